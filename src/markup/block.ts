@@ -1,0 +1,182 @@
+/**
+ * Blocks: the content of one paper, in order, with no coordinates.
+ *
+ * Made from the HTML subset by `parse.ts`; laid out on sheets by `layout/`, or written as a page for a screen.
+ * Blocks say what they need (`breakable`, `keepWithNext`); the page breaker never asks what they are.
+ */
+import type { Drawing } from '../drawing/drawing';
+
+/** Where a block came from: the template and the place in it. */
+export interface BlockOrigin {
+  readonly template: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+/** A stretch of text in one style. Text is final: what is here is printed, letter for letter. */
+export interface TextRun {
+  readonly kind: 'text';
+  readonly text: string;
+  readonly strong: boolean;
+  readonly emphasis: boolean;
+  /** Id of the block this text leads to, if it is a link. */
+  readonly link?: string;
+}
+
+/** A forced line end inside a paragraph. */
+export interface LineBreak {
+  readonly kind: 'break';
+}
+
+/** The printed page number of the block with this id; known only after layout. */
+export interface PageReference {
+  readonly kind: 'page-of';
+  readonly target: string;
+}
+
+/** The small pieces a line of text is made of. */
+export type Inline = TextRun | LineBreak | PageReference;
+
+/** Signal words, from the gravest down; meanings as in ANSI Z535.6. */
+export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
+
+interface BlockBase {
+  readonly origin: BlockOrigin;
+  /** Target for links, contents and bookmarks. Unique in a paper. */
+  readonly id?: string;
+}
+
+/** A heading; `level` 1 starts a chapter. */
+export interface HeadingBlock extends BlockBase {
+  readonly kind: 'heading';
+  readonly level: 1 | 2 | 3 | 4;
+  readonly content: readonly Inline[];
+}
+
+/** A paragraph. `lead` is a larger opening paragraph, `note` small print. */
+export interface ParagraphBlock extends BlockBase {
+  readonly kind: 'paragraph';
+  readonly style: 'body' | 'lead' | 'note';
+  readonly content: readonly Inline[];
+}
+
+/** A plain list, bulleted or numbered. */
+export interface ListBlock extends BlockBase {
+  readonly kind: 'list';
+  readonly ordered: boolean;
+  readonly items: readonly (readonly Block[])[];
+}
+
+/** A procedure: numbered steps to be done in order, each with what to see when it is done. */
+export interface StepsBlock extends BlockBase {
+  readonly kind: 'steps';
+  /** `number`: steps are numbered from `start`; `tick`: each has a box to tick as well. */
+  readonly mark: 'number' | 'tick';
+  readonly start: number;
+  readonly items: readonly StepItem[];
+}
+
+/** One step. */
+export interface StepItem {
+  readonly origin: BlockOrigin;
+  /** Cautions that stand before the action and stay on its page. */
+  readonly cautions: readonly CautionBlock[];
+  readonly action: readonly Inline[];
+  /** The state or value to see; empty if the action is its own proof. */
+  readonly result: readonly Inline[];
+  /** Extra words under the step (who, where, why); empty if none. */
+  readonly remark: readonly Inline[];
+  /** A step whose omission nothing later would show. */
+  readonly critical: boolean;
+}
+
+/** A table. Rows never break inside; heads repeat on every page. */
+export interface TableBlock extends BlockBase {
+  readonly kind: 'table';
+  readonly caption: readonly Inline[];
+  readonly columns: readonly TableColumn[];
+  readonly head: readonly TableRow[];
+  readonly body: readonly TableRow[];
+  readonly style: 'ruled' | 'plain' | 'large';
+  /** Shade every second row, so that the eye keeps the line. */
+  readonly striped: boolean;
+}
+
+/** How one column is set. `weight` shares out spare width; 0 keeps the column at its natural width. */
+export interface TableColumn {
+  readonly align: 'left' | 'right' | 'centre';
+  readonly weight: number;
+}
+
+/** One row of a table. The cells' spans add up to the number of columns. */
+export interface TableRow {
+  readonly cells: readonly TableCell[];
+}
+
+/** One cell. A head cell says what it heads. */
+export interface TableCell {
+  readonly content: readonly Inline[];
+  readonly span: number;
+  readonly head: 'none' | 'column' | 'row';
+}
+
+/** A drawing with its caption. */
+export interface FigureBlock extends BlockBase {
+  readonly kind: 'figure';
+  readonly drawing: Drawing;
+  readonly caption: readonly Inline[];
+}
+
+/** A caution: hazard, what happens, how to avoid it. */
+export interface CautionBlock extends BlockBase {
+  readonly kind: 'caution';
+  readonly signal: SignalWord;
+  readonly hazard: readonly Inline[];
+  readonly consequence: readonly Inline[];
+  readonly avoidance: readonly Inline[];
+}
+
+/** Words and their meanings. */
+export interface DefinitionsBlock extends BlockBase {
+  readonly kind: 'definitions';
+  readonly items: readonly { readonly term: readonly Inline[]; readonly meaning: readonly Inline[] }[];
+}
+
+/** A list of the paper's headings with their page numbers, down to `depth`. */
+export interface ContentsBlock extends BlockBase {
+  readonly kind: 'contents';
+  readonly depth: 1 | 2 | 3;
+}
+
+/** Blocks that belong together: kept on one page if they fit on one. */
+export interface GroupBlock extends BlockBase {
+  readonly kind: 'group';
+  readonly style: 'plain' | 'boxed';
+  readonly blocks: readonly Block[];
+}
+
+/** What follows starts on a new page, or (on cards) a new face. */
+export interface PageBreakBlock extends BlockBase {
+  readonly kind: 'page-break';
+}
+
+/** A line across, or room to write: `lines` ruled lines for a pencil. */
+export interface RuleBlock extends BlockBase {
+  readonly kind: 'rule';
+  readonly lines: number;
+}
+
+/** One piece of a paper's content. */
+export type Block =
+  | HeadingBlock
+  | ParagraphBlock
+  | ListBlock
+  | StepsBlock
+  | TableBlock
+  | FigureBlock
+  | CautionBlock
+  | DefinitionsBlock
+  | ContentsBlock
+  | GroupBlock
+  | PageBreakBlock
+  | RuleBlock;
