@@ -5,6 +5,7 @@
  * Blocks say what they need (`breakable`, `keepWithNext`); the page breaker never asks what they are.
  */
 import type { Drawing } from '../drawing/drawing';
+import type { SignalWord } from '../procedure/signal';
 
 /** Where a block came from: the template and the place in it. */
 export interface BlockOrigin {
@@ -37,8 +38,7 @@ export interface PageReference {
 /** The small pieces a line of text is made of. */
 export type Inline = TextRun | LineBreak | PageReference;
 
-/** Signal words, from the gravest down; meanings as in ANSI Z535.6. */
-export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
+export type { SignalWord };
 
 interface BlockBase {
   readonly origin: BlockOrigin;

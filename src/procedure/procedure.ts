@@ -1,0 +1,84 @@
+/**
+ * Procedures as the papers and the proof see them: the library's steps, expanded for one car.
+ */
+import type { Spot } from '../diagnostic/diagnostic';
+import type { PartId } from '../car/car';
+import type { SignalWord } from './signal';
+import type { Action } from '../spec/schema/change';
+
+/** The parts of a day with the car, in the order they come; emergencies stand apart. */
+export const phases = [
+  'reading-in', 'walk-round', 'water', 'level', 'fuel', 'air', 'pilot', 'soak', 'main-burner', 'raising-steam', 'moving-off',
+  'running', 'short-stop', 'taking-water', 'taking-fuel', 'coming-in', 'shut-down', 'blow-down', 'overnight', 'lay-up', 'emergency',
+] as const;
+
+/** One phase. */
+export type Phase = (typeof phases)[number];
+
+/** A caution from the library, worded for the car. */
+export interface Caution {
+  /** Its key in the library. */
+  readonly id: string;
+  readonly signal: SignalWord;
+  readonly hazard: string;
+  readonly consequence: string;
+  readonly avoidance: string;
+}
+
+/** Where a step came from. */
+export interface StepOrigin {
+  /** `library`, or `car` when the spec's `changes` put it there. */
+  readonly kind: 'library' | 'car';
+  readonly at: Spot;
+  /** The keeper's reason, for a step of the car's own. */
+  readonly because?: string;
+}
+
+/** One step, worded with this car's names, places, turns and figures. Text is plain text. */
+export interface Step {
+  /** Unique in its procedure. A library step expanded over several parts is `step-id/part-id`. */
+  readonly id: string;
+  readonly action: Action;
+  /** The part it is done to, if it is done to one. */
+  readonly part?: PartId;
+  /** Key of the place where the person stands or reaches to. */
+  readonly place?: string;
+  readonly who: 'driver' | 'helper' | 'either';
+  /** The action, one imperative sentence. */
+  readonly say: string;
+  /** What is seen when it is done; empty if the action is its own proof. */
+  readonly result: string;
+  /** A word more; empty if none. */
+  readonly remark: string;
+  readonly cautions: readonly Caution[];
+  /** What is known once the step is done, for the proof: `level-known`, `brakes-tried`… */
+  readonly proves: readonly string[];
+  /** The settings of the model that the step changes beyond its action and part, for the proof. */
+  readonly sets: Readonly<Record<string, string | number | boolean>>;
+  /** Left on dash cards; false for steps that only the manual needs. */
+  readonly onCard: boolean;
+  readonly origin: StepOrigin;
+}
+
+/** A procedure for this car. */
+export interface Procedure {
+  readonly id: string;
+  readonly title: string;
+  readonly phase: Phase;
+  /** What it is for, a sentence or two. */
+  readonly purpose: string;
+  /** What is seen when it has gone well; a sentence. */
+  readonly good: string;
+  /** What can go wrong; sentences. */
+  readonly wrong: readonly string[];
+  readonly cautions: readonly Caution[];
+  readonly steps: readonly Step[];
+  /** For an emergency: what is seen that calls for it, and what must not be done. */
+  readonly seen: string;
+  readonly never: readonly string[];
+  /** Library changes this car makes that took effect here, with reasons. */
+  readonly changes: readonly { readonly words: string; readonly because: string }[];
+}
+
+/** Procedures in the order of a day, then the emergencies. */
+export type Procedures = readonly Procedure[];

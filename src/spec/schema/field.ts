@@ -1,0 +1,101 @@
+/**
+ * The small pieces every part of the spec's schema is made of.
+ *
+ * Each field carries its own explanation and an example, from which the editor schema and
+ * `docs/car-spec.md` are made; references to other parts carry what they may name, so that
+ * one walk over the schema checks them all.
+ */
+import { z } from 'zod';
+import type { Dimension } from '../../quantity/dimension';
+import { parseQuantity } from '../../quantity/parse';
+import type { Quantity } from '../../quantity/quantity';
+
+/** The kinds of thing a reference in the spec can name. */
+export const partKinds = [
+  'place', 'liquid', 'fuel', 'tank', 'boiler', 'superheater', 'feed-heater', 'condenser', 'burner', 'vaporizer',
+  'engine', 'pump', 'valve', 'device', 'gauge', 'lock', 'control', 'fitting', 'equipment', 'outside',
+] as const;
+
+/** One kind of thing a reference can name. */
+export type PartKind = (typeof partKinds)[number];
+
+/** What a field's definition says of itself beyond its type. */
+export interface FieldMeta {
+  /** What the field means, in a sentence or two. */
+  description?: string;
+  /** An example as it would stand in the file. */
+  sample?: string;
+  /** The field holds a quantity of this dimension. */
+  dimension?: Dimension;
+  /** The field names another part, of one of these kinds. */
+  names?: readonly PartKind[];
+}
+
+/** Facts a custom check hands to the problem writer. */
+export interface CheckFacts {
+  code: string;
+  found: string;
+  expected: string;
+  mend: string;
+}
+
+/** A quantity with its unit, such as `25 US gal`. A number without a unit is refused. */
+export function measure<D extends Dimension>(dimension: D, description: string, sample: string) {
+  return z
+    .unknown()
+    .transform((written, context): Quantity<D> => {
+      if (written === undefined) {
+        context.issues.push({ code: 'invalid_type', expected: 'string', input: written, message: 'missing' });
+        return z.NEVER;
+      }
+      const outcome = parseQuantity(typeof written === 'string' ? written : String(written), dimension);
+      if (outcome.ok) return outcome.quantity;
+      const facts: CheckFacts = { code: 'spec-quantity', found: outcome.found, expected: outcome.expected, mend: outcome.mend };
+      context.issues.push({ code: 'custom', input: written, message: outcome.expected, params: facts });
+      return z.NEVER;
+    })
+    .meta({ description, sample, dimension });
+}
+
+/** A short text in one line, not empty. */
+export function words(description: string, sample: string) {
+  return z.string().trim().min(1).meta({ description, sample });
+}
+
+/** A list of short texts. */
+export function sentences(description: string, sample: string) {
+  return z.array(z.string().trim().min(1)).meta({ description, sample });
+}
+
+/** A whole number from `least` up. */
+export function count(least: number, description: string, sample: string) {
+  return z.number().int().min(least).meta({ description, sample });
+}
+
+/** One of a few fixed words. */
+export function choice<const T extends readonly [string, ...string[]]>(options: T, description: string, sample: string) {
+  return z.enum(options).meta({ description, sample });
+}
+
+/** Yes or no, written `true` or `false`. */
+export function yesNo(description: string) {
+  return z.boolean().meta({ description, sample: 'true' });
+}
+
+/** A date written year-month-day. */
+export function date(description: string, sample = '2026-03-14') {
+  return z.iso.date().meta({ description, sample });
+}
+
+/** The name of another part of the car, as its key stands in the file. */
+export function names(kinds: readonly PartKind[], description: string, sample: string) {
+  return z.string().meta({ description, sample, names: kinds });
+}
+
+/** A key: lower-case words joined by hyphens. */
+export const key = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
+
+/** A list of parts by key. */
+export function keyed<T extends z.ZodType>(entry: T, description: string) {
+  return z.record(key, entry).meta({ description });
+}
