@@ -6,6 +6,7 @@
  * one walk over the schema checks them all.
  */
 import { z } from 'zod';
+import type { DiagnosticCode } from '../../diagnostic/catalogue';
 import type { Dimension } from '../../quantity/dimension';
 import { parseQuantity } from '../../quantity/parse';
 import type { Quantity } from '../../quantity/quantity';
@@ -33,14 +34,17 @@ export interface FieldMeta {
 
 /** Facts a custom check hands to the problem writer. */
 export interface CheckFacts {
-  code: string;
+  code: DiagnosticCode;
   found: string;
   expected: string;
   mend: string;
 }
 
-/** A quantity with its unit, such as `25 US gal`. A number without a unit is refused. */
-export function measure<D extends Dimension>(dimension: D, description: string, sample: string) {
+/** What a quantity may be at the least: more than nothing, nothing, or anything (also below nothing). */
+export type Least = 'above-zero' | 'zero' | 'any';
+
+/** A quantity with its unit, such as `25 US gal`. A number without a unit is refused, and so is one under its least. */
+export function measure<D extends Dimension>(dimension: D, description: string, sample: string, least: Least = 'above-zero') {
   return z
     .unknown()
     .transform((written, context): Quantity<D> => {
@@ -49,9 +53,15 @@ export function measure<D extends Dimension>(dimension: D, description: string, 
         return z.NEVER;
       }
       const outcome = parseQuantity(typeof written === 'string' ? written : String(written), dimension);
-      if (outcome.ok) return outcome.quantity;
+      if (outcome.ok && isEnough(outcome.quantity.si, least)) return outcome.quantity;
+      if (outcome.ok) {
+        const expected = least === 'zero' ? 'nothing less than 0' : 'more than 0';
+        const facts: CheckFacts = { code: 'spec-below-zero', found: outcome.quantity.written, expected, mend: 'measure again, and mind the sign' };
+        context.issues.push({ code: 'custom', input: written, message: expected, params: { facts } });
+        return z.NEVER;
+      }
       const facts: CheckFacts = { code: 'spec-quantity', found: outcome.found, expected: outcome.expected, mend: outcome.mend };
-      context.issues.push({ code: 'custom', input: written, message: outcome.expected, params: facts });
+      context.issues.push({ code: 'custom', input: written, message: outcome.expected, params: { facts } });
       return z.NEVER;
     })
     .meta({ description, sample, dimension });
@@ -98,4 +108,9 @@ export const key = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
 /** A list of parts by key. */
 export function keyed<T extends z.ZodType>(entry: T, description: string) {
   return z.record(key, entry).meta({ description });
+}
+
+function isEnough(si: number, least: Least): boolean {
+  if (least === 'any') return true;
+  return least === 'zero' ? si >= 0 : si > 0;
 }

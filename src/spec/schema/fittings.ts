@@ -76,7 +76,7 @@ export const line = z.strictObject({
   carries: choice(fluids, 'What flows in it.', 'pilot fuel'),
   name: words('A name for the run, if it needs one.', 'starting branch').optional(),
   through: z.array(names(
-    ['tank', 'boiler', 'superheater', 'feed-heater', 'condenser', 'burner', 'vaporizer', 'engine', 'pump', 'valve', 'device', 'fitting', 'outside'],
+    ['tank', 'boiler', 'superheater', 'feed-heater', 'condenser', 'burner', 'vaporizer', 'engine', 'pump', 'valve', 'device', 'gauge', 'fitting', 'outside'],
     'A part, by its key, in the order of flow.', 'pilot-tank',
   )).min(2).meta({ description: 'What it passes through, in the order of flow, from a source to where it ends or joins another line. `open-air` and `ground` are ends that every car has.', sample: '[pilot-tank, pilot-valve, pilot]' }),
 });

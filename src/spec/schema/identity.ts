@@ -18,7 +18,7 @@ export const carSection = z.strictObject({
   width: measure('length', 'Over the widest part.', '5 ft 8 in'),
   height: measure('length', 'To the top of the windscreen or hood.', '7 ft').optional(),
   wheelbase: measure('length', 'Front axle to rear axle.', '10 ft'),
-  'front-axle-back': measure('length', 'From the foremost point of the car back to the front axle.', '2 ft'),
+  'front-axle-back': measure('length', 'From the foremost point of the car back to the front axle.', '2 ft', 'zero'),
   story: sentences('What a museum tells of the car, a paragraph each.', '[Built for a country doctor.]').optional(),
 });
 

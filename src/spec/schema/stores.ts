@@ -6,9 +6,9 @@ import { choice, keyed, measure, names, sentences, words } from './field';
 export const place = z.strictObject({
   name: words('A name a stranger understands.', 'driver’s floor, left of the brake pedal'),
   at: z.strictObject({
-    back: measure('length', 'Back from the foremost point of the car.', '5 ft 2 in'),
-    right: measure('length', 'To the right of the centre line, looking forward; to the left is negative.', '-14 in'),
-    up: measure('length', 'Above the ground.', '22 in').optional(),
+    back: measure('length', 'Back from the foremost point of the car.', '5 ft 2 in', 'zero'),
+    right: measure('length', 'To the right of the centre line, looking forward; to the left is negative.', '-14 in', 'any'),
+    up: measure('length', 'Above the ground.', '22 in', 'zero').optional(),
   }).meta({ description: 'Where it is, for the drawings.' }),
   reach: choice(['seated', 'standing', 'opened', 'kneeling', 'under'], 'How one gets at it: from the driver’s seat; standing beside the car; after opening something; kneeling; lying under the car.', 'seated'),
   how: words('What has to be opened or lifted first, if anything.', 'lift the left front floorboard').optional(),
@@ -20,8 +20,8 @@ export const liquid = z.strictObject({
   density: measure('density', 'Mass of a volume, at about 15 °C.', '0.80 kg/L'),
   'higher-heating-value': measure('specificEnergy', 'Heat of burning with the water vapour condensed.', '46.2 MJ/kg'),
   'lower-heating-value': measure('specificEnergy', 'Heat of burning without it.', '43.4 MJ/kg'),
-  'flash-point': measure('temperature', 'Closed-cup flash point, the lowest the data sheet allows.', '45 °C'),
-  'starts-boiling': measure('temperature', 'Initial boiling point.', '150 °C'),
+  'flash-point': measure('temperature', 'Closed-cup flash point, the lowest the data sheet allows.', '45 °C', 'any'),
+  'starts-boiling': measure('temperature', 'Initial boiling point.', '150 °C', 'any'),
   source: words('Where the figures come from.', 'the seller’s data sheet of May 2025'),
 });
 
@@ -64,8 +64,8 @@ export const tank = z.strictObject({
     depth: measure('length', 'Wet length of the stick.', '2 in'),
     volume: measure('volume', 'What was in the tank then.', '3 US gal'),
   })).min(2).meta({ description: 'Readings made by filling with a measure; they win over the shape.' }).optional(),
-  unusable: measure('volume', 'What the outlet cannot draw.', '0.5 US gal').optional(),
-  reserve: measure('volume', 'What is kept back when planning, over and above the unusable part.', '2 US gal').optional(),
+  unusable: measure('volume', 'What the outlet cannot draw.', '0.5 US gal', 'zero').optional(),
+  reserve: measure('volume', 'What is kept back when planning, over and above the unusable part.', '2 US gal', 'zero').optional(),
   pressure: pressureBand.optional().meta({ description: 'The working band, if the tank is charged with air.' }),
   vent: words('How air gets in or out; for a charged tank, how its pressure is let off.', 'hole in the filler cap'),
   'vent-valve': names(['valve'], 'The valve that lets the pressure off, if there is one.', 'pilot-vent').optional(),
