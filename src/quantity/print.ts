@@ -1,0 +1,144 @@
+/**
+ * Writing a quantity for people, in the units they use, rounded to the side that is safe.
+ */
+import type { Dimension, UnitSystem } from './dimension';
+import { houseUnits } from './house-units';
+import type { Quantity } from './quantity';
+import { decimalsOfStep, type RoundingDirection, wholeSteps } from './rounding';
+import { findUnit } from './spelling';
+import { fromSi, type Unit } from './unit';
+
+/** How a quantity is to be written. */
+export interface PrintOptions {
+  readonly system: UnitSystem;
+  /** To which side of the quantity the printed one may lie; `nearest` if left out. */
+  readonly rounding?: RoundingDirection;
+  /** Round to whole steps of this many units (5 for 25, 30, 35). */
+  readonly step?: number;
+  /** Exactly this many decimals, zeros kept; without it, the unit's usual number and no idle zeros. */
+  readonly decimals?: number;
+  /** A unit of the dimension by name, instead of the house unit of the system. */
+  readonly unit?: string;
+  /** Write broken numbers as fractions to this denominator: 8 gives `11 1/2 in`. Not used for metric units. */
+  readonly fractions?: 2 | 4 | 8 | 16 | 32;
+  /** Write `psi gauge` in full, where `psi` is the rule. */
+  readonly inFull?: boolean;
+}
+
+/** Between number and unit, so that they are never parted at the end of a line. */
+const noBreakSpace = '\u00a0';
+const minus = '\u2212';
+
+/**
+ * `quantity` as text such as `25 US gal`, with a no-break space and a true minus sign.
+ *
+ * `rounding` speaks of the quantity, not of the printed number: liquid used per distance rounded `up` and
+ * written in `mi/US gal` gives the lower number of miles.
+ */
+export function printQuantity<D extends Dimension>(quantity: Quantity<D>, options: PrintOptions): string {
+  const unit = unitFor(quantity.dimension, options);
+  const value = fromSi(quantity.si, unit);
+  if (!Number.isFinite(value))
+    throw new RangeError(`a ${quantity.dimension} of ${quantity.si} cannot be printed`);
+  const number =
+    options.fractions && !isMetric(unit)
+      ? fractionText(value, options.fractions, directionFor(unit, options))
+      : decimalText(value, unit, options);
+  return `${number}${unit.close ? '' : noBreakSpace}${unitName(unit, number, options.inFull ?? false)}`;
+}
+
+/** `quantity` in each system in turn: `25 US gal (95 L)`. What would be said twice is said once. */
+export function printBoth<D extends Dimension>(
+  quantity: Quantity<D>,
+  systems: readonly UnitSystem[],
+  options: Omit<PrintOptions, 'system' | 'unit' | 'step'> = {},
+): string {
+  const [first = '', ...others] = [
+    ...new Set(systems.map((system) => printQuantity(quantity, { ...options, system }))),
+  ];
+  return others.length > 0 ? `${first} (${others.join(', ')})` : first;
+}
+
+/** The number of `quantity` in the unit `printQuantity` would use, unrounded: for scales and charts. */
+export function inPrintedUnit<D extends Dimension>(
+  quantity: Quantity<D>,
+  options: Pick<PrintOptions, 'system' | 'unit'>,
+): number {
+  return fromSi(quantity.si, unitFor(quantity.dimension, options));
+}
+
+/** The name of the unit `printQuantity` would use: for the head of a column. */
+export function printedUnit(
+  dimension: Dimension,
+  options: Pick<PrintOptions, 'system' | 'unit' | 'inFull'>,
+): string {
+  const unit = unitFor(dimension, options);
+  return options.inFull ? unit.name : (unit.printed ?? unit.name);
+}
+
+function unitFor(dimension: Dimension, options: Pick<PrintOptions, 'system' | 'unit'>): Unit {
+  const name = options.unit ?? houseUnits[dimension][options.system];
+  const unit = findUnit(dimension, name);
+  if (!unit) throw new RangeError(`\`${name}\` is not a unit of ${dimension}`);
+  return unit;
+}
+
+function isMetric(unit: Unit): boolean {
+  return /^(?:[mck]?m|[mk]?L|k?g)$/.test(unit.name);
+}
+
+/** The direction for the printed number: turned over where more of the unit is less of the quantity. */
+function directionFor(unit: Unit, { rounding = 'nearest' }: PrintOptions): RoundingDirection {
+  if (!unit.inverted || rounding === 'nearest') return rounding;
+  return rounding === 'down' ? 'up' : 'down';
+}
+
+function decimalText(value: number, unit: Unit, options: PrintOptions): string {
+  const direction = directionFor(unit, options);
+  const usual = options.decimals ?? usualDecimals(value, unit);
+  const step = options.step ?? 10 ** -usual;
+  const decimals = options.step === undefined ? usual : Math.max(options.decimals ?? 0, decimalsOfStep(step));
+  const rounded = (wholeSteps(value, step, direction) * step).toFixed(decimals);
+  return withSignAndCommas(options.decimals === undefined ? withoutIdleZeros(rounded) : rounded);
+}
+
+function usualDecimals(value: number, unit: Unit): number {
+  const size = Math.abs(value);
+  return unit.decimals[size < 10 ? 0 : size < 100 ? 1 : 2];
+}
+
+function withoutIdleZeros(text: string): string {
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+/** A comma between thousands from 10,000 up; a true minus; no minus before nought. */
+function withSignAndCommas(text: string): string {
+  const [, sign, whole = '', rest = ''] = /^(-?)(\d+)(.*)$/.exec(text) ?? [];
+  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
+  const nought = /^[0.]+$/.test(`${whole}${rest}`);
+  return `${sign && !nought ? minus : ''}${grouped}${rest}`;
+}
+
+function fractionText(value: number, denominator: number, direction: RoundingDirection): string {
+  const parts = wholeSteps(value, 1 / denominator, direction);
+  const size = Math.abs(parts);
+  const whole = Math.floor(size / denominator);
+  let over = size % denominator;
+  let under = denominator;
+  while (over > 0 && over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
+  const broken = over > 0 ? `${over}/${under}` : '';
+  const text =
+    whole > 0 && broken
+      ? `${withSignAndCommas(String(whole))}${noBreakSpace}${broken}`
+      : broken || withSignAndCommas(String(whole));
+  return parts < 0 ? `${minus}${text}` : text;
+}
+
+/** The singular is used for one and for a part of one: `1 turn`, `1/4 turn`. */
+function unitName(unit: Unit, number: string, inFull: boolean): string {
+  if (unit.one && /^(?:1|\d+\/\d+)$/.test(number)) return unit.one;
+  return inFull ? unit.name : (unit.printed ?? unit.name);
+}
