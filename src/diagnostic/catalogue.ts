@@ -65,6 +65,37 @@ export const catalogue = {
   'markup-id': 'Two elements have the same id.',
   'markup-link': 'A link leads to an id that does not exist.',
   'markup-drawing': 'A figure names a drawing that does not exist.',
+
+  // layout: theme and sheet
+  'theme-yaml': 'The theme is not well-formed YAML.',
+  'theme-shape': 'The theme lacks something, has something unknown, or has a value of the wrong kind.',
+  'theme-legibility': 'The theme sets type too small, or its lines too close, to be read.',
+  'theme-contrast': 'Two colours of the theme are too close to each other to be read, in colour or in grey.',
+  'sheet-unknown': 'A sheet size that is neither a known name nor a pair of measures.',
+  'sheet-too-small': 'A sheet that cannot be printed on, or whose clear edges leave no room.',
+
+  // layout: pages
+  'layout-missing-letters': 'The fonts have no shape for some letters of the text.',
+  'layout-too-tall': 'Something that must stay whole is taller than a page.',
+  'layout-kept-too-tall': 'Things that must stay together do not fit on one page.',
+  'layout-head-too-tall': 'A table’s head leaves no room for a row below it.',
+  'layout-table-too-wide': 'A table has too many columns for its width.',
+  'layout-too-narrow': 'There is no room for even one letter in a line.',
+  'layout-word-broken': 'A word longer than its line was broken between letters.',
+  'layout-no-target': 'A link or page reference leads to nothing.',
+  'layout-duplicate-id': 'Two things in one paper have the same id.',
+  'layout-unsettled': 'The page numbers did not settle, because they change the pages they number.',
+  'layout-too-many-faces': 'The content does not fit on the faces allowed at the smallest legible size.',
+
+  // layout: checks of finished pages
+  'check-words-lost': 'The words on the pages are not the words of the content, each once and in order.',
+  'check-outside': 'Something stands outside the printable part of the sheet.',
+  'check-overlap': 'Two runs of text cover each other.',
+  'check-heading-last': 'A heading stands last on its page.',
+  'check-caution-parted': 'A caution stands on another page than the step it belongs to.',
+  'check-head-not-repeated': 'A table goes on without its head.',
+  'check-type-too-small': 'Type is smaller than the smallest legible size.',
+  'check-no-destination': 'A link leads to a place that does not exist.',
 } as const satisfies Record<string, string>;
 
 /** The identifier of a kind of problem. */

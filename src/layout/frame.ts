@@ -65,8 +65,31 @@ export interface OutlineEntry {
 
 /** The standard PDF structure types the program uses (ISO 32000-1, 14.8.4). */
 export type StructureType =
-  | 'Document' | 'Sect' | 'H1' | 'H2' | 'H3' | 'H4' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody'
-  | 'Table' | 'THead' | 'TBody' | 'TR' | 'TH' | 'TD' | 'Caption' | 'Figure' | 'TOC' | 'TOCI' | 'Link' | 'Span' | 'Note' | 'Div';
+  | 'Document'
+  | 'Sect'
+  | 'H1'
+  | 'H2'
+  | 'H3'
+  | 'H4'
+  | 'P'
+  | 'L'
+  | 'LI'
+  | 'Lbl'
+  | 'LBody'
+  | 'Table'
+  | 'THead'
+  | 'TBody'
+  | 'TR'
+  | 'TH'
+  | 'TD'
+  | 'Caption'
+  | 'Figure'
+  | 'TOC'
+  | 'TOCI'
+  | 'Link'
+  | 'Span'
+  | 'Note'
+  | 'Div';
 
 /** One element of the structure tree, in reading order. Element 0 is the `Document`. */
 export interface StructureElement {

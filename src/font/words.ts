@@ -1,0 +1,19 @@
+/**
+ * How a run of text is cut into words for shaping.
+ *
+ * Measuring and drawing both go through this, so that what is measured is what is drawn: each word is shaped
+ * whole, with the font's default features, and each space is set apart, so nothing kerns across it.
+ */
+
+/** The words and the spaces of `text`, in order; joined together they are `text` again. */
+export function splitWords(text: string): string[] {
+  const pieces: string[] = [];
+  let start = 0;
+  for (let at = text.indexOf(' '); at !== -1; at = text.indexOf(' ', start)) {
+    if (at > start) pieces.push(text.slice(start, at));
+    pieces.push(' ');
+    start = at + 1;
+  }
+  if (start < text.length) pieces.push(text.slice(start));
+  return pieces;
+}

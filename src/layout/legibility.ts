@@ -1,0 +1,124 @@
+/**
+ * What a theme must keep to so that its papers can be read.
+ *
+ * Angles are those of a character's height seen from the reading distance. NUREG-0700 (rev. 2) and ISO 9241 give
+ * 16 minutes of arc as the least and 20 as preferred; x-height 1.2 mm is the least of Regulation (EU) 1169/2011,
+ * Article 13, for small print (from memory). Lines at least 1.25 type sizes apart: NASA CR-177605.
+ */
+import type { Diagnostic, Spot } from '../diagnostic/diagnostic';
+import type { Colour } from '../drawing/drawing';
+import type { FontSet } from '../font/metrics';
+import { asGrey, contrast, leastContrast } from './contrast';
+import { pointsPerMm } from './sheet';
+import type { Theme, TypeRole } from './theme';
+
+/** How far away a paper in the hand is held, in metres. */
+export const handDistanceM = 0.4;
+/** Least and preferred height of a capital letter, in minutes of arc. */
+export const leastArcMinutes = 16;
+export const preferredArcMinutes = 20;
+/** Least height of a small letter such as `x`, in millimetres. */
+export const leastXHeightMm = 1.2;
+/** Least distance from line to line, as a share of the type size. */
+export const leastLeading = 1.25;
+
+const readAtLength: readonly TypeRole[] = ['body', 'lead', 'large', 'signal'];
+const setInManyLines: readonly TypeRole[] = ['body', 'lead', 'note', 'table', 'dense', 'large', 'running'];
+
+/** Where in the theme's file a value stands. */
+export type SpotOf = (path: readonly PropertyKey[]) => Spot;
+
+/** Everything in the theme that could not be read on paper. */
+export function legibilityProblems(theme: Theme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
+  return [...tooSmall(theme, fonts, spotOf), ...tooClose(theme, spotOf), ...tooFaint(theme, spotOf)];
+}
+
+/** Height in millimetres of something that is seen at `arcMinutes` from `distanceM`: 2 D tan(a / 2). */
+export function heightSeenMm(distanceM: number, arcMinutes: number): number {
+  return 2000 * distanceM * Math.tan((arcMinutes / 60) * (Math.PI / 360));
+}
+
+function tooSmall(theme: Theme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
+  const problems: Diagnostic[] = [];
+  for (const role of Object.keys(theme.type) as TypeRole[]) {
+    const { face, size } = theme.type[role];
+    const metrics = fonts[face];
+    const minutes = readAtLength.includes(role) ? preferredArcMinutes : leastArcMinutes;
+    const capMm = heightSeenMm(handDistanceM, minutes);
+    const leastSize = Math.max(
+      (capMm * pointsPerMm) / metrics.capHeight,
+      (leastXHeightMm * pointsPerMm) / metrics.xHeight,
+    );
+    if (size >= leastSize - 0.005) continue;
+    const xMm = (size * metrics.xHeight) / pointsPerMm;
+    problems.push({
+      code: 'theme-legibility',
+      severity: 'error',
+      message: `the type for \`${role}\` is too small to be read in the hand`,
+      at: spotOf(['type', role, 'size']),
+      found: `${size} pt, an x-height of ${xMm.toFixed(2)} mm`,
+      expected: `at least ${leastSize.toFixed(2)} pt in this face: capitals of ${minutes} minutes of arc at ${handDistanceM} m`,
+      mend: 'set a larger size',
+    });
+  }
+  return problems;
+}
+
+function tooClose(theme: Theme, spotOf: SpotOf): Diagnostic[] {
+  return setInManyLines.flatMap((role): Diagnostic[] => {
+    const { size, leading } = theme.type[role];
+    if (leading >= leastLeading * size - 0.005) return [];
+    return [
+      {
+        code: 'theme-legibility',
+        severity: 'error',
+        message: `the lines of \`${role}\` stand too close together`,
+        at: spotOf(['type', role, 'leading']),
+        found: `${leading} pt from line to line`,
+        expected: `at least ${(leastLeading * size).toFixed(2)} pt, ${leastLeading} times the size`,
+        mend: 'set a larger leading',
+      },
+    ];
+  });
+}
+
+/** One pair of colours that text is read by. */
+interface Pair {
+  readonly path: readonly string[];
+  readonly letters: Colour;
+  readonly ground: Colour;
+}
+
+function tooFaint(theme: Theme, spotOf: SpotOf): Diagnostic[] {
+  return pairsOf(theme).flatMap(({ path, letters, ground }): Diagnostic[] => {
+    const inColour = contrast(letters, ground);
+    const inGrey = contrast(asGrey(letters), asGrey(ground));
+    if (Math.min(inColour, inGrey) >= leastContrast) return [];
+    const how = inColour < leastContrast ? 'in colour' : 'on a printer without colours';
+    return [
+      {
+        code: 'theme-contrast',
+        severity: 'error',
+        message: `\`${letters}\` on \`${ground}\` is too faint to be read ${how}`,
+        at: spotOf(path),
+        found: `a contrast of ${inColour.toFixed(2)} in colour and ${inGrey.toFixed(2)} in grey`,
+        expected: `at least ${leastContrast} (WCAG 2.2)`,
+        mend: 'move the two colours further apart in lightness',
+      },
+    ];
+  });
+}
+
+function pairsOf(theme: Theme): Pair[] {
+  const { colours, cautions } = theme;
+  const grounds: readonly Colour[] = [colours.paper, colours.stripe, colours.box];
+  const plain = (['ink', 'soft'] as const).flatMap((name) =>
+    grounds.map((ground) => ({ path: ['colours', name], letters: colours[name], ground })),
+  );
+  const panels = Object.entries(cautions).map(([signal, panel]) => ({
+    path: ['cautions', signal, 'letters'],
+    letters: panel.letters,
+    ground: panel.panel,
+  }));
+  return [...plain, ...panels];
+}

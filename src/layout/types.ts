@@ -1,0 +1,68 @@
+/**
+ * What a caller tells layout: the sheet, the look, the running heads, and how far type may shrink or grow.
+ */
+import type { Face, FontSet } from '../font/metrics';
+import type { Theme } from './theme';
+
+/** Clear space inside the edges of a sheet, in points. Nothing is printed in it. */
+export interface Margins {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** One side of the paper that is printed on. */
+export interface Sheet {
+  readonly name: string;
+  readonly widthPt: number;
+  readonly heightPt: number;
+  readonly margins: Margins;
+}
+
+/** One piece of a running head or foot. */
+export type RunningPiece =
+  | { readonly kind: 'words'; readonly text: string; readonly strong: boolean }
+  /** Title of the chapter (level 1 heading) that the page begins in. */
+  | { readonly kind: 'chapter' }
+  /** Number of this page, counted from 1. */
+  | { readonly kind: 'page' }
+  /** How many pages there are. */
+  | { readonly kind: 'pages' };
+
+/** A running head or foot in three parts; any may be empty. */
+export interface RunningLine {
+  readonly left: readonly RunningPiece[];
+  readonly centre: readonly RunningPiece[];
+  readonly right: readonly RunningPiece[];
+}
+
+/** How to lay out a paper that flows over pages: a manual, a log, a table. */
+export interface FlowOptions {
+  readonly fonts: FontSet;
+  readonly theme: Theme;
+  readonly sheet: Sheet;
+  readonly head: RunningLine;
+  readonly foot: RunningLine;
+  /** Whether the first page carries the head and the foot; a title page carries neither. */
+  readonly firstPage: { readonly head: boolean; readonly foot: boolean };
+  /** Whether each level 1 heading starts a new page. */
+  readonly chaptersOnNewPage: boolean;
+}
+
+/** How to lay out a card, or a sheet that is read like one. */
+export interface CardOptions {
+  readonly fonts: FontSet;
+  readonly theme: Theme;
+  readonly sheet: Sheet;
+  /** Stands at the head of every face after the first, with "continued". */
+  readonly title: string;
+  /** What the foot of every face says: car, card, issue, fingerprint. Each piece stays whole if it can. */
+  readonly foot: readonly string[];
+  /** Smallest legible size of each face where the card is read, in points. Type never goes below it. */
+  readonly leastPt: Readonly<Record<Face, number>>;
+  /** Largest useful size of the steps, in points. */
+  readonly mostPt: number;
+  /** How many faces the card may take. More is refused with a reason. */
+  readonly mostFaces: number;
+}
