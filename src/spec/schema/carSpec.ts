@@ -21,9 +21,9 @@ export const carSpecSchema = z.strictObject({
   tanks: storeCollections.tanks,
   equipment: storeCollections.equipment,
   boiler: boilerSection.meta({ description: 'The boiler.' }),
-  superheater: superheaterSection.optional().meta({ description: 'The superheater, if there is one.' }),
-  'feed-heater': exchangerSection.optional().meta({ description: 'The feed-water heater, if there is one.' }),
-  condenser: exchangerSection.optional().meta({ description: 'The condenser, if there is one.' }),
+  superheater: superheaterSection.meta({ description: 'The superheater, if there is one.' }).optional(),
+  'feed-heater': exchangerSection.meta({ description: 'The feed-water heater, if there is one.' }).optional(),
+  condenser: exchangerSection.meta({ description: 'The condenser, if there is one.' }).optional(),
   burners: plantCollections.burners,
   vaporizers: plantCollections.vaporizers,
   engine: engineSection.meta({ description: 'The engine.' }),
@@ -36,7 +36,7 @@ export const carSpecSchema = z.strictObject({
   fittings: fittingCollections.fittings,
   lines: fittingCollections.lines,
   running: runningSection.meta({ description: 'What the car does on the road.' }),
-  changes: z.array(change).optional().meta({ description: 'Changes to the standard procedures.' }),
+  changes: z.array(change).meta({ description: 'Changes to the standard procedures.' }).optional(),
 });
 
 /** A spec that has passed the schema: every quantity read, no reference yet followed. */

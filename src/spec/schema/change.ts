@@ -26,19 +26,19 @@ export const carStep = z.strictObject({
   say: words('The step in plain words, one action, in the imperative.', 'Wipe the drip tray dry.'),
   result: words('What is seen when it is done: a state or a value.', 'dry').optional(),
   remark: words('A word more, if it needs one.', 'It fills in an hour if the valve weeps.').optional(),
-  cautions: z.array(key).optional().meta({ description: 'Cautions from the library that belong to it.', sample: '[burner-flood]' }),
+  cautions: z.array(key).meta({ description: 'Cautions from the library that belong to it.', sample: '[burner-flood]' }).optional(),
 });
 
 /** One change. */
 export const change = z.strictObject({
   in: key.meta({ description: 'The procedure that is changed.', sample: 'inspect' }),
-  add: carStep.optional().meta({ description: 'A step to add, before or after another.' }),
-  replace: key.optional().meta({ description: 'A step to replace; `with` gives the new one.', sample: 'look-under' }),
-  with: carStep.optional().meta({ description: 'The step that takes its place.' }),
-  move: key.optional().meta({ description: 'A step to move, before or after another.', sample: 'oil-round' }),
-  'leave-out': key.optional().meta({ description: 'A step to leave out.', sample: 'check-hood' }),
-  before: key.optional().meta({ description: 'The step it comes before.', sample: 'light-pilot' }),
-  after: key.optional().meta({ description: 'The step it comes after.', sample: 'look-under' }),
+  add: carStep.meta({ description: 'A step to add, before or after another.' }).optional(),
+  replace: key.meta({ description: 'A step to replace; `with` gives the new one.', sample: 'look-under' }).optional(),
+  with: carStep.meta({ description: 'The step that takes its place.' }).optional(),
+  move: key.meta({ description: 'A step to move, before or after another.', sample: 'oil-round' }).optional(),
+  'leave-out': key.meta({ description: 'A step to leave out.', sample: 'check-hood' }).optional(),
+  before: key.meta({ description: 'The step it comes before.', sample: 'light-pilot' }).optional(),
+  after: key.meta({ description: 'The step it comes after.', sample: 'look-under' }).optional(),
   because: words('Why. The manual prints it.', 'The tray on this car fills unseen.'),
 });
 

@@ -32,6 +32,17 @@ export interface FieldMeta {
   names?: readonly PartKind[];
 }
 
+/** What a schema says of itself. */
+export function metaOf(schema: z.ZodType): FieldMeta {
+  const { description, sample, dimension, names: kinds } = (schema.meta() ?? {}) as FieldMeta;
+  return {
+    ...(description === undefined ? {} : { description }),
+    ...(sample === undefined ? {} : { sample }),
+    ...(dimension === undefined ? {} : { dimension }),
+    ...(kinds === undefined ? {} : { names: kinds }),
+  };
+}
+
 /** Facts a custom check hands to the problem writer. */
 export interface CheckFacts {
   code: DiagnosticCode;

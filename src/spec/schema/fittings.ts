@@ -39,7 +39,7 @@ export const gauge = z.strictObject({
   to: measure('gaugePressure', 'Top of the working band.', '550 psi gauge').optional(),
   'red-line': measure('gaugePressure', 'Never past this.', '600 psi gauge').optional(),
   'should-read': words('What it should show, where a figure will not do.', 'half a glass').optional(),
-  cocks: z.array(names(['valve'], 'A cock between it and what it reads.', 'glass-top-cock')).optional().meta({ description: 'The cocks that shut it off.' }),
+  cocks: z.array(names(['valve'], 'A cock between it and what it reads.', 'glass-top-cock')).meta({ description: 'The cocks that shut it off.' }).optional(),
   note: words('Anything to know about it.', 'reads 10 psi high when cold').optional(),
 });
 

@@ -68,7 +68,7 @@ export const burner = z.strictObject({
   soak: z.strictObject({
     least: measure('time', 'The least time the vaporizer is heated before main fuel.', '15 min'),
     good: measure('time', 'The better time.', '30 min'),
-  }).optional().meta({ description: 'For a pilot: how long it heats the vaporizer before main fuel is admitted.' }),
+  }).meta({ description: 'For a pilot: how long it heats the vaporizer before main fuel is admitted.' }).optional(),
   'good-flame': words('What a good flame looks and sounds like.', 'blue, steady, a soft hiss').optional(),
 });
 

@@ -13,8 +13,8 @@ const useReading = z.strictObject({
 
 /** Running figures. */
 export const runningSection = z.strictObject({
-  'water-use': z.array(useReading).optional().meta({ description: 'Measured use of water, by terrain.' }),
-  'fuel-use': z.array(useReading).optional().meta({ description: 'Measured use of main fuel, by terrain.' }),
+  'water-use': z.array(useReading).meta({ description: 'Measured use of water, by terrain.' }).optional(),
+  'fuel-use': z.array(useReading).meta({ description: 'Measured use of main fuel, by terrain.' }).optional(),
   log: words('A file of trips beside the spec, from which use is worked out.', 'marigold-trips.csv').optional(),
   'usual-speed': measure('speed', 'The speed it is usually driven at.', '25 mph'),
   'most-speed': measure('speed', 'The most the keeper wants it driven at.', '40 mph'),
@@ -27,5 +27,5 @@ export const runningSection = z.strictObject({
   front: z.strictObject({
     area: measure('area', 'Area the wind sees.', 'about 26 ft2'),
     'drag-coefficient': z.number().positive().meta({ description: 'Drag coefficient for that area.', sample: '0.9' }).optional(),
-  }).optional().meta({ description: 'For estimating the wind’s part of the road load.' }),
+  }).meta({ description: 'For estimating the wind’s part of the road load.' }).optional(),
 });

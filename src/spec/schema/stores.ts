@@ -66,7 +66,7 @@ export const tank = z.strictObject({
   })).min(2).meta({ description: 'Readings made by filling with a measure; they win over the shape.' }).optional(),
   unusable: measure('volume', 'What the outlet cannot draw.', '0.5 US gal', 'zero').optional(),
   reserve: measure('volume', 'What is kept back when planning, over and above the unusable part.', '2 US gal', 'zero').optional(),
-  pressure: pressureBand.optional().meta({ description: 'The working band, if the tank is charged with air.' }),
+  pressure: pressureBand.meta({ description: 'The working band, if the tank is charged with air.' }).optional(),
   vent: words('How air gets in or out; for a charged tank, how its pressure is let off.', 'hole in the filler cap'),
   'vent-valve': names(['valve'], 'The valve that lets the pressure off, if there is one.', 'pilot-vent').optional(),
   filler: z.strictObject({
