@@ -1,0 +1,26 @@
+/** `aside`: a caution. */
+import type { CautionBlock, SignalWord } from '../block';
+import type { Checked } from '../check';
+import { baseOf, type Reader, takeParts } from '../reader';
+
+const signals: readonly SignalWord[] = ['danger', 'warning', 'caution', 'notice'];
+
+/** A caution. Only a notice, which is not about injury, may leave out what happens and how to avoid it. */
+export function readCaution(node: Checked, reader: Reader): CautionBlock | undefined {
+  const signal = signals.find((word) => word === node.attributes.get('data-signal'));
+  if (!signal) return undefined;
+  const least = signal === 'notice' ? 0 : 1;
+  const parts = takeParts(node, reader, [
+    { form: 'p.hazard', least: 1, most: 1 },
+    { form: 'p.consequence', least, most: 1 },
+    { form: 'p.avoidance', least, most: 1 },
+  ]);
+  return {
+    kind: 'caution',
+    ...baseOf(node),
+    signal,
+    hazard: reader.words(parts['p.hazard'][0]),
+    consequence: reader.words(parts['p.consequence'][0]),
+    avoidance: reader.words(parts['p.avoidance'][0]),
+  };
+}

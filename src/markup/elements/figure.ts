@@ -1,0 +1,9 @@
+/** `figure` and `figcaption`. */
+import { baseOf, type ElementReader, takeParts } from '../reader';
+
+/** A drawing given by name. An unknown name has been told by then. */
+export const readFigure: ElementReader = (node, reader) => {
+  const drawing = reader.drawings.get(node.attributes.get('data-drawing') ?? '');
+  const parts = takeParts(node, reader, [{ form: 'figcaption', least: 0, most: 1 }]);
+  return drawing && { kind: 'figure', ...baseOf(node), drawing, caption: reader.words(parts.figcaption[0]) };
+};
