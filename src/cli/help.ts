@@ -1,0 +1,18 @@
+/** What `kettlebook --help` says. */
+export const helpText = `kettlebook: printed papers for one steam car, from one spec file
+
+  kettlebook make SPEC [--paper NAME]... [--out DIR] [--on letter|a4]
+      Make the papers of the car in SPEC: all of them, or those named.
+      They go to DIR/<name of the spec>/ (DIR is \`out\` if not given).
+      --on prints on other paper than the spec says.
+
+  kettlebook check SPEC [--json]
+      Read SPEC, say everything that is wrong with it, make nothing.
+
+  kettlebook papers
+      What can be made.
+
+  kettlebook --help, --version
+
+Ends with 0 when done, 1 when the spec or the car is at fault, 2 when used wrongly.
+How to write a spec: docs/car-spec.md. The meaning of each problem: docs/diagnostics.md.`;

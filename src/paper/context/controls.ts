@@ -1,0 +1,130 @@
+/** What is handled and read, by place. Templates say it in words; this gives them the facts, each under its own name. */
+import type { Car, Part, PartId, Place } from '../../car/car';
+import type { Phrases } from '../phrase';
+
+/** One thing at a place. Every field is there; what does not apply is empty. */
+export interface PartContext {
+  readonly id: PartId;
+  readonly kind: Part['kind'];
+  readonly tag: string;
+  readonly name: string;
+  /** What it does, as the keeper says it. */
+  readonly does: string;
+  /** Anything to know about it. */
+  readonly note: string;
+  /** For a valve: the word for which way it opens, turns, how it is parked. */
+  readonly opens: string;
+  readonly turns: string;
+  readonly parked: string;
+  /** For a device: where it acts, and how one sees that it works. */
+  readonly set: string;
+  readonly test: string;
+  /** For a gauge: what it reads, of what, and its band. */
+  readonly reads: string;
+  readonly of: string;
+  readonly from: string;
+  readonly to: string;
+  readonly redLine: string;
+  readonly shouldRead: string;
+  /** For a lock: what it locks. For a lock or a control: how it is worked. */
+  readonly locks: string;
+  readonly how: string;
+  /** For a tank: what it holds, how much, how it is read, where it is filled. */
+  readonly holds: string;
+  readonly capacity: string;
+  readonly read: string;
+  /** For a pump: what it moves and what drives it. */
+  readonly moves: string;
+  readonly drive: string;
+  /** For a burner: main or pilot, and its good flame. */
+  readonly job: string;
+  readonly goodFlame: string;
+}
+
+/** One place with what is there. */
+export interface PlaceContext {
+  readonly id: string;
+  /** Its number on the plan of the car. */
+  readonly number: number;
+  readonly name: string;
+  readonly reach: Place['reach'];
+  /** What has to be opened or lifted first; empty if nothing. */
+  readonly how: string;
+  readonly parts: readonly PartContext[];
+}
+
+const nothing: Omit<PartContext, 'id' | 'kind' | 'name' | 'tag'> = {
+  does: '', note: '', opens: '', turns: '', parked: '', set: '', test: '', reads: '', of: '', from: '', to: '', redLine: '', shouldRead: '', locks: '', how: '',
+  holds: '', capacity: '', read: '', moves: '', drive: '', job: '', goodFlame: '',
+};
+
+/** Every place that has something to work, read or fill, numbered from the front of the car to the back. */
+export function placesContext(car: Car, phrases: Phrases): readonly PlaceContext[] {
+  return placesInOrder(car).map((place, index) => ({
+    id: place.id,
+    number: index + 1,
+    name: place.name,
+    reach: place.reach,
+    how: place.how ?? '',
+    parts: place.parts.flatMap((id) => {
+      const part = car.parts.get(id);
+      return part === undefined ? [] : [partContext(part, car, phrases)];
+    }),
+  }));
+}
+
+/** Places with something at them, from the front of the car to the back, left before right. */
+export function placesInOrder(car: Car): readonly Place[] {
+  return [...car.places.values()].filter((place) => place.parts.length > 0).sort((a, b) => a.backM - b.backM || a.rightM - b.rightM);
+}
+
+/** Everything a template may say of one part. */
+export function partContext(part: Part, car: Car, phrases: Phrases): PartContext {
+  return { ...nothing, id: part.id, kind: part.kind, name: part.name, tag: part.tag ?? '', ...(facts[part.kind]?.(part.id, car, phrases) ?? {}) };
+}
+
+type Facts = (id: PartId, car: Car, phrases: Phrases) => Partial<PartContext>;
+
+const nameOf = (car: Car, id: PartId | undefined) => (id === undefined ? '' : (car.parts.get(id)?.name ?? id));
+
+const facts: Partial<Record<Part['kind'], Facts>> = {
+  valve: (id, { spec }, phrases) => {
+    const valve = spec.valves[id];
+    if (valve === undefined) return {};
+    return {
+      does: valve.does, opens: valve.opens, parked: valve.parked, note: valve.note ?? '',
+      turns: valve.turns === undefined ? '' : phrases.first(valve.turns, { fractions: 8 }),
+    };
+  },
+  device: (id, car, phrases) => {
+    const device = car.spec.devices[id];
+    if (device === undefined) return {};
+    const set = device.kind === 'steam-automatic' ? car.spec.boiler['burner-cuts-out'] : device.set;
+    return { does: device.does, test: device.test ?? '', set: set === undefined ? '' : phrases.both(set) };
+  },
+  gauge: (id, car, phrases) => {
+    const gauge = car.spec.gauges[id];
+    if (gauge === undefined) return {};
+    const pressure = (value: typeof gauge.from) => (value === undefined ? '' : phrases.both(value));
+    return {
+      reads: gauge.reads, of: nameOf(car, gauge.of), from: pressure(gauge.from), to: pressure(gauge.to), redLine: pressure(gauge['red-line']),
+      shouldRead: gauge['should-read'] ?? '', note: gauge.note ?? '',
+    };
+  },
+  lock: (id, car) => ({ locks: nameOf(car, car.spec.locks[id]?.locks), how: car.spec.locks[id]?.how ?? '' }),
+  control: (id, { spec }) => ({ does: spec.controls[id]?.does ?? '', how: spec.controls[id]?.how ?? '' }),
+  tank: (id, { spec }, phrases) => {
+    const tank = spec.tanks[id];
+    return tank === undefined ? {} : { holds: contentsName(tank.holds, spec), capacity: phrases.both(tank.capacity, { rounding: 'down' }), read: tank.read };
+  },
+  pump: (id, { spec }) => ({ moves: spec.pumps[id]?.moves ?? '', drive: spec.pumps[id]?.drive ?? '' }),
+  burner: (id, { spec }) => ({ job: spec.burners[id]?.job ?? '', goodFlame: spec.burners[id]?.['good-flame'] ?? '' }),
+  vaporizer: (id, { spec }) => ({ note: spec.vaporizers?.[id] === undefined ? '' : spec.vaporizers[id]['hot-when'] }),
+  equipment: (id, { spec }) => ({ note: spec.equipment[id]?.note ?? '' }),
+  fitting: (id, { spec }) => ({ note: spec.fittings?.[id]?.note ?? '' }),
+};
+
+/** The key of what a tank holds, turned to the fuel's name; `water` and `cylinder-oil` are left for the word list. */
+export function contentsName(holds: string, spec: Car['spec']): string {
+  return spec.fuels[holds]?.name ?? holds;
+}

@@ -1,0 +1,45 @@
+/** How this car's papers say amounts and dates: in the keeper's units, the first and the second. */
+import type { UnitSystem } from '../quantity/dimension';
+import { type PrintOptions, printBoth, printQuantity } from '../quantity/print';
+import type { Quantity } from '../quantity/quantity';
+import type { CarSpec } from '../spec/schema/carSpec';
+
+/** What stands where a figure is not known. */
+export const notKnown = 'not known';
+
+/** How to print; the system is the phrase book's own business. */
+export type AmountOptions = Omit<PrintOptions, 'system' | 'unit' | 'step'>;
+
+/** Amounts and dates in one car's own units and language. */
+export interface Phrases {
+  readonly systems: readonly UnitSystem[];
+  /** In the first units, the second in brackets: `25 US gal (95 L)`. An estimate says `about`. */
+  both(quantity: Quantity | undefined, options?: AmountOptions): string;
+  /** In the first units alone. */
+  first(quantity: Quantity | undefined, options?: AmountOptions): string;
+  /** In the second units alone; empty if the car prints in one. */
+  second(quantity: Quantity | undefined, options?: AmountOptions): string;
+  /** `14 March 2026`, by the language of the papers. */
+  date(iso: string): string;
+}
+
+/** The phrase book of a car. */
+export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
+  const systems: readonly UnitSystem[] = units.second === undefined || units.second === units.first ? [units.first] : [units.first, units.second];
+  const [firstSystem = 'metric', secondSystem] = systems;
+  const months = new Intl.DateTimeFormat(language, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+  const say = (quantity: Quantity | undefined, print: (known: Quantity) => string) =>
+    quantity === undefined ? notKnown : `${quantity.estimated ? 'about\u00a0' : ''}${print(quantity)}`;
+  return {
+    systems,
+    both: (quantity, options) => say(quantity, (known) => printBoth(known, systems, forDimension(known, options))),
+    first: (quantity, options) => say(quantity, (known) => printQuantity(known, { ...forDimension(known, options), system: firstSystem })),
+    second: (quantity, options) => secondSystem === undefined ? '' : say(quantity, (known) => printQuantity(known, { ...forDimension(known, options), system: secondSystem })),
+    date: (iso) => months.format(new Date(`${iso}T00:00:00Z`)),
+  };
+}
+
+/** Lengths that are measured with a rule are printed in fractions of an inch. */
+function forDimension(quantity: Quantity, options: AmountOptions = {}): AmountOptions {
+  return quantity.dimension === 'length' && options.fractions === undefined && options.decimals === undefined ? { fractions: 16, ...options } : options;
+}

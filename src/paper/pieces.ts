@@ -1,0 +1,38 @@
+/** Text in pieces, so that a template can print the names of parts in bold without any text becoming markup. */
+
+/** A stretch of text; `strong` if it is the name or tag of a part. */
+export interface Piece {
+  readonly text: string;
+  readonly strong: boolean;
+}
+
+/** Letters that continue a word: a name inside a longer word is not that name. */
+const inWord = /[\p{L}\p{N}]/u;
+
+/** Cut `text` so that every whole occurrence of one of `names` is a strong piece. Longer names win. Joined, the pieces are the text. */
+export function withNamesStrong(text: string, names: readonly string[]): readonly Piece[] {
+  const longestFirst = [...new Set(names)].filter((name) => name.length > 0).sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
+  const pieces: Piece[] = [];
+  let plainFrom = 0;
+  let at = 0;
+  while (at < text.length) {
+    const name = longestFirst.find((each) => standsAt(text, each, at));
+    if (name === undefined) {
+      at += 1;
+      continue;
+    }
+    if (at > plainFrom) pieces.push({ text: text.slice(plainFrom, at), strong: false });
+    pieces.push({ text: text.slice(at, at + name.length), strong: true });
+    at += name.length;
+    plainFrom = at;
+  }
+  if (plainFrom < text.length) pieces.push({ text: text.slice(plainFrom), strong: false });
+  return pieces;
+}
+
+function standsAt(text: string, name: string, at: number): boolean {
+  if (!text.startsWith(name, at)) return false;
+  const before = text[at - 1];
+  const after = text[at + name.length];
+  return (before === undefined || !inWord.test(before)) && (after === undefined || !inWord.test(after));
+}
