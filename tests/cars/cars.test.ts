@@ -1,11 +1,10 @@
 /** The demo cars are specs like any keeper's: each must load without a problem and say that it is invented. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { buildCar } from '../../src/car/build';
 import { loadSpec } from '../../src/spec/load';
 
 const libraryLiquids = ['kerosene', 'gasoline', 'naphtha'];
-const demoCars = ['marigold'] as const;
+const demoCars = ['marigold', 'thimble'] as const;
 
 function load(name: string) {
   const file = `cars/${name}.yaml`;
