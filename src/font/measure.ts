@@ -1,8 +1,9 @@
 /**
  * Measures font files. Each word is shaped once per face and remembered in font units.
  */
-import * as fontkit from 'fontkit';
+import type * as fontkit from 'fontkit';
 import { type Face, type FontMetrics, type FontSet, faces } from './metrics';
+import { shaperOf } from './shaper';
 import { splitWords } from './words';
 
 /** Measures every face from the bytes of its font file (TrueType, OpenType or WOFF). Throws if one cannot be read. */
@@ -12,7 +13,7 @@ export function measureFonts(files: Readonly<Record<Face, Uint8Array>>): FontSet
 }
 
 function measureFace(face: Face, file: Uint8Array): FontMetrics {
-  const font = openFont(face, file);
+  const { font, shape } = shaperOf(file);
   const unit = 1 / font.unitsPerEm;
   const advances = new Map<string, number>();
   const absent = new Map<string, readonly string[]>();
@@ -20,7 +21,7 @@ function measureFace(face: Face, file: Uint8Array): FontMetrics {
   const advanceOf = (word: string): number => {
     const known = advances.get(word);
     if (known !== undefined) return known;
-    const advance = font.layout(word).advanceWidth;
+    const { advance } = shape(word);
     advances.set(word, advance);
     return advance;
   };
@@ -46,13 +47,6 @@ function measureFace(face: Face, file: Uint8Array): FontMetrics {
       return letters;
     },
   };
-}
-
-function openFont(face: Face, file: Uint8Array): fontkit.Font {
-  const font = fontkit.create(file as Buffer);
-  if ('fonts' in font)
-    throw new Error(`the file for the face "${face}" holds a collection of fonts, not one font`);
-  return font;
 }
 
 function lettersWithoutGlyph(font: fontkit.Font, text: string): readonly string[] {
