@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { loadSpec } from '../../src/spec/load';
 
 const libraryLiquids = ['kerosene', 'gasoline', 'naphtha'];
-const demoCars = ['marigold', 'thimble'] as const;
+const demoCars = ['marigold', 'thimble', 'heron'] as const;
 
 function load(name: string) {
   const file = `cars/${name}.yaml`;

@@ -23,6 +23,7 @@ export const device = z.strictObject({
   place: names(['place'], 'Where it is.', 'burner-front'),
   kind: choice(['steam-automatic', 'low-water-cut-off', 'check-valve', 'relief-valve', 'safety-valve', 'temperature-cut-off', 'float-valve'], 'What it is.', 'steam-automatic'),
   set: measure('gaugePressure', 'Where it acts.', '550 psi gauge').optional(),
+  'set-temperature': measure('temperature', 'Where it acts, if it acts by temperature.', '450 °C', 'any').optional(),
   does: words('What it does, in one sentence.', 'Shuts the main fuel when the steam reaches its figure.'),
   test: words('How one sees that it still works, if that can be seen.', 'the burner goes out at 550 psi').optional(),
 });
