@@ -20,7 +20,11 @@ export type FigureValue =
   | { readonly kind: 'quantity'; readonly quantity: Quantity; readonly rounding: Rounding }
   | { readonly kind: 'number'; readonly number: number; readonly rounding: Rounding }
   | { readonly kind: 'words'; readonly words: string }
-  | { readonly kind: 'table'; readonly columns: readonly FigureColumn[]; readonly rows: readonly (readonly number[])[] }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly FigureColumn[];
+      readonly rows: readonly (readonly number[])[];
+    }
   /** It cannot be known from the spec; `measure` says what to measure. Never guessed in silence. */
   | { readonly kind: 'unknown'; readonly measure: string };
 

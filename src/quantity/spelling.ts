@@ -1,6 +1,7 @@
 /**
  * Finding the unit a keeper meant from the letters written.
  */
+import { editDistance } from '../diagnostic/nearest';
 import type { Dimension } from './dimension';
 import type { Unit } from './unit';
 import { units } from './units';
@@ -68,24 +69,4 @@ export function nearestUnit(dimension: Dimension, text: string): Unit | undefine
     }
   }
   return best?.unit;
-}
-
-/** Single-letter edits (put in, leave out, change, swap neighbours) from `a` to `b`: optimal string alignment. */
-export function editDistance(a: string, b: string): number {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const change = a[i - 1] === b[j - 1] ? 0 : 1;
-      let cost = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + change);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
-      }
-      row.push(cost);
-    }
-    before = last;
-    last = row;
-  }
-  return last[b.length] ?? 0;
 }

@@ -139,6 +139,8 @@ const energies = {
 const kelvin = { name: 'K', also: [], factor: 1 };
 const fahrenheitStep = { name: '°F', also: ['deg F', 'degF', 'F', 'degrees F'], factor: 1 / 1.8 };
 const celsiusStep = { name: '°C', also: ['deg C', 'degC', 'C', 'degrees C'], factor: 1 };
+const hundredMiles = { name: '100 mi', also: ['100 miles'], factor: 100 * mile };
+const hundredKilometres = { name: '100 km', also: ['100km'], factor: 1e5 };
 const coarseFlow = [1, 1, 0] as const;
 const fineFlow = [2, 1, 0] as const;
 
@@ -328,6 +330,12 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
       decimals: [1, 0, 0],
     },
     ratio(metricVolumes.litre, lengths.kilometre, [2, 1, 0]),
+    ...[us, imperial].flatMap((country) => [
+      ratio(country.quart, hundredMiles, [2, 1, 0]),
+      ratio(country.pint, hundredMiles, [2, 1, 0]),
+      ratio(country.ounce, hundredMiles, [1, 1, 0]),
+    ]),
+    ratio(metricVolumes.millilitre, hundredKilometres, [0, 0, 0]),
     invertedRatio(lengths.mile, us.gallon, [2, 1, 0], ['US mpg', 'mpg US', 'mpg (US)']),
     invertedRatio(lengths.mile, imperial.gallon, [2, 1, 0], ['imp mpg', 'mpg imp', 'mpg (imp)']),
     invertedRatio(lengths.kilometre, metricVolumes.litre, [2, 1, 0]),

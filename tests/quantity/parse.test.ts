@@ -55,6 +55,8 @@ describe('numbers and units that are read', () => {
     ['12 US mpg', 'volumePerDistance', usGallon / 1609.344 / 12],
     ['24 L/100 km', 'volumePerDistance', 24e-8],
     ['24 L per 100 km', 'volumePerDistance', 24e-8],
+    ['1 US qt/100 mi', 'volumePerDistance', usGallon / 4 / 160934.4],
+    ['1 US qt per 100 miles', 'volumePerDistance', usGallon / 4 / 160934.4],
     ['1 h 30 min', 'time', 5400],
     ['4.43 ft3/lb', 'specificVolume', (4.43 * 0.3048 ** 3) / 0.45359237],
     ['95 %', 'share', 0.95],

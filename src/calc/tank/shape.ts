@@ -47,6 +47,14 @@ export type TankShape =
       readonly widthM: number;
       readonly heightM: number;
     }
+  /** Flat below, its top rising evenly along its length: the shape that fits under a sloping board. */
+  | {
+      readonly kind: 'sloping-top';
+      readonly lengthM: number;
+      readonly widthM: number;
+      readonly lowHeightM: number;
+      readonly highHeightM: number;
+    }
   /** Known by filling it and reading the stick. Empty at nought unless a point there says otherwise. */
   | { readonly kind: 'measured'; readonly points: readonly StickPoint[] };
 
@@ -78,6 +86,14 @@ export function withinWalls(shape: TankShape, wallM: number): TankShape {
         bottomLengthM: Math.max(0, less(shape.bottomLengthM)),
         topLengthM: less(shape.topLengthM),
       };
+    case 'sloping-top':
+      return {
+        ...shape,
+        lengthM: less(shape.lengthM),
+        widthM: less(shape.widthM),
+        lowHeightM: Math.max(0, less(shape.lowHeightM)),
+        highHeightM: less(shape.highHeightM),
+      };
     case 'measured':
       return shape;
   }
@@ -103,6 +119,13 @@ export function shapeFaults(shape: TankShape): readonly string[] {
           ? []
           : ['a wedge needs a length at its top or at its bottom']),
       ];
+    case 'sloping-top':
+      return [
+        ...tooSmall(shape, ['lengthM', 'widthM', 'highHeightM']),
+        ...(shape.lowHeightM >= 0 && shape.lowHeightM <= shape.highHeightM
+          ? []
+          : ['the low end must not be higher than the high end']),
+      ];
     case 'measured':
       return pointFaults(shape.points);
   }
@@ -113,6 +136,7 @@ const measureNames: Readonly<Record<string, string>> = {
   widthM: 'width',
   heightM: 'height',
   lengthM: 'length',
+  highHeightM: 'height of the high end',
 };
 
 function tooSmall<S extends object>(shape: S, measures: readonly (keyof S & string)[]): readonly string[] {

@@ -47,6 +47,8 @@ function fullDepth(shape: TankShape): number {
       const radius = shape.diameterM / 2;
       return endDepthM(shape.bottom, radius) + shape.heightM + endDepthM(shape.top, radius);
     }
+    case 'sloping-top':
+      return shape.highHeightM;
     case 'measured':
       return shape.points.at(-1)?.depthM ?? 0;
     default:
@@ -76,11 +78,19 @@ function volumeFunction(shape: TankShape): (depthM: number) => number {
       const growth = (shape.topLengthM - shape.bottomLengthM) / shape.heightM;
       return (depth) => shape.widthM * depth * (shape.bottomLengthM + (growth * depth) / 2);
     }
+    case 'sloping-top':
+      return (depth) => shape.lengthM * shape.widthM * (depth - slopeCut(shape, depth));
     case 'measured':
       return monotoneCurve(
         fromEmpty(shape.points).map(({ depthM, volumeM3 }) => ({ x: depthM, y: volumeM3 })),
       );
   }
+}
+
+/** What the slope takes away, as a depth over the whole floor. */
+function slopeCut({ lowHeightM, highHeightM }: TankShape & { kind: 'sloping-top' }, depth: number): number {
+  const above = depth - lowHeightM;
+  return above > 0 ? (above * above) / (2 * (highHeightM - lowHeightM)) : 0;
 }
 
 function standingVolume(shape: TankShape & { kind: 'vertical-cylinder' }, depth: number): number {

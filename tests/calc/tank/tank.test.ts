@@ -177,6 +177,19 @@ describe('small tanks', () => {
     expect(tank.depthAtVolumeM(tank.capacityM3 / 2)).toBeCloseTo(0.2 * Math.SQRT1_2, 10);
   });
 
+  it('a sloping top: a box up to its low end, half a box more up to its high end', () => {
+    const tank = tankOf({
+      kind: 'sloping-top',
+      lengthM: 0.8,
+      widthM: 0.3,
+      lowHeightM: 0.15,
+      highHeightM: 0.25,
+    });
+    expect(tank.volumeAtDepthM3(0.15)).toBeCloseTo(0.8 * 0.3 * 0.15, 12);
+    expect(tank.volumeAtDepthM3(0.2)).toBeCloseTo(0.8 * 0.3 * (0.15 + 0.05 * 0.75), 12);
+    expect(tank.capacityM3).toBeCloseTo(0.8 * 0.3 * 0.2, 12);
+  });
+
   it('takes walls off outside measures: the round twice, each flat end once', () => {
     const shape = withinWalls(lying(12, 36, flat), 0.1 * inch);
     expect(shape).toMatchObject({
@@ -280,6 +293,15 @@ const shapeArbitrary: fc.Arbitrary<TankShape> = fc.oneof(
     heightM: measure,
     lengthM: measure,
   }),
+  fc
+    .record({ lengthM: measure, widthM: measure, lowHeightM: measure, more: measure })
+    .map(
+      ({ more, ...rest }): TankShape => ({
+        kind: 'sloping-top',
+        ...rest,
+        highHeightM: rest.lowHeightM + more,
+      }),
+    ),
   fc.record({
     kind: fc.constant('wedge' as const),
     bottomLengthM: measure,
