@@ -41,6 +41,16 @@ export const catalogue = {
   'spec-line-jumps': 'A line that jumps past a valve which another line passes through.',
   'spec-two-fluids': 'Two fluids in one pipe, valve or tank.',
 
+  // procedures: the step library and its expansion for a car
+  'library-form': 'A file of the step library does not have the form it should have.',
+  'library-unknown': 'The step library names something that does not exist.',
+  'library-twice': 'Two entries of the step library have the same key.',
+  'library-words': 'The words of a library entry cannot be written, for the car or at all.',
+  'procedure-several': 'A step that is for one part finds several on this car.',
+  'procedure-lacks': 'A procedure needs something that the car, or its spec, has not got.',
+  'procedure-change': 'A change names a procedure, step or caution that does not exist.',
+  'procedure-valve': 'A valve is moved by no step of any procedure.',
+
   // markup: templates
   'template-syntax': 'The template is not well-formed.',
   'template-unknown': 'A template or a piece that is called for does not exist.',
@@ -82,6 +92,7 @@ export const catalogue = {
   'layout-table-too-wide': 'A table has too many columns for its width.',
   'layout-too-narrow': 'There is no room for even one letter in a line.',
   'layout-word-broken': 'A word longer than its line was broken between letters.',
+  'layout-figure-small': 'A figure would have to be shown too small to be read.',
   'layout-no-target': 'A link or page reference leads to nothing.',
   'layout-duplicate-id': 'Two things in one paper have the same id.',
   'layout-unsettled': 'The page numbers did not settle, because they change the pages they number.',

@@ -15,8 +15,9 @@ export interface PlacedText {
   readonly kind: 'text';
   readonly x: number;
   readonly y: number;
-  /** Width as measured; the writer does not stretch to it, checks use it. */
+  /** Width as measured, without a space at the end; the writer does not stretch to it, checks use it. */
   readonly widthPt: number;
+  /** Ends in a space where a line ends between two words of one paragraph, so that they read apart. */
   readonly text: string;
   readonly face: Face;
   readonly sizePt: number;

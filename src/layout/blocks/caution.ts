@@ -1,0 +1,83 @@
+/**
+ * Cautions: a panel with the signal word and the alert triangle, then hazard, consequence and avoidance. Never broken.
+ * Words, symbol and line carry the meaning; the colour only helps.
+ */
+import type { CautionBlock, Inline } from '../../markup/block';
+import type { PlacedItem, StructureIndex } from '../frame';
+import { placeText, type SetText, setText, textHeight } from '../inline/text';
+import { baselineIn, strongStyle } from '../look';
+import { type Box, box, gap, type Piece } from '../pieces';
+import type { Place, Setting } from '../setting';
+import { alertTriangle, filledRect, outlinedRect } from './marks';
+
+/** Makes a caution that stands by itself ready for pages. */
+export function collectCaution(block: CautionBlock, place: Place, setting: Setting): Piece[] {
+  const around = gap(setting.look.space.block);
+  return [around, cautionBox(block, place, setting), around];
+}
+
+/** The caution as one box. */
+export function cautionBox(block: CautionBlock, place: Place, setting: Setting): Box {
+  const { look } = setting;
+  const { cautions } = look;
+  const { x, widthPt } = place;
+  const tag = setting.structure.add('Div', place.tag);
+  const panel = signalPanel(block, place, setting, tag);
+  const texts = cautionTexts(block, widthPt - 2 * cautions.padXPt, setting, tag);
+  const items: PlacedItem[] = [...panel.items];
+  let y = panel.heightPt + 0.75 * cautions.padYPt;
+  for (const { text, tag: own } of texts) {
+    if (text.lines.length === 0) continue;
+    items.push(...placeText(text, x + cautions.padXPt, y, 'left', setting, own));
+    y += textHeight(text);
+  }
+  const heightPt = y + cautions.padYPt;
+  const outline = outlinedRect(x, 0, widthPt, heightPt, look.colours.ink, look.line.heavy);
+  return box(heightPt, [...items, outline], block.origin);
+}
+
+function signalPanel(block: CautionBlock, place: Place, setting: Setting, parent: StructureIndex) {
+  const { look } = setting;
+  const { panels, padXPt, signal } = look.cautions;
+  const { word, panel, letters, symbol } = panels[block.signal];
+  const style = { ...strongStyle(signal), colour: letters };
+  const tag = setting.structure.add('P', parent);
+  const side = symbol ? 1.25 * signal.sizePt : 0;
+  const wordX = place.x + padXPt + side + (symbol ? 0.5 * signal.sizePt : 0);
+  const content: Inline[] = [{ kind: 'text', text: word, strong: false, emphasis: false }];
+  const text = setText(content, style, place.x + place.widthPt - padXPt - wordX, setting, block.origin, tag);
+  const padY = 0.22 * signal.sizePt;
+  const heightPt = textHeight(text) + 2 * padY;
+  const baseline = padY + baselineIn(style, look.fonts);
+  const footY = baseline + 0.12 * signal.sizePt;
+  const items: PlacedItem[] = [
+    filledRect(place.x, 0, place.widthPt, heightPt, panel),
+    ...(symbol ? alertTriangle(place.x + padXPt, footY, side, letters, panel) : []),
+    ...placeText(text, wordX, padY, 'left', setting, tag),
+  ];
+  return { heightPt, items };
+}
+
+interface TaggedText {
+  readonly text: SetText;
+  readonly tag: StructureIndex;
+}
+
+function cautionTexts(block: CautionBlock, widthPt: number, setting: Setting, parent: StructureIndex): TaggedText[] {
+  const { text: style, runOn } = setting.look.cautions;
+  const set = (content: readonly Inline[]): TaggedText => {
+    const tag = setting.structure.add('P', parent);
+    return { text: setText(content, style, widthPt, setting, block.origin, tag), tag };
+  };
+  const parts = [inStrong(block.hazard), block.consequence, block.avoidance].filter((part) => part.length > 0);
+  return runOn ? [set(joined(parts))] : parts.map(set);
+}
+
+function inStrong(content: readonly Inline[]): Inline[] {
+  return content.map((inline) => (inline.kind === 'text' ? { ...inline, strong: true } : inline));
+}
+
+function joined(parts: readonly (readonly Inline[])[]): Inline[] {
+  const space: Inline = { kind: 'text', text: ' ', strong: false, emphasis: false };
+  return parts.flatMap((part, index) => (index === 0 ? part : [space, ...part]));
+}

@@ -1,0 +1,80 @@
+/**
+ * Blocks into pieces: each kind of block has a file of its own here, and the registry below sends it there.
+ */
+import type { Block } from '../../markup/block';
+import { anchored, type Piece, stackHeight } from '../pieces';
+import type { Place, Setting } from '../setting';
+import { collectTable } from '../table/collect-table';
+import { collectCaution } from './caution';
+import { collectContents } from './contents';
+import { collectDefinitions } from './definitions';
+import { collectFigure } from './figure';
+import { collectGroup } from './group';
+import { collectHeading } from './heading';
+import { collectList } from './list';
+import { collectParagraph } from './paragraph';
+import { collectRule } from './rule';
+import { collectSteps } from './steps';
+
+/** Makes one block ready for pages. */
+function collectBlock(block: Block, place: Place, setting: Setting): readonly Piece[] {
+  switch (block.kind) {
+    case 'heading':
+      return collectHeading(block, place, setting);
+    case 'paragraph':
+      return collectParagraph(block, place, setting);
+    case 'list':
+      return collectList(block, place, setting, collectBlocks);
+    case 'steps':
+      return collectSteps(block, place, setting);
+    case 'table':
+      return collectTable(block, place, setting);
+    case 'figure':
+      return collectFigure(block, place, setting);
+    case 'caution':
+      return collectCaution(block, place, setting);
+    case 'definitions':
+      return collectDefinitions(block, place, setting);
+    case 'contents':
+      return collectContents(block, place, setting);
+    case 'group':
+      return collectGroup(block, place, setting, collectBlocks);
+    case 'page-break':
+      return [{ kind: 'break' }];
+    case 'rule':
+      return collectRule(block, place, setting);
+  }
+}
+
+/** Makes a run of blocks in one column ready for pages. */
+export type CollectBlocks = (blocks: readonly Block[], place: Place, setting: Setting) => Piece[];
+
+/** Makes blocks ready for pages, one under another. */
+export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
+  const pieces: Piece[] = [];
+  let keptFrom: number | undefined;
+  let previous: Block | undefined;
+  for (const block of blocks) {
+    const keptAbovePt = keptFrom === undefined ? 0 : stackHeight(pieces.slice(keptFrom)) + gapAfterHeadings(pieces);
+    const above = previous === undefined ? place.keptAbovePt : keptAbovePt;
+    const collected = collectBlock(block, { ...place, keptAbovePt: above }, setting);
+    const named = block.kind === 'heading' ? setting.survey.nameOf.get(block) : block.id;
+    const own = previous?.kind === 'heading' && block.kind !== 'heading' ? withoutGapAbove(collected) : collected;
+    if (block.kind !== 'heading') keptFrom = undefined;
+    else keptFrom ??= pieces.length;
+    for (const piece of anchored(own, named === undefined ? [] : [named], block.origin)) pieces.push(piece);
+    previous = block;
+  }
+  return pieces;
+};
+
+/** A heading's own space below it stands; what follows adds none. */
+function withoutGapAbove(pieces: readonly Piece[]): readonly Piece[] {
+  const first = pieces.findIndex((piece) => piece.kind !== 'gap');
+  return first > 0 ? pieces.slice(first) : pieces;
+}
+
+function gapAfterHeadings(pieces: readonly Piece[]): number {
+  const last = pieces[pieces.length - 1];
+  return last?.kind === 'gap' ? last.heightPt : 0;
+}

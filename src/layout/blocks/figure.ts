@@ -1,0 +1,50 @@
+/** Figures: a drawing, scaled down only if it must be, with its caption on the same page. */
+import type { FigureBlock } from '../../markup/block';
+import { placeText, setText, textHeight } from '../inline/text';
+import { box, gap, type Piece } from '../pieces';
+import type { Place, Setting } from '../setting';
+import { placeShape } from '../shape';
+
+/** Makes a figure ready for pages. */
+export function collectFigure(block: FigureBlock, place: Place, setting: Setting): Piece[] {
+  const { look, structure } = setting;
+  const { drawing } = block;
+  const group = structure.add('Div', place.tag);
+  const tag = structure.add('Figure', group, { alt: drawing.alt });
+  const captionTag = block.caption.length > 0 ? structure.add('Caption', group) : undefined;
+  const caption = setText(block.caption, look.caption, place.widthPt, setting, block.origin, captionTag);
+  const captionPt = caption.lines.length === 0 ? 0 : look.space.caption + textHeight(caption);
+  const roomPt = Math.max(setting.roomPt - place.keptAbovePt - captionPt, 0);
+  const scale = Math.min(1, place.widthPt / drawing.widthPt, roomPt / drawing.heightPt);
+  if (scale < smallestScale) setting.problems.add(tooSmall(drawing.name, scale), block.origin);
+  reportLetters(block, setting);
+  const heightPt = drawing.heightPt * scale;
+  const shapes = drawing.shapes.map((shape) => ({ kind: 'shape', shape: placeShape(shape, scale, place.x, 0), tag }) as const);
+  const text = placeText(caption, place.x, heightPt + look.space.caption, 'left', setting, captionTag);
+  const made = box(heightPt + captionPt, [...shapes, ...text], block.origin);
+  const bounds = [place.x, 0, place.x + drawing.widthPt * scale, heightPt] as const;
+  const around = gap(look.space.block);
+  return [around, { ...made, figures: [{ tag, bounds }] }, around];
+}
+
+/** A drawing shown smaller than this share of its size cannot be read. */
+const smallestScale = 0.35;
+
+function tooSmall(name: string, scale: number) {
+  return {
+    code: 'layout-figure-small',
+    severity: 'error',
+    message: `the figure \`${name}\` has room for only ${(100 * scale).toFixed(0)} % of its size`,
+    found: `${(100 * scale).toFixed(0)} %`,
+    expected: `at least ${100 * smallestScale} %`,
+    mend: 'use a larger sheet, or a smaller drawing',
+  } as const;
+}
+
+function reportLetters(block: FigureBlock, setting: Setting): void {
+  for (const shape of block.drawing.shapes) {
+    if (shape.kind !== 'text') continue;
+    const missing = setting.look.fonts[shape.face].missing(shape.text);
+    if (missing.length > 0) setting.problems.missingLetters(missing, block.origin);
+  }
+}

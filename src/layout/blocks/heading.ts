@@ -1,0 +1,23 @@
+/** Headings: kept with what follows them. */
+import type { HeadingBlock } from '../../markup/block';
+import { lineBoxes, setText } from '../inline/text';
+import { gap, heldToNext, heldTogether, type Piece } from '../pieces';
+import type { Place, Setting } from '../setting';
+
+const types = ['H1', 'H2', 'H3', 'H4'] as const;
+
+/** Makes a heading ready for pages. */
+export function collectHeading(block: HeadingBlock, place: Place, setting: Setting): Piece[] {
+  const index = (block.level - 1) as 0 | 1 | 2 | 3;
+  const { style, abovePt, belowPt } = setting.look.headings[index];
+  const tag = setting.structure.add(types[index], place.tag);
+  const text = setText(block.content, style, place.widthPt, setting, block.origin, tag);
+  const lines = lineBoxes(text, place.x, 'left', setting, block.origin, tag);
+  const startsPage = block.level === 1 && setting.chaptersOnNewPage;
+  return [
+    ...(startsPage ? [{ kind: 'break' } as const] : []),
+    gap(abovePt),
+    ...heldToNext(heldTogether(lines, 'must')),
+    gap(belowPt),
+  ];
+}

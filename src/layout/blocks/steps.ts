@@ -1,0 +1,190 @@
+/**
+ * Steps: number (and box to tick) hang before the action; the result stands at the end of a leader or beneath. A
+ * step whose omission nothing later would show has a heavy bar and a pointer. Cautions stand before their step.
+ */
+import type { StepItem, StepsBlock } from '../../markup/block';
+import { fits } from '../fits';
+import { surrounded } from '../flow/frame-splittable';
+import type { PlacedItem, StructureIndex } from '../frame';
+import { lineBoxes, placeLine, type SetText, setText } from '../inline/text';
+import { baselineIn } from '../look';
+import { type Box, box, gap, heldTogether, type Piece, stackHeight } from '../pieces';
+import type { Place, Setting } from '../setting';
+import { cautionBox } from './caution';
+import { filledRect, leader, leastLeaderEm, pointer, tickBox } from './marks';
+import { measure } from './paragraph';
+
+/** A step up to this share of a page stays whole if a page can hold it. */
+const wholeShare = 0.4;
+
+/** Makes steps ready for pages. */
+export function collectSteps(block: StepsBlock, place: Place, setting: Setting): Piece[] {
+  const columns = stepColumns(block, place, setting);
+  const list = setting.structure.add('L', place.tag, { numbering: 'Decimal' });
+  const pieces = block.items.flatMap((item, index) => [
+    ...collectStep(item, block.start + index, { block, place, columns, list, setting }),
+    gap(setting.look.steps.gapPt),
+  ]);
+  return [...pieces, gap(setting.look.space.paragraph)];
+}
+
+/** Where the parts of a step stand across the column. */
+interface StepColumns {
+  readonly barX: number;
+  readonly pointerX: number;
+  readonly tickX: number;
+  readonly numberRight: number;
+  readonly textX: number;
+  readonly textPt: number;
+}
+
+interface StepContext {
+  readonly block: StepsBlock;
+  readonly place: Place;
+  readonly columns: StepColumns;
+  readonly list: StructureIndex;
+  readonly setting: Setting;
+}
+
+function stepColumns(block: StepsBlock, place: Place, { look }: Setting): StepColumns {
+  const { number, action } = look.steps;
+  const em = action.sizePt;
+  const hasBar = block.items.some((item) => item.critical);
+  const pointerX = place.x + look.line.bar + 0.3 * em;
+  const tickX = hasBar ? pointerX + 0.65 * em : place.x;
+  const numberX = block.mark === 'tick' ? tickX + tickSideEm * em + 0.45 * em : tickX;
+  const digits = '0'.repeat(String(block.start + block.items.length - 1).length);
+  const numberRight = numberX + look.fonts[number.face].widthOf(digits, number.sizePt);
+  const textX = Math.max(numberRight + 0.6 * em, hasBar ? 0 : place.x + look.space.indent);
+  const shift = textX - (numberRight + 0.6 * em);
+  const textPt = Math.min(place.x + place.widthPt - textX, measure(Number.POSITIVE_INFINITY, action, look));
+  return { barX: place.x, pointerX, tickX, numberRight: numberRight + shift, textX, textPt };
+}
+
+const tickSideEm = 0.8;
+
+function collectStep(item: StepItem, value: number, context: StepContext): Piece[] {
+  const { place, columns, list, setting } = context;
+  const { structure, look } = setting;
+  const step = structure.add('LI', list);
+  const label = structure.add('Lbl', step);
+  const body = structure.add('LBody', step);
+  const cautionPlace = { ...place, x: columns.textX, widthPt: columns.textPt, tag: body };
+  const cautions = item.cautions.flatMap((caution) => {
+    const made: Piece[] = [{ ...cautionBox(caution, cautionPlace, setting), keep: 'must' }, gap(0.7 * look.steps.gapPt)];
+    return caution.id === undefined ? made : withAnchor(made, caution.id);
+  });
+  const lines = stepLines(item, body, context);
+  const marks = stepMarks(item, value, label, context);
+  const [first, ...rest] = lines;
+  const all = first === undefined ? [] : [{ ...first, items: [...marks, ...first.items] }, ...rest];
+  const small = fits(stackHeight(all), wholeShare * setting.roomPt);
+  const held = small ? heldTogether(all, 'ought') : all;
+  return [...cautions, ...(item.critical ? [barred(held, item, context)] : held)];
+}
+
+function withAnchor(pieces: readonly Piece[], name: string): Piece[] {
+  return pieces.map((piece) => (piece.kind === 'box' ? { ...piece, anchors: [{ name, y: 0 }] } : piece));
+}
+
+function barred(pieces: readonly Piece[], item: StepItem, { columns, setting }: StepContext): Piece {
+  const { line, colours } = setting.look;
+  const bar = (heightPt: number) => [filledRect(columns.barX, 0, line.bar, heightPt, colours.ink)];
+  return surrounded(pieces, 0, bar, setting, item.origin);
+}
+
+/** Number, box to tick and pointer, standing on the first line. */
+function stepMarks(item: StepItem, value: number, tag: StructureIndex, context: StepContext): PlacedItem[] {
+  const { block, columns, setting } = context;
+  const { look } = setting;
+  const { number, action } = look.steps;
+  const y = baselineIn(action, look.fonts);
+  const text = String(value);
+  const widthPt = look.fonts[number.face].widthOf(text, number.sizePt);
+  const { face, sizePt, colour } = number;
+  const middle = y - (look.fonts[action.face].capHeight / 2) * action.sizePt;
+  const side = tickSideEm * action.sizePt;
+  return [
+    ...(item.critical ? [pointer(columns.pointerX, middle, 0.6 * action.sizePt, look.colours.ink)] : []),
+    ...(block.mark === 'tick'
+      ? [tickBox(columns.tickX, middle + side / 2, side, look.colours.ink, look.line.thin)]
+      : []),
+    { kind: 'text', x: columns.numberRight - widthPt, y, widthPt, text, face, sizePt, colour, tag },
+  ];
+}
+
+/** Action, result and remark as lines; at least one line, for the number to stand on. */
+function stepLines(item: StepItem, parent: StructureIndex, context: StepContext): Box[] {
+  const { block, columns, setting } = context;
+  const { look } = setting;
+  const { steps } = look;
+  const set = (content: StepItem['action'], style: typeof steps.action, indentPt: number) => {
+    const tag = setting.structure.add('P', parent);
+    return { text: setText(content, style, columns.textPt - indentPt, setting, item.origin, tag), tag };
+  };
+  const action = set(item.action, steps.action, 0);
+  const lines = lineBoxes(action.text, columns.textX, 'left', setting, item.origin, action.tag);
+  if (lines.length === 0) lines.push(emptyLine(item, setting));
+  if (item.result.length > 0) {
+    const result = set(item.result, steps.result, steps.beneath === 'left' ? resultIndent(setting) : 0);
+    const led = steps.leader[block.mark] ? onLeader(lines, action.text, result, context) : undefined;
+    if (led !== undefined) lines[lines.length - 1] = led;
+    else addBelow(lines, resultBeneath(result, item, context));
+  }
+  if (item.remark.length > 0) {
+    const remark = set(item.remark, steps.remark, 0);
+    addBelow(lines, lineBoxes(remark.text, columns.textX, 'left', setting, item.origin, remark.tag));
+  }
+  return lines;
+}
+
+interface TaggedText {
+  readonly text: SetText;
+  readonly tag: StructureIndex;
+}
+
+function emptyLine(item: StepItem, { look }: Setting): Box {
+  return box(look.steps.action.leadingPt, [], item.origin, baselineIn(look.steps.action, look.fonts));
+}
+
+/** Adds lines whose first must stay with the last of those above. */
+function addBelow(lines: Box[], more: readonly Box[]): void {
+  const last = lines[lines.length - 1];
+  if (last !== undefined && more.length > 0) lines[lines.length - 1] = { ...last, keep: 'must' };
+  lines.push(...more);
+}
+
+/** The last line of the action with a leader and the result at its end; nothing if they do not fit on the line. */
+function onLeader(lines: readonly Box[], action: SetText, result: TaggedText, context: StepContext): Box | undefined {
+  const { columns, setting } = context;
+  const { look } = setting;
+  const { sizePt } = look.steps.action;
+  const last = lines[lines.length - 1];
+  const resultLine = result.text.lines[0];
+  if (last === undefined || resultLine === undefined || result.text.lines.length > 1) return undefined;
+  const actionPt = action.lines[action.lines.length - 1]?.widthPt ?? 0;
+  if (!fits(actionPt + leastLeaderEm * sizePt + resultLine.widthPt, columns.textPt)) return undefined;
+  const y = baselineIn(look.steps.action, look.fonts);
+  const right = columns.textX + columns.textPt;
+  const resultX = right - resultLine.widthPt;
+  const space = 0.35 * sizePt;
+  const dots = leader(columns.textX + actionPt + space, resultX - space, y, sizePt, look.colours.soft);
+  return { ...last, items: [...last.items, ...dots, ...placeLine(resultLine, resultX, y, look.steps.result, result.tag)] };
+}
+
+function resultIndent({ look }: Setting): number {
+  return 1.1 * look.steps.result.sizePt;
+}
+
+function resultBeneath(result: TaggedText, item: StepItem, { columns, setting }: StepContext): Box[] {
+  const { look } = setting;
+  const { result: style, beneath } = look.steps;
+  if (beneath === 'right') return lineBoxes(result.text, columns.textX, 'right', setting, item.origin, result.tag);
+  const x = columns.textX + resultIndent(setting);
+  const lines = lineBoxes(result.text, x, 'left', setting, item.origin, result.tag);
+  const [first, ...rest] = lines;
+  if (first === undefined) return [];
+  const middle = baselineIn(style, look.fonts) - (look.fonts[style.face].xHeight / 2) * style.sizePt;
+  const mark = pointer(columns.textX + 0.1 * style.sizePt, middle, 0.42 * style.sizePt, look.colours.soft);
+  return [{ ...first, items: [mark, ...first.items] }, ...rest];
+}

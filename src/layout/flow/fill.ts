@@ -1,0 +1,196 @@
+/**
+ * Fills one page, or the inside of one box, with pieces from the front of what is left.
+ *
+ * A page ends early only if the next one offers more room; so filling always ends, even with something
+ * taller than any page, which is reported and left out.
+ */
+import { fits } from '../fits';
+import { type Box, isSolid, type Piece, type Splittable } from '../pieces';
+import type { ProblemText } from '../problems';
+import type { Setting } from '../setting';
+import { type Bound, canStayTogether } from './bind';
+
+/** What is still to be placed. */
+export interface Work {
+  readonly bound: Bound;
+  /** The piece to go on with. */
+  readonly at: number;
+  /** What is left of that piece, if a part of it was placed. */
+  readonly rest: Splittable | undefined;
+  /** Up to this piece, what ought to stay together cannot, and is let go. */
+  readonly letGoTo: number;
+}
+
+/** A box at its place on a page. */
+export interface FilledBox {
+  readonly box: Box;
+  /** From the top of the body. */
+  readonly y: number;
+}
+
+/** A page's worth of boxes, and the work left. `done` means there is nothing left. */
+export interface Filled {
+  readonly boxes: readonly FilledBox[];
+  readonly usedPt: number;
+  readonly work: Work;
+  readonly done: boolean;
+}
+
+/** How much room there is, and how much an empty page has. */
+export interface Room {
+  readonly heightPt: number;
+  readonly emptyPt: number;
+}
+
+/** The work of placing pieces, from the first. */
+export function begin(bound: Bound): Work {
+  return { bound, at: 0, rest: undefined, letGoTo: -1 };
+}
+
+/** Fills `room` with as much of the work as stands in it. */
+export function fill(work: Work, room: Room, setting: Setting): Filled {
+  return new Filler(work, room, setting).run();
+}
+
+type Step = 'go-on' | 'page-full';
+
+class Filler {
+  private readonly boxes: FilledBox[] = [];
+  private readonly bound: Bound;
+  private at: number;
+  private rest: Splittable | undefined;
+  private letGoTo: number;
+  private y = 0;
+  private gapPt = 0;
+
+  constructor(
+    work: Work,
+    private readonly room: Room,
+    private readonly setting: Setting,
+  ) {
+    this.bound = work.bound;
+    this.at = work.at;
+    this.rest = work.rest;
+    this.letGoTo = work.letGoTo;
+  }
+
+  run(): Filled {
+    const { pieces } = this.bound;
+    for (let piece = pieces[this.at]; piece !== undefined; piece = pieces[this.at]) {
+      if (this.place(this.rest ?? piece) === 'page-full') return this.filled(false);
+    }
+    return this.filled(true);
+  }
+
+  private filled(done: boolean): Filled {
+    const work = { bound: this.bound, at: this.at, rest: this.rest, letGoTo: this.letGoTo };
+    return { boxes: this.boxes, usedPt: this.y, work, done };
+  }
+
+  private place(piece: Piece): Step {
+    if (piece.kind === 'gap') {
+      this.gapPt = Math.max(this.gapPt, piece.heightPt);
+      this.at += 1;
+      return 'go-on';
+    }
+    if (!isSolid(piece)) return this.endPage();
+    if (!this.hasRoomForNeed(piece)) {
+      if (this.nextPageGains) return 'page-full';
+      this.letGo();
+    }
+    return piece.kind === 'box' ? this.placeBox(piece) : this.takeFrom(piece);
+  }
+
+  /** A forced break ends the page, unless nothing stands on it yet. */
+  private endPage(): Step {
+    this.at += 1;
+    this.gapPt = 0;
+    return this.boxes.length > 0 || this.nextPageGains ? 'page-full' : 'go-on';
+  }
+
+  private get top(): number {
+    return this.boxes.length === 0 ? 0 : this.y + this.gapPt;
+  }
+
+  private get roomLeft(): number {
+    return this.room.heightPt - this.top;
+  }
+
+  private get nextPageGains(): boolean {
+    return this.boxes.length > 0 || !fits(this.room.emptyPt, this.room.heightPt);
+  }
+
+  private hasRoomForNeed(piece: Box | Splittable): boolean {
+    if (this.rest !== undefined) return fits(this.rest.wantPt, this.roomLeft);
+    if (piece.keep !== 'free' && !canStayTogether(this.bound, this.at, this.room.emptyPt)) this.letGo();
+    const needs = this.at <= this.letGoTo ? this.bound.must : this.bound.ought;
+    return fits(needs[this.at] ?? 0, this.roomLeft);
+  }
+
+  private letGo(): void {
+    this.letGoTo = Math.max(this.letGoTo, this.bound.chainEnd[this.at] ?? this.at);
+  }
+
+  private placeBox(piece: Box): Step {
+    if (!fits(piece.heightPt, this.roomLeft)) return this.leaveOut(piece);
+    if (!fits(this.bound.must[this.at] ?? 0, this.room.emptyPt)) this.reportKept(piece);
+    this.put(piece);
+    this.at += 1;
+    return 'go-on';
+  }
+
+  private takeFrom(piece: Splittable): Step {
+    const taken = piece.take(this.roomLeft, !this.nextPageGains);
+    if (taken.kind === 'nothing') return this.nextPageGains ? 'page-full' : this.leaveOut(piece);
+    const isFirstPart = this.rest === undefined;
+    this.put(isFirstPart ? { ...taken.box, anchors: [...piece.anchors, ...taken.box.anchors] } : taken.box);
+    if (taken.kind === 'part') {
+      this.rest = taken.rest;
+      return 'page-full';
+    }
+    this.rest = undefined;
+    this.at += 1;
+    return 'go-on';
+  }
+
+  private put(piece: Box): void {
+    const y = this.top;
+    this.boxes.push({ box: piece, y });
+    this.y = y + piece.heightPt;
+    this.gapPt = 0;
+  }
+
+  private leaveOut(piece: Box | Splittable): Step {
+    this.setting.problems.add(tooTall(piece, this.room.emptyPt), piece.origin);
+    this.rest = undefined;
+    this.at += 1;
+    return 'go-on';
+  }
+
+  private reportKept(piece: Box): void {
+    this.setting.problems.add(keptTooTall(this.bound.must[this.at] ?? 0, this.room.emptyPt), piece.origin);
+  }
+}
+
+function tooTall(piece: Box | Splittable, roomPt: number): ProblemText {
+  const needPt = piece.kind === 'box' ? piece.heightPt : piece.leastPt;
+  return {
+    code: 'layout-too-tall',
+    severity: 'error',
+    message: 'something that must stay whole is taller than a page',
+    found: `${needPt.toFixed(0)} pt tall`,
+    expected: `at most ${roomPt.toFixed(0)} pt, the height of a page’s text`,
+    mend: 'use a larger sheet, or say it in fewer words or in several parts',
+  };
+}
+
+function keptTooTall(needPt: number, roomPt: number): ProblemText {
+  return {
+    code: 'layout-kept-too-tall',
+    severity: 'error',
+    message: 'what stands here and what must stay with it do not fit on one page',
+    found: `${needPt.toFixed(0)} pt tall together`,
+    expected: `at most ${roomPt.toFixed(0)} pt, the height of a page’s text`,
+    mend: 'use a larger sheet, or say it in fewer words or in several parts',
+  };
+}

@@ -1,0 +1,130 @@
+/**
+ * Pieces: content made ready for pages. Every block has become boxes, splittables, gaps and forced breaks,
+ * with what each needs; filling pages never asks what a piece is.
+ */
+import type { BlockOrigin } from '../markup/block';
+import type { PlacedItem, StructureIndex } from './frame';
+import type { Bounds } from './shape';
+
+/** How a piece holds on to the one after it: it must stay on its page, ought to if one page can hold both, or need not. */
+export type Keep = 'must' | 'ought' | 'free';
+
+/** A named place in a piece. */
+export interface Anchor {
+  readonly name: string;
+  /** From the top of the piece. */
+  readonly y: number;
+}
+
+/** A figure in a piece, whose place on the page the structure tree must say. */
+export interface FigurePlace {
+  readonly tag: StructureIndex;
+  readonly bounds: Bounds;
+}
+
+/** Something that never breaks: a line of text, a caution, a figure. Items count from the body's left edge and the box's top. */
+export interface Box {
+  readonly kind: 'box';
+  readonly heightPt: number;
+  readonly items: readonly PlacedItem[];
+  readonly keep: Keep;
+  readonly anchors: readonly Anchor[];
+  readonly figures: readonly FigurePlace[];
+  /** Baseline of its first line, if it has one; marks of lists stand on it. */
+  readonly baselinePt?: number;
+  readonly origin: BlockOrigin;
+}
+
+/** Something that can go on on the next page: a table, a boxed group. */
+export interface Splittable {
+  readonly kind: 'splittable';
+  /** Height if it does not break. */
+  readonly heightPt: number;
+  /** Room that must be there for any of it to stand on a page. */
+  readonly leastPt: number;
+  /** Room that ought to be there, if an empty page has it. */
+  readonly wantPt: number;
+  readonly keep: Keep;
+  readonly anchors: readonly Anchor[];
+  readonly origin: BlockOrigin;
+  /** What stands in `roomPt`. `lastResort` is set when no other page has more room. */
+  take(roomPt: number, lastResort: boolean): Take;
+}
+
+/** Outcome of `take`: all of it, a part and the rest, or nothing yet. */
+export type Take =
+  | { readonly kind: 'all'; readonly box: Box }
+  | { readonly kind: 'part'; readonly box: Box; readonly rest: Splittable }
+  | { readonly kind: 'nothing' };
+
+/** Space between pieces. Neighbouring gaps do not add up, the largest counts; at the top of a page there are none. */
+export interface Gap {
+  readonly kind: 'gap';
+  readonly heightPt: number;
+}
+
+/** What follows starts on a new page. */
+export interface ForcedBreak {
+  readonly kind: 'break';
+}
+
+/** Anything a page can be filled with. */
+export type Piece = Box | Splittable | Gap | ForcedBreak;
+
+/** Space between pieces. */
+export function gap(heightPt: number): Gap {
+  return { kind: 'gap', heightPt };
+}
+
+/** A box that holds on to nothing. */
+export function box(heightPt: number, items: readonly PlacedItem[], origin: BlockOrigin, baselinePt?: number): Box {
+  const plain = { kind: 'box', heightPt, items, keep: 'free', anchors: [], figures: [], origin } as const;
+  return baselinePt === undefined ? plain : { ...plain, baselinePt };
+}
+
+/** True for pieces that take up room of their own. */
+export function isSolid(piece: Piece): piece is Box | Splittable {
+  return piece.kind === 'box' || piece.kind === 'splittable';
+}
+
+/** Height of pieces set one under another, without gaps at either end. A forced break counts as nothing. */
+export function stackHeight(pieces: readonly Piece[]): number {
+  let height = 0;
+  let pending = 0;
+  let begun = false;
+  for (const piece of pieces) {
+    if (piece.kind === 'gap') pending = Math.max(pending, piece.heightPt);
+    else if (isSolid(piece)) {
+      height += (begun ? pending : 0) + piece.heightPt;
+      begun = true;
+      pending = 0;
+    }
+  }
+  return height;
+}
+
+/** The pieces with every one but the last holding on to the next, at least as strongly as `keep`. */
+export function heldTogether(pieces: readonly Piece[], keep: 'must' | 'ought'): Piece[] {
+  const last = pieces.findLastIndex(isSolid);
+  return pieces.map((piece, index) => {
+    if (!isSolid(piece) || index >= last || piece.keep === 'must') return piece;
+    return { ...piece, keep };
+  });
+}
+
+/** The pieces with the last one holding on to whatever follows. */
+export function heldToNext(pieces: readonly Piece[]): Piece[] {
+  const last = pieces.findLastIndex(isSolid);
+  return pieces.map((piece, index) => (isSolid(piece) && index === last ? { ...piece, keep: 'must' } : piece));
+}
+
+/** The pieces with `anchors` at the top of the first one. */
+export function anchored(pieces: readonly Piece[], names: readonly string[], origin: BlockOrigin): Piece[] {
+  if (names.length === 0) return [...pieces];
+  const anchors = names.map((name) => ({ name, y: 0 }));
+  const first = pieces.findIndex(isSolid);
+  if (first === -1) return [...pieces, { ...box(0, [], origin), anchors, keep: 'must' }];
+  return pieces.map((piece, index) =>
+    index === first && isSolid(piece) ? { ...piece, anchors: [...anchors, ...piece.anchors] } : piece,
+  );
+}

@@ -1,0 +1,104 @@
+/**
+ * Moves, scales and measures shapes and placed items.
+ */
+import type { Paint, PathPiece, Shape } from '../drawing/drawing';
+import type { FontSet } from '../font/metrics';
+import type { PlacedItem } from './frame';
+
+/** Left, top, right, bottom in points. */
+export type Bounds = readonly [number, number, number, number];
+
+/** The item, moved. */
+export function moveItem(item: PlacedItem, dx: number, dy: number): PlacedItem {
+  if (item.kind === 'shape') return { ...item, shape: placeShape(item.shape, 1, dx, dy) };
+  return { ...item, x: item.x + dx, y: item.y + dy };
+}
+
+/** The shape scaled about the origin, then moved. Lines and type scale with it. */
+export function placeShape(shape: Shape, scale: number, dx: number, dy: number): Shape {
+  const x = (value: number) => value * scale + dx;
+  const y = (value: number) => value * scale + dy;
+  switch (shape.kind) {
+    case 'path':
+      return { ...shape, pieces: shape.pieces.map((piece) => placePiece(piece, x, y)), paint: scalePaint(shape.paint, scale) };
+    case 'rect': {
+      const placed = { ...shape, x: x(shape.x), y: y(shape.y), width: shape.width * scale, height: shape.height * scale };
+      const round = shape.radius === undefined ? placed : { ...placed, radius: shape.radius * scale };
+      return { ...round, paint: scalePaint(shape.paint, scale) };
+    }
+    case 'circle':
+      return { ...shape, cx: x(shape.cx), cy: y(shape.cy), r: shape.r * scale, paint: scalePaint(shape.paint, scale) };
+    case 'text':
+      return { ...shape, x: x(shape.x), y: y(shape.y), sizePt: shape.sizePt * scale };
+  }
+}
+
+function placePiece(piece: PathPiece, x: (value: number) => number, y: (value: number) => number): PathPiece {
+  if (piece.op === 'close') return piece;
+  if (piece.op !== 'curve') return { ...piece, x: x(piece.x), y: y(piece.y) };
+  return { op: 'curve', x1: x(piece.x1), y1: y(piece.y1), x2: x(piece.x2), y2: y(piece.y2), x: x(piece.x), y: y(piece.y) };
+}
+
+function scalePaint(paint: Paint, scale: number): Paint {
+  if (scale === 1 || paint.stroke === undefined) return paint;
+  const { stroke } = paint;
+  const scaled = { ...stroke, widthPt: stroke.widthPt * scale };
+  if (stroke.dashPt === undefined) return { ...paint, stroke: scaled };
+  return { ...paint, stroke: { ...scaled, dashPt: stroke.dashPt.map((dash) => dash * scale) } };
+}
+
+/** The box a shape stands in, without the width of its line; for text, its letters from cap height to descender. */
+export function shapeBounds(shape: Shape, fonts: FontSet): Bounds {
+  switch (shape.kind) {
+    case 'path':
+      return pathBounds(shape.pieces);
+    case 'rect':
+      return [shape.x, shape.y, shape.x + shape.width, shape.y + shape.height];
+    case 'circle':
+      return [shape.cx - shape.r, shape.cy - shape.r, shape.cx + shape.r, shape.cy + shape.r];
+    case 'text':
+      return turnedTextBounds(shape, fonts);
+  }
+}
+
+function pathBounds(pieces: readonly PathPiece[]): Bounds {
+  const xs: number[] = [];
+  const ys: number[] = [];
+  for (const piece of pieces) {
+    if (piece.op === 'close') continue;
+    xs.push(piece.x);
+    ys.push(piece.y);
+    if (piece.op !== 'curve') continue;
+    xs.push(piece.x1, piece.x2);
+    ys.push(piece.y1, piece.y2);
+  }
+  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+}
+
+function turnedTextBounds(shape: Extract<Shape, { kind: 'text' }>, fonts: FontSet): Bounds {
+  const width = fonts[shape.face].widthOf(shape.text, shape.sizePt);
+  const [left, top, right, bottom] = textBounds(0, 0, width, shape.face, shape.sizePt, fonts);
+  const shift = { start: 0, middle: -width / 2, end: -width }[shape.anchor];
+  const angle = ((shape.turn ?? 0) * Math.PI) / 180;
+  const corners = [left + shift, right + shift].flatMap((x) =>
+    [top, bottom].map((y) => [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)] as const),
+  );
+  const xs = corners.map(([x]) => x + shape.x);
+  const ys = corners.map(([, y]) => y + shape.y);
+  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+}
+
+/** The box of a run of text standing at `x`, baseline `y`: from its cap height down to a descender. */
+export function textBounds(
+  x: number,
+  y: number,
+  widthPt: number,
+  face: keyof FontSet,
+  sizePt: number,
+  fonts: FontSet,
+): Bounds {
+  return [x, y - fonts[face].capHeight * sizePt, x + widthPt, y + descenderShare * sizePt];
+}
+
+/** Depth of a descender below the baseline, as a share of the type size: about what text faces draw. */
+const descenderShare = 0.22;

@@ -1,0 +1,69 @@
+/**
+ * What must be known of a paper before any of it is laid out: its headings, and every id in it.
+ */
+import type { Block, BlockOrigin, HeadingBlock, Inline } from '../markup/block';
+import type { Problems } from './problems';
+
+/** A heading with the name of its destination. */
+export interface SurveyedHeading {
+  readonly block: HeadingBlock;
+  readonly name: string;
+  /** Its words alone. */
+  readonly title: string;
+}
+
+/** Headings in order, and all ids. */
+export interface Survey {
+  readonly headings: readonly SurveyedHeading[];
+  readonly nameOf: ReadonlyMap<HeadingBlock, string>;
+  readonly ids: ReadonlySet<string>;
+}
+
+/** Walks all blocks, also those inside lists and groups. Two things with the same id are a problem. */
+export function survey(blocks: readonly Block[], problems: Problems): Survey {
+  const headings: SurveyedHeading[] = [];
+  const ids = new Set<string>();
+  for (const block of eachBlock(blocks)) {
+    if (block.id !== undefined) {
+      if (ids.has(block.id)) problems.add(sameId(block.id), block.origin);
+      ids.add(block.id);
+    }
+    if (block.kind !== 'heading') continue;
+    const name = block.id ?? `heading ${headings.length + 1}`;
+    headings.push({ block, name, title: plainText(block.content) });
+    ids.add(name);
+  }
+  return { headings, nameOf: new Map(headings.map(({ block, name }) => [block, name])), ids };
+}
+
+/** Every block, those inside others after the one that holds them. */
+export function* eachBlock(blocks: readonly Block[]): Generator<Block> {
+  for (const block of blocks) {
+    yield block;
+    if (block.kind === 'group') yield* eachBlock(block.blocks);
+    else if (block.kind === 'list') for (const item of block.items) yield* eachBlock(item);
+    else if (block.kind === 'steps') for (const item of block.items) yield* item.cautions;
+  }
+}
+
+/** The words of inlines, without page references, on one line. */
+export function plainText(content: readonly Inline[]): string {
+  const texts = content.map((inline) => (inline.kind === 'text' ? inline.text : inline.kind === 'break' ? ' ' : ''));
+  return texts.join('').replace(/\s+/g, ' ').trim();
+}
+
+/** Where a list of blocks begins, for problems of the paper as a whole. */
+export function originOf(blocks: readonly Block[]): BlockOrigin {
+  return blocks[0]?.origin ?? { template: 'paper', line: 1, column: 1 };
+}
+
+function sameId(id: string) {
+  return {
+    code: 'layout-duplicate-id',
+    severity: 'error',
+    message: `two things in this paper have the id \`${id}\``,
+    found: id,
+    expected: 'an id of its own for each',
+    mend: 'change one of the two',
+  } as const;
+}

@@ -1,0 +1,90 @@
+/** The grid of a table: where each cell stands, its type and its padding. */
+import type { TableBlock, TableCell, TableRow } from '../../markup/block';
+import { extentOf } from '../inline/extent';
+import { tokenize } from '../inline/tokens';
+import { strongStyle, type TextStyle } from '../look';
+import type { Setting } from '../setting';
+import { type ColumnNeed, type ColumnWidths, type SpanNeed, shareWidth } from './columns';
+
+/** A table's measures once its type is chosen. */
+export interface Grid {
+  readonly style: TextStyle;
+  /** Left edges of the columns, counted from the table's left; one more for the right edge. */
+  readonly edges: readonly number[];
+  readonly widthPt: number;
+  readonly padX: number;
+  readonly padY: number;
+  /** Padding at the table's own left and right edge. */
+  readonly padEdge: number;
+  /** Some column is narrower than its longest word. */
+  readonly breaksWords: boolean;
+}
+
+/** A cell with the columns it stands in. */
+export interface GridCell {
+  readonly cell: TableCell;
+  readonly from: number;
+}
+
+/** The cells of a row with their columns. */
+export function gridCells(row: TableRow): GridCell[] {
+  let from = 0;
+  return row.cells.map((cell) => {
+    const placed = { cell, from };
+    from += cell.span;
+    return placed;
+  });
+}
+
+/** The style of a cell: heads are strong. */
+export function cellStyle(cell: TableCell, style: TextStyle): TextStyle {
+  return cell.head === 'none' ? style : strongStyle(style);
+}
+
+/** Space left and right of a cell's text. */
+export function cellPadding(grid: Pick<Grid, 'padX' | 'padEdge'>, from: number, span: number, columns: number) {
+  return { left: from === 0 ? grid.padEdge : grid.padX, right: from + span >= columns ? grid.padEdge : grid.padX };
+}
+
+/**
+ * Chooses the first style of the table's kind in which no word is broken, or the last, and shares out the width.
+ */
+export function chooseGrid(block: TableBlock, widthPt: number, setting: Setting): Grid {
+  const { look } = setting;
+  const padEdge = block.striped ? look.space.cellX : 0;
+  const padding = { padX: look.space.cellX, padY: look.space.cellY, padEdge };
+  let chosen: { style: TextStyle; widths: ColumnWidths } | undefined;
+  for (const style of look.tables[block.style]) {
+    chosen = { style, widths: measureColumns(block, style, padding, widthPt, setting) };
+    if (!chosen.widths.breaksWords) break;
+  }
+  const edges = [0];
+  for (const width of chosen?.widths.widthsPt ?? []) edges.push((edges[edges.length - 1] ?? 0) + width);
+  const breaksWords = chosen?.widths.breaksWords ?? false;
+  return { style: chosen?.style ?? look.body, edges, widthPt: edges[edges.length - 1] ?? 0, breaksWords, ...padding };
+}
+
+function measureColumns(
+  block: TableBlock,
+  style: TextStyle,
+  padding: Pick<Grid, 'padX' | 'padEdge'>,
+  widthPt: number,
+  setting: Setting,
+): ColumnWidths {
+  const columns = block.columns.map(({ weight }) => ({ minPt: 0, maxPt: 0, weight }));
+  const spans: SpanNeed[] = [];
+  for (const { cell, from } of [...block.head, ...block.body].flatMap(gridCells)) {
+    const own = cellStyle(cell, style);
+    const extent = extentOf(tokenize(cell.content, own, setting, block.origin), own.sizePt, setting.look.fonts);
+    const { left, right } = cellPadding(padding, from, cell.span, columns.length);
+    const need = { minPt: extent.minPt + left + right, maxPt: extent.maxPt + left + right };
+    const column = columns[from];
+    if (cell.span > 1) spans.push({ from, count: cell.span, ...need });
+    else if (column !== undefined) {
+      column.minPt = Math.max(column.minPt, need.minPt);
+      column.maxPt = Math.max(column.maxPt, need.maxPt);
+    }
+  }
+  const needs: readonly ColumnNeed[] = columns;
+  return shareWidth(needs, spans, widthPt);
+}

@@ -1,0 +1,146 @@
+/** Tables: caption, head and rows set in measured columns. */
+import type { Inline, TableBlock } from '../../markup/block';
+import { filledRect, rule } from '../blocks/marks';
+import { fits } from '../fits';
+import type { PlacedItem, StructureIndex } from '../frame';
+import { placeText, setText, textHeight } from '../inline/text';
+import { gap, type Piece } from '../pieces';
+import type { ProblemText } from '../problems';
+import type { Place, Setting } from '../setting';
+import { moveItem } from '../shape';
+import { chooseGrid, type Grid, gridCells } from './cells';
+import { type RowContext, type SetRow, setRow } from './rows';
+import { type SetTable, splitTable, type TableTop } from './split-table';
+
+/** Makes a table ready for pages. */
+export function collectTable(block: TableBlock, place: Place, setting: Setting): Piece[] {
+  const grid = chooseGrid(block, place.widthPt, setting);
+  if (grid.breaksWords && !fits(narrowest(block, grid), place.widthPt)) {
+    setting.problems.add(tooWide(block.columns.length, place.widthPt), block.origin);
+    return [];
+  }
+  const table = setTable(block, grid, place, setting);
+  const problem = tallProblem(table);
+  if (problem !== undefined) {
+    setting.problems.add(problem, block.origin);
+    return [];
+  }
+  const around = gap(setting.look.space.block);
+  return [around, splitTable(table, 0), around];
+}
+
+/** Width of a table whose columns hold one letter each and their padding. */
+function narrowest(block: TableBlock, grid: Grid): number {
+  return block.columns.length * (2 * grid.padX + 1.5 * grid.style.sizePt);
+}
+
+function setTable(block: TableBlock, grid: Grid, place: Place, setting: Setting): SetTable {
+  const { structure } = setting;
+  const context: RowContext = { block, grid, x: place.x, setting };
+  const tag = structure.add('Table', place.tag);
+  const captionTag = block.caption.length > 0 ? structure.add('Caption', tag) : undefined;
+  const firstCaption = setCaption(block.caption, place, context, captionTag);
+  const headTag = block.head.length > 0 ? structure.add('THead', tag) : undefined;
+  const firstHead = setHead(context, headTag);
+  const bodyTag = block.body.length > 0 ? structure.add('TBody', tag) : undefined;
+  const rows = block.body.map((row) => setRow(row, context, bodyTag));
+  const nextCaption = setCaption(continued(block.caption, setting), place, context);
+  return {
+    firstTop: stacked(firstCaption, firstHead),
+    nextTop: stacked(nextCaption, setHead(context)),
+    rows,
+    rowLines: rowLines(context, rows),
+    roomPt: setting.roomPt,
+    origin: block.origin,
+  };
+}
+
+function setCaption(content: readonly Inline[], place: Place, { block, setting }: RowContext, tag?: StructureIndex): TableTop {
+  const { look } = setting;
+  const text = setText(content, look.caption, place.widthPt, setting, block.origin, tag);
+  if (text.lines.length === 0) return { heightPt: 0, items: [] };
+  return { heightPt: textHeight(text) + look.space.caption, items: placeText(text, place.x, 0, 'left', setting, tag) };
+}
+
+function continued(caption: readonly Inline[], { look }: Setting): Inline[] {
+  if (caption.length === 0) return [];
+  return [...caption, { kind: 'text', text: ` (${look.words.continued})`, strong: false, emphasis: false }];
+}
+
+/** The head rows with the lines above and below them. */
+function setHead(context: RowContext, parent?: StructureIndex): TableTop {
+  const { block, grid, x, setting } = context;
+  const { look } = setting;
+  const linePt = look.line.thin;
+  const line = (y: number) => rule(x, y, grid.widthPt, look.colours.ink, linePt);
+  const items: PlacedItem[] = block.style === 'plain' ? [] : [line(linePt / 2)];
+  let y = block.style === 'plain' ? 0 : linePt;
+  for (const row of block.head) {
+    const set = setRow(row, context, parent);
+    for (const item of set.items) items.push(moveItem(item, 0, y));
+    y += set.heightPt;
+    if (row !== block.head[block.head.length - 1]) items.push(...spanLines(row, y, context));
+  }
+  if (block.head.length === 0) return { heightPt: y, items };
+  return { heightPt: y + linePt, items: [...items, line(y + linePt / 2)] };
+}
+
+/** Thin lines below head cells that stand over several columns. */
+function spanLines(row: TableBlock['head'][number], y: number, { grid, x, setting }: RowContext): PlacedItem[] {
+  const { look } = setting;
+  return gridCells(row)
+    .filter(({ cell }) => cell.span > 1 && cell.content.length > 0)
+    .map(({ cell, from }) => {
+      const left = (grid.edges[from] ?? 0) + (from === 0 ? grid.padEdge : grid.padX);
+      const right = (grid.edges[from + cell.span] ?? grid.widthPt) - grid.padX;
+      return rule(x + left, y, right - left, look.colours.rule, look.line.hair);
+    });
+}
+
+function stacked(above: TableTop, below: TableTop): TableTop {
+  const moved = below.items.map((item) => moveItem(item, 0, above.heightPt));
+  return { heightPt: above.heightPt + below.heightPt, items: [...above.items, ...moved] };
+}
+
+/** Stripes behind every second row of a section, and lines between rows. */
+function rowLines({ block, grid, x, setting }: RowContext, rows: readonly SetRow[]): SetTable['rowLines'] {
+  const { colours, line } = setting.look;
+  const striped = rows.map(() => false);
+  let even = false;
+  rows.forEach((row, index) => {
+    striped[index] = block.striped && even;
+    even = row.opensSection ? false : !even;
+  });
+  return (index, y, heightPt, last) => {
+    const stripe = striped[index] ? [filledRect(x, y, grid.widthPt, heightPt, colours.stripe)] : [];
+    if (block.style === 'plain') return stripe;
+    if (block.striped && !last) return stripe;
+    const [colour, widthPt] = last ? [colours.ink, line.thin] : [colours.hair, line.hair];
+    return [...stripe, rule(x, y + heightPt, grid.widthPt, colour, widthPt)];
+  };
+}
+
+/** What is too tall to be placed at all, if anything. */
+function tallProblem({ nextTop, firstTop, rows, roomPt }: SetTable): ProblemText | undefined {
+  const topPt = Math.max(nextTop.heightPt, firstTop.heightPt);
+  const tallest = Math.max(0, ...rows.map((row) => row.heightPt));
+  if (fits(topPt + tallest, roomPt)) return undefined;
+  const expected = `at most ${roomPt.toFixed(0)} pt together, the height of a page’s text`;
+  const found = `a head of ${topPt.toFixed(0)} pt and a row of ${tallest.toFixed(0)} pt`;
+  const mend = 'use a larger sheet, or shorter words in the table’s head and rows';
+  if (fits(tallest, 0.8 * roomPt)) {
+    return { code: 'layout-head-too-tall', severity: 'error', message: 'the head of a table leaves no room for its rows', found, expected, mend };
+  }
+  return { code: 'layout-too-tall', severity: 'error', message: 'a row of a table is taller than a page', found, expected, mend };
+}
+
+function tooWide(columns: number, widthPt: number): ProblemText {
+  return {
+    code: 'layout-table-too-wide',
+    severity: 'error',
+    message: `a table of ${columns} columns does not fit the width of the page`,
+    found: `${columns} columns in ${widthPt.toFixed(0)} pt`,
+    expected: 'room for at least a letter in each column',
+    mend: 'turn the sheet, use a larger one, or make two tables of it',
+  };
+}

@@ -1,0 +1,85 @@
+/**
+ * How wide the columns of a table are: wide enough for their words if the table's width allows, spare width going to
+ * the columns that ask for it.
+ */
+import { fits } from '../fits';
+
+/** Widths of one column's content with its padding: `minPt` breaks no word, `maxPt` breaks no line. */
+export interface ColumnNeed {
+  readonly minPt: number;
+  readonly maxPt: number;
+  /** Share of spare width; 0 keeps the column at its natural width. */
+  readonly weight: number;
+}
+
+/** A cell over several columns, and what it needs of them together. */
+export interface SpanNeed {
+  readonly from: number;
+  readonly count: number;
+  readonly minPt: number;
+  readonly maxPt: number;
+}
+
+/** Widths found. `breaksWords` says that some column is narrower than its longest word. */
+export interface ColumnWidths {
+  readonly widthsPt: readonly number[];
+  readonly breaksWords: boolean;
+}
+
+/** Shares `widthPt` among the columns. */
+export function shareWidth(columns: readonly ColumnNeed[], spans: readonly SpanNeed[], widthPt: number): ColumnWidths {
+  const needs = spans.reduce(widenedFor, [...columns]);
+  const least = total(needs.map((need) => need.minPt));
+  if (!fits(least, widthPt)) return { widthsPt: squeezed(needs, widthPt), breaksWords: true };
+  const most = total(needs.map((need) => need.maxPt));
+  const widthsPt = fits(most, widthPt) ? grown(needs, widthPt - most) : between(needs, widthPt);
+  return { widthsPt, breaksWords: false };
+}
+
+/** Columns made wide enough, together, for a cell that spans them; the weighted ones take what is lacking. */
+function widenedFor(columns: readonly ColumnNeed[], span: SpanNeed): ColumnNeed[] {
+  const spanned = columns.slice(span.from, span.from + span.count);
+  const weights = total(spanned.map((column) => column.weight));
+  const shareOf = (column: ColumnNeed) => (weights > 0 ? column.weight / weights : 1 / spanned.length);
+  const lackMin = Math.max(0, span.minPt - total(spanned.map((column) => column.minPt)));
+  const lackMax = Math.max(0, span.maxPt - total(spanned.map((column) => column.maxPt)));
+  return columns.map((column, index) => {
+    if (index < span.from || index >= span.from + span.count) return column;
+    const minPt = column.minPt + lackMin * shareOf(column);
+    return { ...column, minPt, maxPt: Math.max(minPt, column.maxPt + lackMax * shareOf(column)) };
+  });
+}
+
+/** Every column at its natural width, the spare shared out by weight. */
+function grown(needs: readonly ColumnNeed[], sparePt: number): number[] {
+  const weights = total(needs.map((need) => need.weight));
+  return needs.map((need) => need.maxPt + (weights > 0 ? (sparePt * need.weight) / weights : 0));
+}
+
+/** Between least and natural widths. Columns without weight keep their natural width while the others can give way. */
+function between(needs: readonly ColumnNeed[], widthPt: number): number[] {
+  const firm = (need: ColumnNeed) => need.weight === 0;
+  const held = total(needs.map((need) => (firm(need) ? need.maxPt : need.minPt)));
+  const floors = needs.map((need) => (firm(need) && fits(held, widthPt) ? need.maxPt : need.minPt));
+  const slack = needs.map((need, index) => need.maxPt - (floors[index] ?? 0));
+  const slackTotal = total(slack);
+  const sparePt = widthPt - total(floors);
+  return floors.map((floor, index) => floor + (slackTotal > 0 ? (sparePt * (slack[index] ?? 0)) / slackTotal : 0));
+}
+
+/** Too narrow for the longest words: the widest columns give way first, down to one common width. */
+function squeezed(needs: readonly ColumnNeed[], widthPt: number): number[] {
+  const ascending = needs.map((need) => need.minPt).sort((a, b) => a - b);
+  let left = widthPt;
+  let cap = 0;
+  for (const [index, minPt] of ascending.entries()) {
+    cap = left / (ascending.length - index);
+    if (minPt >= cap) break;
+    left -= minPt;
+  }
+  return needs.map((need) => Math.min(need.minPt, cap));
+}
+
+function total(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0);
+}

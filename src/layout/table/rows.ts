@@ -1,0 +1,52 @@
+/** Rows of a table, set and ready to be placed at any height. */
+import type { TableBlock, TableRow } from '../../markup/block';
+import type { PlacedItem, StructureIndex } from '../frame';
+import { placeText, setText, textHeight } from '../inline/text';
+import type { Setting } from '../setting';
+import { cellPadding, cellStyle, type Grid, gridCells } from './cells';
+
+/** A row with its items, counted from the row's top. */
+export interface SetRow {
+  readonly heightPt: number;
+  readonly items: readonly PlacedItem[];
+  /** A row that is one head over all columns; it stays with the row below. */
+  readonly opensSection: boolean;
+}
+
+/** Where a table stands and how its cells are set. */
+export interface RowContext {
+  readonly block: TableBlock;
+  readonly grid: Grid;
+  readonly x: number;
+  readonly setting: Setting;
+}
+
+/** Sets a row. With `parent` its cells enter the structure tree; without, they are an artifact. */
+export function setRow(row: TableRow, context: RowContext, parent?: StructureIndex): SetRow {
+  const { block, grid, x, setting } = context;
+  const tag = parent === undefined ? undefined : setting.structure.add('TR', parent);
+  const isHead = row.cells.every((cell) => cell.head === 'column');
+  const cells = gridCells(row).map(({ cell, from }) => {
+    const own = tag === undefined ? undefined : cellTag(cell, tag, setting);
+    const style = cellStyle(cell, grid.style);
+    const pad = cellPadding(grid, from, cell.span, block.columns.length);
+    const left = (grid.edges[from] ?? 0) + pad.left;
+    const right = (grid.edges[from + cell.span] ?? grid.widthPt) - pad.right;
+    const text = setText(cell.content, style, right - left, setting, block.origin, own);
+    const align = cell.span === block.columns.length ? 'left' : (block.columns[from]?.align ?? 'left');
+    return { text, x: x + left, align, tag: own };
+  });
+  const tallest = Math.max(grid.style.leadingPt, ...cells.map(({ text }) => textHeight(text)));
+  const items = cells.flatMap(({ text, x: cellX, align, tag: own }) => {
+    const top = grid.padY + (isHead ? tallest - textHeight(text) : 0);
+    return placeText(text, cellX, top, align, setting, own);
+  });
+  const opensSection = row.cells.length === 1 && row.cells[0]?.head !== 'none';
+  return { heightPt: tallest + 2 * grid.padY, items, opensSection };
+}
+
+function cellTag(cell: TableRow['cells'][number], parent: StructureIndex, { structure }: Setting): StructureIndex {
+  const span = cell.span > 1 ? { columnSpan: cell.span } : {};
+  if (cell.head === 'none') return structure.add('TD', parent, span);
+  return structure.add('TH', parent, { ...span, scope: cell.head === 'row' ? 'Row' : 'Column' });
+}

@@ -1,0 +1,112 @@
+/**
+ * A table that can go on on the next page: caption and head are repeated, rows are never broken, and neither a single
+ * row nor a section's head stands alone if it can be helped.
+ */
+import type { BlockOrigin } from '../../markup/block';
+import { fits } from '../fits';
+import type { PlacedItem } from '../frame';
+import { box, type Splittable, type Take } from '../pieces';
+import { moveItem } from '../shape';
+import type { SetRow } from './rows';
+
+/** Something that stands above the rows. */
+export interface TableTop {
+  readonly heightPt: number;
+  readonly items: readonly PlacedItem[];
+}
+
+/** A table, set. */
+export interface SetTable {
+  /** Caption and head where the table begins. */
+  readonly firstTop: TableTop;
+  /** Caption and head where it goes on. */
+  readonly nextTop: TableTop;
+  readonly rows: readonly SetRow[];
+  /** What is drawn behind and below the row at `index`; `last` if it is the last one on the page. */
+  readonly rowLines: (index: number, y: number, heightPt: number, last: boolean) => readonly PlacedItem[];
+  readonly roomPt: number;
+  readonly origin: BlockOrigin;
+}
+
+const leastRows = 2;
+
+/** The table from the row at `from` on. */
+export function splitTable(table: SetTable, from: number): Splittable {
+  const top = from === 0 ? table.firstTop : table.nextTop;
+  const heights = table.rows.slice(from).map((row) => row.heightPt);
+  const heightPt = top.heightPt + sum(heights);
+  const shortPt = top.heightPt + sum(heights.slice(0, firstRows(table, from)));
+  const leastPt = fits(shortPt, table.roomPt) ? shortPt : top.heightPt + (heights[0] ?? 0);
+  const short = heights.length <= leastRows + 1 && fits(heightPt, table.roomPt);
+  return {
+    kind: 'splittable',
+    heightPt,
+    leastPt,
+    wantPt: short ? heightPt : leastPt,
+    keep: 'free',
+    anchors: [],
+    origin: table.origin,
+    take: (roomPt, lastResort) => take(table, from, roomPt, lastResort),
+  };
+}
+
+/** How many rows must stand below the head: two, and more if the last of them opens a section. */
+function firstRows(table: SetTable, from: number): number {
+  let count = Math.min(leastRows, table.rows.length - from);
+  while (from + count < table.rows.length && table.rows[from + count - 1]?.opensSection) count += 1;
+  return count;
+}
+
+function take(table: SetTable, from: number, roomPt: number, lastResort: boolean): Take {
+  const left = table.rows.length - from;
+  const count = rowsThatFit(table, from, roomPt);
+  if (count < 0) return { kind: 'nothing' };
+  if (count === left) return { kind: 'all', box: part(table, from, left) };
+  const good = goodBreak(table, from, count);
+  if (good > 0) return { kind: 'part', box: part(table, from, good), rest: splitTable(table, from + good) };
+  if (!lastResort || count === 0) return { kind: 'nothing' };
+  return { kind: 'part', box: part(table, from, count), rest: splitTable(table, from + count) };
+}
+
+/** How many rows stand in the room; less than 0 if not even the head does. */
+function rowsThatFit(table: SetTable, from: number, roomPt: number): number {
+  let y = (from === 0 ? table.firstTop : table.nextTop).heightPt;
+  if (!fits(y, roomPt)) return -1;
+  let count = 0;
+  for (const row of table.rows.slice(from)) {
+    y += row.heightPt;
+    if (!fits(y, roomPt)) break;
+    count += 1;
+  }
+  return count;
+}
+
+/** The largest number of rows, up to `count`, after which the table may well be broken; 0 if there is none. */
+function goodBreak(table: SetTable, from: number, count: number): number {
+  const left = table.rows.length - from;
+  const least = Math.min(leastRows, left);
+  for (let rows = Math.min(count, left - least); rows >= least; rows -= 1) {
+    if (!table.rows[from + rows - 1]?.opensSection) return rows;
+  }
+  for (let rows = count; rows >= least; rows -= 1) if (!table.rows[from + rows - 1]?.opensSection) return rows;
+  return 0;
+}
+
+function part(table: SetTable, from: number, count: number) {
+  const top = from === 0 ? table.firstTop : table.nextTop;
+  const behind: PlacedItem[] = [];
+  const items: PlacedItem[] = [...top.items];
+  let y = top.heightPt;
+  for (let index = from; index < from + count; index += 1) {
+    const row = table.rows[index];
+    if (row === undefined) continue;
+    behind.push(...table.rowLines(index, y, row.heightPt, index === from + count - 1));
+    for (const item of row.items) items.push(moveItem(item, 0, y));
+    y += row.heightPt;
+  }
+  return box(y, [...behind, ...items], table.origin);
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
