@@ -1,0 +1,44 @@
+/** The demo cars, loaded with the liquids that come with the program. */
+import { readFileSync } from 'node:fs';
+import { type Liquid, liquidOf, readLiquids } from '../../src/calc/fuel/liquids';
+import { buildCar } from '../../src/car/build';
+import type { Car } from '../../src/car/car';
+import { loadSpec } from '../../src/spec/load';
+
+export const demoCars = ['marigold', 'thimble', 'heron'] as const;
+
+export function textOf(path: string): string {
+  return readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+}
+
+function library(): ReadonlyMap<string, Liquid> {
+  const outcome = readLiquids(textOf('shared/liquids.yaml'), 'shared/liquids.yaml');
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return outcome.value;
+}
+
+export function loadDemo(name: string) {
+  const file = `cars/${name}.yaml`;
+  return loadSpec(textOf(file), file, [...library().keys()]);
+}
+
+export function demoCar(name: string): Car {
+  const outcome = loadDemo(name);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return buildCar(outcome.value);
+}
+
+/** Heat in a volume of a fuel of the car, water of burning gone as vapour, J/m³. */
+export function heatPerM3(car: Car, fuel: string): number {
+  const own = Object.entries(car.spec.liquids ?? {}).map(
+    ([key, each]) => [key, liquidOf(key, each)] as const,
+  );
+  const liquids = new Map([...library(), ...own]);
+  const parts = car.spec.fuels[fuel]?.parts ?? [];
+  return parts.reduce((sum, { liquid, share }) => {
+    const known = liquids.get(liquid);
+    return (
+      sum + share.si * (known === undefined ? Number.NaN : known.densityKgPerM3 * known.lowerHeatingValue)
+    );
+  }, 0);
+}
