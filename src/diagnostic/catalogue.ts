@@ -14,7 +14,8 @@ export const catalogue = {
   // spec: fields
   'spec-missing': 'Something the papers cannot do without is missing.',
   'spec-unknown-key': 'A key the spec does not know; often a misspelling.',
-  'spec-wrong-type': 'A value of the wrong kind: text where a number belongs, a list where one value belongs.',
+  'spec-wrong-type':
+    'A value of the wrong kind: text where a number belongs, a list where one value belongs.',
   'spec-not-a-choice': 'A word that is not one of those the field allows.',
   'spec-quantity': 'A quantity that cannot be read: no unit, an unclear unit, or the wrong kind of unit.',
   'spec-below-zero': 'A quantity that cannot be nothing or less than nothing.',
@@ -29,7 +30,8 @@ export const catalogue = {
   'spec-no-set-pressure': 'A device whose pressure the papers must print has none.',
   'spec-tank': 'A tank whose figures contradict each other.',
   'spec-shares': 'The shares of a blend do not make a whole.',
-  'spec-order': 'Two values that stand in the wrong order: a least above a most, a date before an earlier one.',
+  'spec-order':
+    'Two values that stand in the wrong order: a least above a most, a date before an earlier one.',
   'spec-outside-car': 'A place that lies outside the car.',
   'spec-lacks': 'The car lacks something without which it cannot be run safely.',
   'spec-inspection-due': 'The boiler’s inspection is past its date.',
@@ -49,7 +51,7 @@ export const catalogue = {
   'procedure-several': 'A step that is for one part finds several on this car.',
   'procedure-lacks': 'A procedure needs something that the car, or its spec, has not got.',
   'procedure-change': 'A change names a procedure, step or caution that does not exist.',
-  'procedure-valve': 'A valve is moved by no step of any procedure.',
+  'procedure-valve': 'The step library does not know what a valve is for, so no step works it.',
 
   // markup: templates
   'template-syntax': 'The template is not well-formed.',
@@ -107,6 +109,12 @@ export const catalogue = {
   'check-head-not-repeated': 'A table goes on without its head.',
   'check-type-too-small': 'Type is smaller than the smallest legible size.',
   'check-no-destination': 'A link leads to a place that does not exist.',
+
+  // calc: the keeper's log of trips
+  'log-form': 'The log of trips is not a well-formed table.',
+  'log-head': 'The head of the log lacks a column, has an unknown one, or does not say its unit.',
+  'log-value': 'A value in the log cannot be read.',
+  'log-doubtful': 'A line of the log that can be read but is hard to believe.',
 } as const satisfies Record<string, string>;
 
 /** The identifier of a kind of problem. */

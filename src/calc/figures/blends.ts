@@ -2,7 +2,7 @@
 import type { Car } from '../../car/car';
 import { quantity } from '../../quantity/quantity';
 import type { Figure } from '../figure';
-import { type Blend, amountsToMix, blendOf } from '../fuel/blend';
+import { amountsToMix, type Blend, blendOf } from '../fuel/blend';
 import { type Liquids, liquidOf } from '../fuel/liquids';
 
 /** A blend of the car's, ready to be mixed. */
@@ -17,7 +17,10 @@ export interface BlendChart {
 
 /** All liquids the car can name: those of the program and its own. */
 export function liquidsOf({ spec }: Car, library: Liquids): Liquids {
-  return new Map([...library, ...Object.entries(spec.liquids ?? {}).map(([key, written]) => [key, liquidOf(key, written)] as const)]);
+  return new Map([
+    ...library,
+    ...Object.entries(spec.liquids ?? {}).map(([key, written]) => [key, liquidOf(key, written)] as const),
+  ]);
 }
 
 /** The blend a fuel of the spec is. */
@@ -35,7 +38,10 @@ export function blendCharts(car: Car, library: Liquids, wantedM3: readonly numbe
   return Object.entries(car.spec.fuels).flatMap(([fuelId, fuel]) => {
     if (fuel.parts.length < 2) return [];
     const blend = blendOfFuel(car, fuelId, liquids);
-    const rows = wantedM3.map((wanted) => ({ wantedM3: wanted, amountsM3: amountsToMix(blend, wanted).map((amount) => amount.volumeM3) }));
+    const rows = wantedM3.map((wanted) => ({
+      wantedM3: wanted,
+      amountsM3: amountsToMix(blend, wanted).map((amount) => amount.volumeM3),
+    }));
     return [{ fuelId, name: fuel.name, blend, rows, figure: figureOf(fuelId, fuel.name, blend, rows) }];
   });
 }
@@ -46,10 +52,21 @@ function figureOf(fuelId: string, name: string, blend: Blend, rows: BlendChart['
     name: `amounts for ${name}`,
     value: {
       kind: 'table',
-      columns: [{ heading: 'wanted', dimension: 'volume', rounding: 'nearest' }, ...blend.map(({ liquid }) => ({ heading: liquid.name, dimension: 'volume' as const, rounding: 'nearest' as const }))],
+      columns: [
+        { heading: 'wanted', dimension: 'volume', rounding: 'nearest' },
+        ...blend.map(({ liquid }) => ({
+          heading: liquid.name,
+          dimension: 'volume' as const,
+          rounding: 'nearest' as const,
+        })),
+      ],
       rows: rows.map((row) => [row.wantedM3, ...row.amountsM3]),
     },
-    inputs: blend.map(({ liquid, share }) => ({ name: `share of ${liquid.name}`, value: quantity('share', share), from: `fuels.${fuelId}.parts` })),
+    inputs: blend.map(({ liquid, share }) => ({
+      name: `share of ${liquid.name}`,
+      value: quantity('share', share),
+      from: `fuels.${fuelId}.parts`,
+    })),
     formula: 'amount of each liquid = its share × the volume wanted',
     source: 'shares by volume; volumes are taken to add up (common practice, no source)',
     checkedAgainst: 'the amounts add up to the volume wanted',

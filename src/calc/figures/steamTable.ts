@@ -1,6 +1,6 @@
 /** How hot water and steam are at the pressures that matter on this car. */
 import type { Car } from '../../car/car';
-import { quantity, type Quantity } from '../../quantity/quantity';
+import { type Quantity, quantity } from '../../quantity/quantity';
 import type { Figure } from '../figure';
 import { absolutePressurePa, standardAir } from '../steam/atmosphere';
 import { saturationTemperatureK } from '../steam/saturation';
@@ -33,21 +33,34 @@ export function steamTable({ spec }: Car): readonly SteamRow[] {
 
 function rowFor(at: SteamRow['at'], pressure: Quantity<'gaugePressure'>, from: string): SteamRow {
   const ambientPa = standardAir(0).pressurePa;
-  const temperature = quantity('temperature', saturationTemperatureK(absolutePressurePa(pressure.si, ambientPa)), pressure.estimated);
+  const temperature = quantity(
+    'temperature',
+    saturationTemperatureK(absolutePressurePa(pressure.si, ambientPa)),
+    pressure.estimated,
+  );
   return {
-    at, pressure, temperature,
+    at,
+    pressure,
+    temperature,
     figure: {
       id: `boiling-${at}`,
       name: `temperature of the boiler’s water (${at.replaceAll('-', ' ')})`,
       value: { kind: 'quantity', quantity: temperature, rounding: 'up' },
       inputs: [
         { name: 'pressure', value: pressure, from },
-        { name: 'air pressure at sea level', value: quantity('absolutePressure', ambientPa), from: 'US Standard Atmosphere 1976' },
+        {
+          name: 'air pressure at sea level',
+          value: quantity('absolutePressure', ambientPa),
+          from: 'US Standard Atmosphere 1976',
+        },
       ],
       formula: 'saturation temperature at gauge pressure + air pressure (IAPWS-IF97, region 4)',
       source: 'IAPWS R7-97(2012)',
       checkedAgainst: 'IAPWS R7-97(2012) Table 36; Keenan and Keyes, Thermodynamic Properties of Steam',
-      doubt: { basis: pressure.estimated ? 'estimated' : 'computed', words: 'as good as the gauge; at an altitude the water is a little cooler' },
+      doubt: {
+        basis: pressure.estimated ? 'estimated' : 'computed',
+        words: 'as good as the gauge; at an altitude the water is a little cooler',
+      },
     },
   };
 }

@@ -36,9 +36,14 @@ const mostRows = 14;
 /** The chart of a tank, with a row at every mark of the stick and one for the tank full. */
 export function stickChart(model: TankModel, system: UnitSystem): StickChart {
   const steps = stepsM[system];
-  const step = steps.find((each) => model.tank.fullDepthM / each <= mostRows) ?? steps.at(-1) ?? model.tank.fullDepthM;
+  const step =
+    steps.find((each) => model.tank.fullDepthM / each <= mostRows) ?? steps.at(-1) ?? model.tank.fullDepthM;
   const kept = model.unusableM3 + model.reserveM3;
-  const rows = chartByDepth(model.tank, step).map(({ depthM, volumeM3 }) => ({ depthM, volumeM3, toRunOnM3: Math.max(0, volumeM3 - kept) }));
+  const rows = chartByDepth(model.tank, step).map(({ depthM, volumeM3 }) => ({
+    depthM,
+    volumeM3,
+    toRunOnM3: Math.max(0, volumeM3 - kept),
+  }));
   return { model, rows, figure: figureOf(model, rows) };
 }
 
@@ -57,15 +62,32 @@ function figureOf(model: TankModel, rows: readonly StickRow[]): Figure {
       rows: rows.map((row) => [row.depthM, row.volumeM3, row.toRunOnM3]),
     },
     inputs: [
-      { name: measured ? 'stick readings' : 'inside shape', value: measured ? 'as written in the spec' : model.tank.shape.kind, from: `tanks.${model.id}.${measured ? 'stick' : 'shape'}` },
-      { name: 'part that cannot be drawn', value: quantity('volume', model.unusableM3), from: `tanks.${model.id}.unusable` },
+      {
+        name: measured ? 'stick readings' : 'inside shape',
+        value: measured ? 'as written in the spec' : model.tank.shape.kind,
+        from: `tanks.${model.id}.${measured ? 'stick' : 'shape'}`,
+      },
+      {
+        name: 'part that cannot be drawn',
+        value: quantity('volume', model.unusableM3),
+        from: `tanks.${model.id}.unusable`,
+      },
       { name: 'reserve', value: quantity('volume', model.reserveM3), from: `tanks.${model.id}.reserve` },
     ],
-    formula: measured ? 'monotone cubic curve through the readings; to run on = in the tank − cannot be drawn − reserve' : 'volume below the depth in the given shape; to run on = in the tank − cannot be drawn − reserve',
-    source: measured ? 'Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238' : 'plane geometry; ends by D. Jones, Calculating Tank Volume (2003)',
-    checkedAgainst: measured ? 'its own readings, and that it never falls or swings between them' : 'worked examples of D. Jones, Calculating Tank Volume',
+    formula: measured
+      ? 'monotone cubic curve through the readings; to run on = in the tank − cannot be drawn − reserve'
+      : 'volume below the depth in the given shape; to run on = in the tank − cannot be drawn − reserve',
+    source: measured
+      ? 'Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238'
+      : 'plane geometry; ends by D. Jones, Calculating Tank Volume (2003)',
+    checkedAgainst: measured
+      ? 'its own readings, and that it never falls or swings between them'
+      : 'worked examples of D. Jones, Calculating Tank Volume',
     doubt: measured
       ? { basis: 'measured', words: 'as good as the measure and the level ground it was filled on' }
-      : { basis: model.estimated ? 'estimated' : 'computed', words: 'as good as the inside dimensions; dents and baffles are not in it' },
+      : {
+          basis: model.estimated ? 'estimated' : 'computed',
+          words: 'as good as the inside dimensions; dents and baffles are not in it',
+        },
   };
 }

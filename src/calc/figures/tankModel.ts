@@ -1,6 +1,6 @@
 /** The tanks of a car, from the shapes and stick readings of its spec. */
 import type { Car, PartId } from '../../car/car';
-import { twoToOneEnd, type TankEnd } from '../tank/ends';
+import { type TankEnd, twoToOneEnd } from '../tank/ends';
 import type { TankShape } from '../tank/shape';
 import { type Tank, tankOf } from '../tank/tank';
 
@@ -29,19 +29,29 @@ export function tankModels(car: Car): readonly TankModel[] {
   return Object.entries(car.spec.tanks).flatMap(([id, tank]) => {
     const shape = shapeOf(tank);
     if (shape === undefined) return [];
-    return [{
-      id, name: tank.name, tank: tankOf(shape), basis: shape.kind === 'measured' ? 'measured' as const : 'computed' as const,
-      statedCapacityM3: tank.capacity.si, fillToM3: (tank['fill-to'] ?? tank.capacity).si,
-      unusableM3: tank.unusable?.si ?? 0, reserveM3: tank.reserve?.si ?? 0,
-      estimated: [tank.capacity, tank.unusable, tank.reserve].some((each) => each?.estimated === true),
-    }];
+    return [
+      {
+        id,
+        name: tank.name,
+        tank: tankOf(shape),
+        basis: shape.kind === 'measured' ? ('measured' as const) : ('computed' as const),
+        statedCapacityM3: tank.capacity.si,
+        fillToM3: (tank['fill-to'] ?? tank.capacity).si,
+        unusableM3: tank.unusable?.si ?? 0,
+        reserveM3: tank.reserve?.si ?? 0,
+        estimated: [tank.capacity, tank.unusable, tank.reserve].some((each) => each?.estimated === true),
+      },
+    ];
   });
 }
 
 /** Stick readings win over the shape. */
 function shapeOf(tank: SpecTank): TankShape | undefined {
   if (tank.stick !== undefined) {
-    return { kind: 'measured', points: tank.stick.map((point) => ({ depthM: point.depth.si, volumeM3: point.volume.si })) };
+    return {
+      kind: 'measured',
+      points: tank.stick.map((point) => ({ depthM: point.depth.si, volumeM3: point.volume.si })),
+    };
   }
   return tank.shape === undefined ? undefined : shapeFromSpec(tank.shape);
 }
@@ -50,19 +60,46 @@ function shapeOf(tank: SpecTank): TankShape | undefined {
 export function shapeFromSpec(shape: SpecShape): TankShape {
   switch (shape.kind) {
     case 'rectangular':
-      return { kind: 'rectangular', lengthM: shape.length.si, widthM: shape.width.si, heightM: shape.height.si };
+      return {
+        kind: 'rectangular',
+        lengthM: shape.length.si,
+        widthM: shape.width.si,
+        heightM: shape.height.si,
+      };
     case 'lying-cylinder': {
       const end = endOf(shape.ends, shape.diameter.si);
-      return { kind: 'horizontal-cylinder', diameterM: shape.diameter.si, lengthM: shape.length.si, ends: [end, end] };
+      return {
+        kind: 'horizontal-cylinder',
+        diameterM: shape.diameter.si,
+        lengthM: shape.length.si,
+        ends: [end, end],
+      };
     }
     case 'standing-cylinder': {
       const end = endOf(shape.ends, shape.diameter.si);
-      return { kind: 'vertical-cylinder', diameterM: shape.diameter.si, heightM: shape.height.si, bottom: end, top: end };
+      return {
+        kind: 'vertical-cylinder',
+        diameterM: shape.diameter.si,
+        heightM: shape.height.si,
+        bottom: end,
+        top: end,
+      };
     }
     case 'lying-oval':
-      return { kind: 'elliptical', widthM: shape.width.si, heightM: shape.height.si, lengthM: shape.length.si };
+      return {
+        kind: 'elliptical',
+        widthM: shape.width.si,
+        heightM: shape.height.si,
+        lengthM: shape.length.si,
+      };
     case 'wedge':
-      return { kind: 'sloping-top', lengthM: shape.length.si, widthM: shape.width.si, lowHeightM: shape['height-low'].si, highHeightM: shape['height-high'].si };
+      return {
+        kind: 'sloping-top',
+        lengthM: shape.length.si,
+        widthM: shape.width.si,
+        lowHeightM: shape['height-low'].si,
+        highHeightM: shape['height-high'].si,
+      };
   }
 }
 

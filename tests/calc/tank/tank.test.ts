@@ -293,15 +293,13 @@ const shapeArbitrary: fc.Arbitrary<TankShape> = fc.oneof(
     heightM: measure,
     lengthM: measure,
   }),
-  fc
-    .record({ lengthM: measure, widthM: measure, lowHeightM: measure, more: measure })
-    .map(
-      ({ more, ...rest }): TankShape => ({
-        kind: 'sloping-top',
-        ...rest,
-        highHeightM: rest.lowHeightM + more,
-      }),
-    ),
+  fc.record({ lengthM: measure, widthM: measure, lowHeightM: measure, more: measure }).map(
+    ({ more, ...rest }): TankShape => ({
+      kind: 'sloping-top',
+      ...rest,
+      highHeightM: rest.lowHeightM + more,
+    }),
+  ),
   fc.record({
     kind: fc.constant('wedge' as const),
     bottomLengthM: measure,
