@@ -1,15 +1,35 @@
 /**
  * Procedures as the papers and the proof see them: the library's steps, expanded for one car.
  */
-import type { Spot } from '../diagnostic/diagnostic';
+
 import type { PartId } from '../car/car';
-import type { SignalWord } from './signal';
+import type { Spot } from '../diagnostic/diagnostic';
 import type { Action } from '../spec/schema/change';
+import type { SignalWord } from './signal';
 
 /** The parts of a day with the car, in the order they come; emergencies stand apart. */
 export const phases = [
-  'reading-in', 'walk-round', 'water', 'level', 'fuel', 'air', 'pilot', 'soak', 'main-burner', 'raising-steam', 'moving-off',
-  'running', 'short-stop', 'taking-water', 'taking-fuel', 'coming-in', 'shut-down', 'blow-down', 'overnight', 'lay-up', 'emergency',
+  'reading-in',
+  'walk-round',
+  'water',
+  'level',
+  'fuel',
+  'air',
+  'pilot',
+  'soak',
+  'main-burner',
+  'raising-steam',
+  'moving-off',
+  'running',
+  'short-stop',
+  'taking-water',
+  'taking-fuel',
+  'coming-in',
+  'shut-down',
+  'blow-down',
+  'overnight',
+  'lay-up',
+  'emergency',
 ] as const;
 
 /** One phase. */
@@ -65,6 +85,11 @@ export interface Procedure {
   readonly id: string;
   readonly title: string;
   readonly phase: Phase;
+  /**
+   * The procedures of this car at whose end it may begin; the first is the usual one. The first of the
+   * day begins where the day before ended. Empty for emergencies, which may begin anywhere.
+   */
+  readonly after: readonly string[];
   /** What it is for, a sentence or two. */
   readonly purpose: string;
   /** What is seen when it has gone well; a sentence. */

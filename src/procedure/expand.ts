@@ -1,0 +1,308 @@
+/** The library’s procedures, expanded for one car: its own parts, places and figures in every step. */
+import type { Car, PartId } from '../car/car';
+import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
+import type { SpecPath } from '../spec/source';
+import { applyChanges } from './changes';
+import { dutiesOf } from './duties';
+import type { Library, Placed } from './library';
+import type { EntryForm, NeedForm, ProcedureForm } from './libraryForm';
+import type { Caution, Procedure, Procedures, Step } from './procedure';
+import { holds, select } from './select';
+import { carValues, type PrintStyle, partValues } from './values';
+import { type Values, Writer } from './wording';
+
+/**
+ * Expand every procedure for a car and apply the car’s changes.
+ *
+ * A step is made for each part its selector finds, and none if the car has no such part. What a procedure needs and
+ * the car lacks, words that cannot be written, and changes that name nothing are all reported together.
+ */
+export function expandProcedures(car: Car, library: Library, print: PrintStyle): Outcome<Procedures> {
+  const expansion = new Expansion(car, library, print);
+  const expanded = expansion.procedures();
+  const changed = applyChanges(car, library, expanded, (keys) => expansion.cautions(keys));
+  const problems = [...expansion.problems, ...changed.problems, ...valvesWithoutDuty(car)];
+  return hasErrors(problems) ? bad(problems) : good(changed.procedures, problems);
+}
+
+/** Valves that no duty covers: no step of the library works them, so the keeper is told. */
+function valvesWithoutDuty(car: Car): Diagnostic[] {
+  return Object.entries(car.spec.valves).flatMap(([id, valve]) =>
+    dutiesOf(car, id).length > 0
+      ? []
+      : [
+          {
+            code: 'procedure-valve' as const,
+            severity: 'remark' as const,
+            at: car.spotOf(`valves.${id}`),
+            message: `no step of the library works the ${valve.name}, since its lines do not show what it is for`,
+            mend: 'look whether its line is complete; if it is, add steps for it under `changes`',
+          },
+        ],
+  );
+}
+
+/** The parts at hand inside groups, outermost first. */
+type Hands = readonly PartId[];
+
+/** Cautions of a library, worded for a car. */
+export class CautionWriter {
+  readonly problems: Diagnostic[] = [];
+  private readonly writer: Writer;
+  private readonly values: Values;
+
+  constructor(
+    private readonly car: Car,
+    private readonly library: Library,
+    print: PrintStyle,
+  ) {
+    this.writer = new Writer(library.phrases);
+    this.values = carValues(car, print);
+  }
+
+  /** The cautions with these keys that apply to the car. */
+  write(keys: readonly string[]): readonly Caution[] {
+    return keys.flatMap((id) => {
+      const caution = this.library.cautions.get(id);
+      if (caution === undefined || !holds(this.car, caution.form['applies-when'])) return [];
+      const field = (name: 'hazard' | 'consequence' | 'avoidance') => {
+        const worded = this.writer.write(caution.form[name], this.values);
+        if (worded.ok) return worded.text;
+        this.problems.push({
+          code: 'library-words',
+          severity: 'error',
+          at: caution.spot([name]),
+          message: `the caution \`${id}\` cannot be worded for this car: ${worded.why}`,
+          mend: 'give the value in the spec, or let the text do without it',
+        });
+        return '';
+      };
+      return [
+        {
+          id,
+          signal: caution.form.signal,
+          hazard: field('hazard'),
+          consequence: field('consequence'),
+          avoidance: field('avoidance'),
+        },
+      ];
+    });
+  }
+}
+
+class Expansion {
+  private readonly own: Diagnostic[] = [];
+  private readonly writer: Writer;
+  private readonly values: Values;
+  private readonly cautionWriter: CautionWriter;
+
+  constructor(
+    private readonly car: Car,
+    private readonly library: Library,
+    private readonly print: PrintStyle,
+  ) {
+    this.writer = new Writer(library.phrases);
+    this.values = carValues(car, print);
+    this.cautionWriter = new CautionWriter(car, library, print);
+  }
+
+  get problems(): readonly Diagnostic[] {
+    return [...this.own, ...this.cautionWriter.problems];
+  }
+
+  cautions(keys: readonly string[]): readonly Caution[] {
+    return this.cautionWriter.write(keys);
+  }
+
+  procedures(): Procedures {
+    return this.library.procedures
+      .filter(({ form }) => holds(this.car, form.when))
+      .flatMap((procedure) => this.procedure(procedure));
+  }
+
+  private procedure(procedure: Placed<ProcedureForm>): readonly Procedure[] {
+    const { form } = procedure;
+    const lacks = (form.needs ?? []).flatMap((need, at) => this.lacking(need, procedure, at));
+    this.own.push(...lacks);
+    if (hasErrors(lacks)) return [];
+    const steps = this.entries(procedure, ['steps'], form.steps, []);
+    if (steps.length === 0) return [];
+    const text = (field: 'title' | 'purpose' | 'good' | 'seen') =>
+      this.text(procedure, [field], form[field], this.values);
+    const texts = (field: 'wrong' | 'never') =>
+      (form[field] ?? []).map((each, at) => this.text(procedure, [field, at], each, this.values));
+    return [
+      {
+        id: form.id,
+        title: text('title'),
+        phase: form.phase,
+        after: this.after(form.after),
+        purpose: text('purpose'),
+        good: text('good'),
+        wrong: texts('wrong'),
+        cautions: this.cautions(form.cautions ?? []),
+        steps,
+        seen: text('seen'),
+        never: texts('never'),
+        changes: [],
+      },
+    ];
+  }
+
+  /** Those of `after` that this car has; in place of one it has not, what that one comes after. */
+  private after(ids: readonly string[]): readonly string[] {
+    const found = ids.flatMap((id): readonly string[] => {
+      const form = this.library.procedures.find((each) => each.form.id === id)?.form;
+      if (form === undefined) return [];
+      return holds(this.car, form.when) ? [id] : this.after(form.after);
+    });
+    return [...new Set(found)];
+  }
+
+  private lacking(need: NeedForm, procedure: Placed<ProcedureForm>, at: number): Diagnostic[] {
+    const parts = need.for === undefined ? [undefined] : select(this.car, need.for);
+    return parts
+      .filter((it) => holds(this.car, need.when, it) && !holds(this.car, need.car, it))
+      .map((it) => {
+        const values = this.withParts({ it });
+        const { file, line } = procedure.spot(['needs', at]);
+        return {
+          code: 'procedure-lacks' as const,
+          severity: need.severity ?? 'error',
+          at: this.car.spotOf(it === undefined ? need.path : `${need.path}.${it}`),
+          message: `\`${procedure.form.id}\` needs what this car has not got: ${this.text(procedure, ['needs', at, 'lacking'], need.lacking, values)}`,
+          mend: this.text(procedure, ['needs', at, 'mend'], need.mend, values),
+          notes: [`The step library asks for it in ${file}, line ${line}.`],
+        };
+      });
+  }
+
+  private entries(
+    procedure: Placed<ProcedureForm>,
+    path: SpecPath,
+    entries: readonly EntryForm[],
+    hands: Hands,
+  ): readonly Step[] {
+    return entries.flatMap((entry, index): readonly Step[] => {
+      const here = [...path, index];
+      const group = entry.for;
+      if (group === undefined) return this.step(procedure, here, entry, hands);
+      if (!holds(this.car, entry.when, hands.at(-1))) return [];
+      return select(this.car, group, hands.at(-1)).flatMap((it) =>
+        this.entries(procedure, [...here, 'steps'], entry.steps ?? [], [...hands, it]),
+      );
+    });
+  }
+
+  private step(
+    procedure: Placed<ProcedureForm>,
+    path: SpecPath,
+    entry: EntryForm,
+    hands: Hands,
+  ): readonly Step[] {
+    const it = hands.at(-1);
+    if (!holds(this.car, entry.when, it)) return [];
+    if (entry.each !== undefined) {
+      return select(this.car, entry.each, it).map((part) =>
+        this.oneStep(procedure, path, entry, [...hands, part].join('/'), part, hands),
+      );
+    }
+    const suffix = hands.join('/');
+    if (entry.on === undefined) return [this.oneStep(procedure, path, entry, suffix, undefined, hands)];
+    const [part, second] = select(this.car, entry.on, it);
+    if (part === undefined) return [];
+    if (second !== undefined) {
+      this.own.push({
+        code: 'procedure-several',
+        severity: 'error',
+        at: procedure.spot([...path, 'on']),
+        message: `the step \`${entry.id ?? ''}\` is for one part, but this car has several: \`${part}\`, \`${second}\``,
+        mend: 'write `each` instead of `on`, or add `take: first`',
+      });
+      return [];
+    }
+    return [this.oneStep(procedure, path, entry, suffix, part, hands)];
+  }
+
+  private oneStep(
+    procedure: Placed<ProcedureForm>,
+    path: SpecPath,
+    entry: EntryForm,
+    suffix: string,
+    part: PartId | undefined,
+    hands: Hands,
+  ): Step {
+    const it = hands.at(-1);
+    const named = Object.fromEntries(
+      Object.entries(entry.with ?? {}).map(([name, selector]) => [name, select(this.car, selector, it)[0]]),
+    );
+    const values = this.withParts({ ...named, part, it, outer: hands.at(-2) });
+    const text = (field: 'say' | 'result' | 'remark') =>
+      this.text(procedure, [...path, field], entry[field], values);
+    const place = this.place(entry, part, it);
+    return {
+      id: suffix === '' ? (entry.id ?? '') : `${entry.id ?? ''}/${suffix}`,
+      action: entry.act ?? 'look',
+      ...(part === undefined ? {} : { part }),
+      ...(place === undefined ? {} : { place }),
+      who: entry.who ?? 'driver',
+      say: text('say'),
+      result: text('result'),
+      remark: text('remark'),
+      cautions: this.cautions(entry.cautions ?? []),
+      proves: entry.proves ?? [],
+      sets: this.settings(entry, part, it),
+      onCard: entry.card ?? true,
+      origin: { kind: 'library', at: procedure.spot(path) },
+    };
+  }
+
+  private place(entry: EntryForm, part: PartId | undefined, it: PartId | undefined): string | undefined {
+    if (entry.at === 'seat') return this.car.parts.get(this.car.spec.engine.throttle)?.place;
+    if (entry.at === 'filler') return this.car.spec.tanks[part ?? it ?? '']?.filler.place;
+    const beside = entry.beside === undefined ? undefined : select(this.car, entry.beside, it)[0];
+    return this.car.parts.get(beside ?? part ?? '')?.place;
+  }
+
+  private settings(entry: EntryForm, part: PartId | undefined, it: PartId | undefined): Step['sets'] {
+    const sets: Record<string, string | number | boolean> = {};
+    for (const [name, value] of Object.entries(entry.sets ?? {})) {
+      if (value === 'it' && it !== undefined) sets[name] = it;
+      else if (value === 'part' && part !== undefined) sets[name] = part;
+      else if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean')
+        sets[name] = value;
+    }
+    return sets;
+  }
+
+  private withParts(parts: Readonly<Record<string, PartId | undefined>>): Values {
+    const worded = Object.entries(parts).map(
+      ([name, id]) =>
+        [
+          name,
+          id === undefined ? undefined : partValues(this.car, id, this.print, this.library.ways),
+        ] as const,
+    );
+    return { ...this.values, ...Object.fromEntries(worded) };
+  }
+
+  private text(
+    procedure: Placed<ProcedureForm>,
+    path: SpecPath,
+    text: string | undefined,
+    values: Values,
+  ): string {
+    if (text === undefined) return '';
+    const worded = this.writer.write(text, values);
+    if (worded.ok) return worded.text;
+    this.own.push({
+      code: 'library-words',
+      severity: 'error',
+      at: procedure.spot(path),
+      message: `these words of \`${procedure.form.id}\` cannot be written for this car: ${worded.why}`,
+      found: `\`${text}\``,
+      mend: 'give the value in the spec, or let the text do without it with `{{#if …}}`',
+    });
+    return '';
+  }
+}

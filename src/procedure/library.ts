@@ -1,0 +1,124 @@
+/** The step library: files in, a checked library out, or everything that is wrong with them at once. */
+
+import type { z } from 'zod';
+import { bad, type Diagnostic, good, hasErrors, type Outcome, type Spot } from '../diagnostic/diagnostic';
+import { problemsOf } from '../spec/problems';
+import { readSource, type SpecPath, type SpecSource } from '../spec/source';
+import { checkLibrary } from './libraryCheck';
+import {
+  type CautionForm,
+  cautionFileForm,
+  type ProcedureForm,
+  phraseFileForm,
+  procedureFileForm,
+} from './libraryForm';
+import { phases } from './procedure';
+import type { SignalWord } from './signal';
+import type { Ways } from './values';
+
+/** A piece of the library with its place: `spot` gives the place of anything under it. */
+export interface Placed<T> {
+  readonly form: T;
+  readonly spot: (path: SpecPath) => Spot;
+}
+
+/** A standing notice: to whom the papers defer. */
+export interface Notice {
+  readonly id: string;
+  readonly title: string;
+  readonly says: readonly string[];
+}
+
+/** The step library. */
+export interface Library {
+  /** Procedures in the order of the day, then the emergencies. */
+  readonly procedures: readonly Placed<ProcedureForm>[];
+  readonly cautions: ReadonlyMap<string, Placed<CautionForm>>;
+  readonly notices: readonly Notice[];
+  readonly signalWords: Readonly<Record<SignalWord, string>>;
+  readonly phrases: Readonly<Record<string, string>>;
+  readonly ways: Ways;
+}
+
+/**
+ * Read and check the library. `files` maps names relative to the folder `shared` to texts: `cautions.yaml`,
+ * `words/phrases.yaml`, and every file under `procedures/`; other files are passed over.
+ */
+export function readLibrary(files: ReadonlyMap<string, string>): Outcome<Library> {
+  const problems: Diagnostic[] = [];
+  const procedures: Placed<ProcedureForm>[] = [];
+  for (const [name, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    if (!/^procedures\/[^/]+\.ya?ml$/.test(name)) continue;
+    const read = readForm(text, name, procedureFileForm);
+    if (!read.ok) problems.push(...read.problems);
+    else
+      read.value.form.procedures.forEach((form, index) =>
+        procedures.push({ form, spot: (path) => read.value.spot(['procedures', index, ...path]) }),
+      );
+  }
+  const cautionFile = readNamed(files, 'cautions.yaml', cautionFileForm);
+  const phraseFile = readNamed(files, 'words/phrases.yaml', phraseFileForm);
+  for (const outcome of [cautionFile, phraseFile]) if (!outcome.ok) problems.push(...outcome.problems);
+  if (!cautionFile.ok || !phraseFile.ok || problems.length > 0) return bad(problems);
+
+  const library: Library = {
+    procedures: [...procedures].sort((a, b) => phases.indexOf(a.form.phase) - phases.indexOf(b.form.phase)),
+    cautions: new Map(
+      Object.entries(cautionFile.value.form.cautions).map(([id, form]) => [
+        id,
+        { form, spot: (path) => cautionFile.value.spot(['cautions', id, ...path]) },
+      ]),
+    ),
+    notices: cautionFile.value.form.notices,
+    signalWords: cautionFile.value.form['signal-words'],
+    phrases: phraseFile.value.form.phrases,
+    ways: phraseFile.value.form.ways,
+  };
+  const found = checkLibrary(library);
+  return hasErrors(found) ? bad(found) : good(library, found);
+}
+
+function readNamed<T extends z.ZodType>(
+  files: ReadonlyMap<string, string>,
+  name: string,
+  form: T,
+): Outcome<Placed<z.output<T>>> {
+  const text = files.get(name);
+  if (text !== undefined) return readForm(text, name, form);
+  return bad([
+    {
+      code: 'library-form',
+      severity: 'error',
+      message: `the library has no file \`${name}\``,
+      mend: 'put it back into the folder `shared`',
+    },
+  ]);
+}
+
+/** Read one YAML file of a given form. Problems of form have the code `library-form`. */
+export function readForm<T extends z.ZodType>(
+  text: string,
+  file: string,
+  form: T,
+): Outcome<Placed<z.output<T>>> {
+  const read = readSource(text, file);
+  if (!read.ok) return bad(read.problems.map(asLibraryProblem));
+  const parsed = form.safeParse(read.value.data);
+  if (!parsed.success) return bad(problemsOf(parsed.error.issues, read.value, form).map(asLibraryProblem));
+  return good({ form: parsed.data, spot: keyOrValue(read.value) });
+}
+
+function keyOrValue(source: SpecSource): (path: SpecPath) => Spot {
+  return (path) => (typeof path.at(-1) === 'number' ? source.spotOfValue(path) : source.spotOfKey(path));
+}
+
+function asLibraryProblem(problem: Diagnostic): Diagnostic {
+  const empty =
+    problem.code === 'spec-empty'
+      ? {
+          expected: 'the keys and values of a library file',
+          mend: 'put the file back as it came with the program',
+        }
+      : {};
+  return { ...problem, code: 'library-form', ...empty };
+}

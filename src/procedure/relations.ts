@@ -1,0 +1,85 @@
+/** Relations: parts that belong to the part at hand, such as the vent valve of a tank or the last valve of a burner. */
+import type { Car, PartId } from '../car/car';
+import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
+import { fuelPumps, lastValvesTo, valvesTo } from './fuelWay';
+
+/** One relation. */
+export interface Relation {
+  /** What it gives, in plain words, for `docs/procedures.md`. */
+  readonly meaning: string;
+  readonly parts: (car: Car, of: PartId) => readonly PartId[];
+}
+
+function present(...ids: readonly (PartId | undefined)[]): readonly PartId[] {
+  return ids.filter((id) => id !== undefined);
+}
+
+function airPumps(car: Car, tank: PartId): readonly PartId[] {
+  return Object.entries(car.spec.pumps).flatMap(([id, pump]) =>
+    pump.moves === 'air' && pump.charges === tank ? [id] : [],
+  );
+}
+
+function airValves(car: Car, tank: PartId): readonly PartId[] {
+  const vent = car.spec.tanks[tank]?.['vent-valve'];
+  const ways = routesTo(
+    car.plant,
+    tank,
+    (id) => (car.plant.into.get(id) ?? []).length === 0,
+    carrying('air'),
+  );
+  return partsInFlowOrder(ways).filter((id) => id in car.spec.valves && id !== vent);
+}
+
+/** Every relation by name. */
+export const relations: Readonly<Record<string, Relation>> = {
+  'vent-valve': {
+    meaning: 'Of a tank: the valve that lets its pressure off.',
+    parts: (car, id) => present(car.spec.tanks[id]?.['vent-valve']),
+  },
+  'air-pump': { meaning: 'Of a tank: the air pumps that charge it.', parts: airPumps },
+  'air-valve': {
+    meaning: 'Of a tank: the hand valves on the air line to it, from the pump forward.',
+    parts: airValves,
+  },
+  'fuel-pump': {
+    meaning: 'Of a pressure tank: the hand or motor pumps that fill it.',
+    parts: (car, id) => fuelPumps(car, id).filter((pump) => car.spec.pumps[pump]?.drive !== 'engine'),
+  },
+  gauge: {
+    meaning: 'Of a tank: the gauge or glass its content is read on.',
+    parts: (car, id) => present(car.spec.tanks[id]?.gauge),
+  },
+  'pressure-gauge': {
+    meaning: 'Of a tank, burner or vaporizer: the gauges of its pressure.',
+    parts: (car, id) =>
+      Object.entries(car.spec.gauges).flatMap(([key, gauge]) =>
+        gauge.of === id && gauge.reads === 'pressure' ? [key] : [],
+      ),
+  },
+  valves: { meaning: 'Of a burner: every hand valve on its way, from the tank forward.', parts: valvesTo },
+  'last-valve': { meaning: 'Of a burner: the hand valves nearest to it.', parts: lastValvesTo },
+  igniter: {
+    meaning: 'Of a burner: what lights it.',
+    parts: (car, id) => present(car.spec.burners[id]?.['lit-by']),
+  },
+  vaporizer: {
+    meaning: 'Of a burner: its vaporizer.',
+    parts: (car, id) => present(car.spec.burners[id]?.vaporizer),
+  },
+  heater: {
+    meaning: 'Of a vaporizer: what heats it, main burners left out.',
+    parts: (car, id) =>
+      (car.spec.vaporizers?.[id]?.['heated-by'] ?? []).filter(
+        (heater) => car.spec.burners[heater]?.job !== 'main',
+      ),
+  },
+  bypass: {
+    meaning: 'Of a pump: its bypass valve.',
+    parts: (car, id) => present(car.spec.pumps[id]?.bypass),
+  },
+  cocks: {
+    meaning: 'Of a gauge: the cocks that shut it off.',
+    parts: (car, id) => car.spec.gauges[id]?.cocks ?? [],
+  },
+};

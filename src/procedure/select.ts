@@ -1,0 +1,73 @@
+/** Finding the parts a selector means, and whether a condition holds, for one car and the part at hand. */
+import type { Car, PartId } from '../car/car';
+import { duties } from './duties';
+import { allFuelValves } from './fuelWay';
+import type { ConditionForm, SelectorForm } from './libraryForm';
+import { relations } from './relations';
+import { carTraits, partTraits } from './traits';
+
+/** How far a place is from the driver’s seat, nearest first. */
+const reachOrder = ['seated', 'standing', 'opened', 'kneeling', 'under'] as const;
+
+/** The parts a selector means, in its order. `it` is the part at hand, inside a group. */
+export function select(car: Car, selector: SelectorForm, it?: PartId): readonly PartId[] {
+  const excepted = selector.except === undefined ? [] : (duties[selector.except]?.parts(car) ?? []);
+  const found = inOrder(car, start(car, selector, it), selector.order).filter(
+    (id) =>
+      !excepted.includes(id) &&
+      (selector.where ?? []).every((trait) => partTraits[trait]?.holds(car, id) === true) &&
+      (selector['where-not'] ?? []).every((trait) => partTraits[trait]?.holds(car, id) !== true),
+  );
+  if (selector.take === 'first') return found.slice(0, 1);
+  return selector.take === 'rest' ? found.slice(1) : found;
+}
+
+function start(car: Car, selector: SelectorForm, it: PartId | undefined): readonly PartId[] {
+  if (selector.duty !== undefined) return duties[selector.duty]?.parts(car) ?? [];
+  if (it === undefined) return [];
+  return selector.its === undefined ? [it] : (relations[selector.its]?.parts(car, it) ?? []);
+}
+
+function inOrder(car: Car, ids: readonly PartId[], order: SelectorForm['order']): readonly PartId[] {
+  if (order === undefined || order === 'from-source') return ids;
+  if (order === 'from-burner') return [...ids].reverse();
+  return byReach(car, ids);
+}
+
+/**
+ * As a seated driver reaches them: nearest place first; at one place, main fuel before pilot fuel, so that the big
+ * fire goes first; then from the burner back.
+ */
+function byReach(car: Car, ids: readonly PartId[]): readonly PartId[] {
+  const pilot = duties['pilot-valve']?.parts(car) ?? [];
+  const flow = allFuelValves(car);
+  const rank = (id: PartId): readonly number[] => {
+    const place = car.places.get(car.parts.get(id)?.place ?? '');
+    return [
+      place === undefined ? reachOrder.length : reachOrder.indexOf(place.reach),
+      pilot.includes(id) ? 1 : 0,
+      -flow.indexOf(id),
+    ];
+  };
+  return [...ids].sort((a, b) => {
+    const [left, right] = [rank(a), rank(b)];
+    return (
+      left.map((value, index) => value - (right[index] ?? 0)).find((difference) => difference !== 0) ?? 0
+    );
+  });
+}
+
+/** Whether a condition holds. A condition without a key always holds. */
+export function holds(car: Car, condition: ConditionForm | undefined, it?: PartId): boolean {
+  if (condition === undefined) return true;
+  if (condition.has !== undefined && select(car, condition.has, it).length === 0) return false;
+  if (condition.trait !== undefined && carTraits[condition.trait]?.holds(car) !== true) return false;
+  if (
+    condition['it-is'] !== undefined &&
+    (it === undefined || partTraits[condition['it-is']]?.holds(car, it) !== true)
+  )
+    return false;
+  if (condition.all !== undefined && !condition.all.every((each) => holds(car, each, it))) return false;
+  if (condition.any !== undefined && !condition.any.some((each) => holds(car, each, it))) return false;
+  return condition.not === undefined || !holds(car, condition.not, it);
+}

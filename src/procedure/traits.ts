@@ -1,0 +1,234 @@
+/** Traits: yes-or-no facts of a part or of the whole car that decide whether a step belongs in its papers. */
+import type { Car, PartId } from '../car/car';
+import { duties } from './duties';
+import { fuelPumps, fuelTanks, lastValvesTo, pumpedTanks } from './fuelWay';
+
+/** A yes-or-no fact of a part. */
+export interface PartTrait {
+  /** When it holds, in plain words, for `docs/procedures.md`. */
+  readonly meaning: string;
+  readonly holds: (car: Car, part: PartId) => boolean;
+}
+
+/** A yes-or-no fact of the car. */
+export interface CarTrait {
+  readonly meaning: string;
+  readonly holds: (car: Car) => boolean;
+}
+
+function reachOf(car: Car, part: PartId): string | undefined {
+  const place = car.parts.get(part)?.place;
+  return place === undefined ? undefined : car.places.get(place)?.reach;
+}
+
+function igniterKind(car: Car, burner: PartId): string | undefined {
+  return car.parts.get(car.spec.burners[burner]?.['lit-by'] ?? '')?.kind;
+}
+
+/** The first heater of a vaporizer that is not a main burner: what heats it before there is a main fire. */
+function firstHeater(car: Car, vaporizer: PartId): PartId | undefined {
+  return car.spec.vaporizers?.[vaporizer]?.['heated-by'].find((id) => car.spec.burners[id]?.job !== 'main');
+}
+
+function mainVaporizers(car: Car): readonly PartId[] {
+  return Object.values(car.spec.burners).flatMap((burner) =>
+    burner.job === 'main' && burner.vaporizer !== undefined ? [burner.vaporizer] : [],
+  );
+}
+
+function readBy(car: Car, tank: PartId): string | undefined {
+  return car.spec.tanks[tank]?.read;
+}
+
+/** Facts of a part, by name. */
+export const partTraits: Readonly<Record<string, PartTrait>> = {
+  seated: {
+    meaning: 'It is worked from the driver’s seat.',
+    holds: (car, id) => reachOf(car, id) === 'seated',
+  },
+  valve: { meaning: 'It is a hand valve.', holds: (car, id) => car.parts.get(id)?.kind === 'valve' },
+  gauge: {
+    meaning: 'It is a gauge, glass or indicator.',
+    holds: (car, id) => car.parts.get(id)?.kind === 'gauge',
+  },
+  control: {
+    meaning: 'It is a control, such as a switch.',
+    holds: (car, id) => car.parts.get(id)?.kind === 'control',
+  },
+  'parked-open': {
+    meaning: 'A valve that stands open when the car is put away.',
+    holds: (car, id) => car.spec.valves[id]?.parked === 'open',
+  },
+  'parked-shut': {
+    meaning: 'A valve that stands shut when the car is put away.',
+    holds: (car, id) => car.spec.valves[id]?.parked === 'shut',
+  },
+  'air-charged': {
+    meaning: 'A tank with a pressure band.',
+    holds: (car, id) => car.spec.tanks[id]?.pressure !== undefined,
+  },
+  'pumped-up': {
+    meaning: 'A tank that a pump fills from another tank.',
+    holds: (car, id) => pumpedTanks(car).includes(id),
+  },
+  'has-standing-fuel-pump': {
+    meaning: 'A pressure tank that a hand or motor pump fills.',
+    holds: (car, id) => fuelPumps(car, id).some((pump) => car.spec.pumps[pump]?.drive !== 'engine'),
+  },
+  'has-air-pump': {
+    meaning: 'A tank that an air pump of the car charges.',
+    holds: (car, id) =>
+      Object.values(car.spec.pumps).some((pump) => pump.moves === 'air' && pump.charges === id),
+  },
+  'has-vent-valve': {
+    meaning: 'A tank with a valve that lets its pressure off.',
+    holds: (car, id) => car.spec.tanks[id]?.['vent-valve'] !== undefined,
+  },
+  'fuel-tank': { meaning: 'A tank of fuel.', holds: (car, id) => fuelTanks(car).includes(id) },
+  'read-by-stick': { meaning: 'A tank read with a stick.', holds: (car, id) => readBy(car, id) === 'stick' },
+  'read-by-gauge': {
+    meaning: 'A tank read on a gauge or glass.',
+    holds: (car, id) => readBy(car, id) === 'gauge' || readBy(car, id) === 'glass',
+  },
+  'not-read': {
+    meaning: 'A tank whose content cannot be read.',
+    holds: (car, id) => readBy(car, id) === 'not-read',
+  },
+  'lit-by-burner': {
+    meaning: 'A burner lit by a pilot.',
+    holds: (car, id) => igniterKind(car, id) === 'burner',
+  },
+  'lit-by-switch': {
+    meaning: 'A burner lit by a switch.',
+    holds: (car, id) => igniterKind(car, id) === 'control',
+  },
+  'lit-by-torch': {
+    meaning: 'A burner lit with a torch or other equipment.',
+    holds: (car, id) => igniterKind(car, id) === 'equipment',
+  },
+  'lit-by-said': {
+    meaning: 'A burner whose spec says what lights it.',
+    holds: (car, id) => igniterKind(car, id) !== undefined,
+  },
+  'has-vaporizer': {
+    meaning: 'A burner with a vaporizer.',
+    holds: (car, id) => car.spec.burners[id]?.vaporizer !== undefined,
+  },
+  'has-last-valve': {
+    meaning: 'A burner with a hand valve on its way.',
+    holds: (car, id) => lastValvesTo(car, id).length > 0,
+  },
+  'soak-said': {
+    meaning: 'A pilot whose soak is given.',
+    holds: (car, id) => car.spec.burners[id]?.soak !== undefined,
+  },
+  'heated-by-pilot': {
+    meaning: 'A vaporizer heated first by a pilot.',
+    holds: (car, id) => car.parts.get(firstHeater(car, id) ?? '')?.kind === 'burner',
+  },
+  'heated-by-torch': {
+    meaning: 'A vaporizer heated first with a torch.',
+    holds: (car, id) => car.parts.get(firstHeater(car, id) ?? '')?.kind === 'equipment',
+  },
+  'heated-by-switch': {
+    meaning: 'A vaporizer heated first by electricity.',
+    holds: (car, id) => car.parts.get(firstHeater(car, id) ?? '')?.kind === 'control',
+  },
+  'warm-said': {
+    meaning: 'A vaporizer whose time of warming is given.',
+    holds: (car, id) => car.spec.vaporizers?.[id]?.['warm-first'] !== undefined,
+  },
+  'heats-main-vaporizer': {
+    meaning: 'A pilot that heats a main burner’s vaporizer before there is a main fire.',
+    holds: (car, id) => mainVaporizers(car).some((vaporizer) => firstHeater(car, vaporizer) === id),
+  },
+  'tube-tap': {
+    meaning: 'A tap on which a clear tube is put to read the level cold.',
+    holds: (car, id) => duties['tube-tap']?.parts(car).includes(id) === true,
+  },
+  'needs-torch': {
+    meaning: 'A burner that a torch lights, or whose vaporizer a torch heats first.',
+    holds: (car, id) =>
+      igniterKind(car, id) === 'equipment' ||
+      car.parts.get(firstHeater(car, car.spec.burners[id]?.vaporizer ?? '') ?? '')?.kind === 'equipment',
+  },
+  'steam-driven': {
+    meaning: 'A pump driven by its own steam.',
+    holds: (car, id) => car.spec.pumps[id]?.drive === 'steam',
+  },
+  equipment: {
+    meaning: 'It is equipment, such as a torch.',
+    holds: (car, id) => car.parts.get(id)?.kind === 'equipment',
+  },
+  'level-cold-only': {
+    meaning: 'A way of reading the level that works only cold.',
+    holds: (car, id) =>
+      car.spec.boiler.level.filter((way) => way.gauge === id).every((way) => way.when === 'cold'),
+  },
+  'by-hand': { meaning: 'A pump worked by hand.', holds: (car, id) => car.spec.pumps[id]?.drive === 'hand' },
+  'test-said': {
+    meaning: 'A device whose spec says how it is tested.',
+    holds: (car, id) => car.spec.devices[id]?.test !== undefined,
+  },
+  'is-boiler': { meaning: 'It is the boiler.', holds: (_, id) => id === 'boiler' },
+};
+
+/** Facts of the car, by name. */
+export const carTraits: Readonly<Record<string, CarTrait>> = {
+  'draws-full': {
+    meaning: 'The boiler draws itself full as it cools.',
+    holds: (car) => car.spec.boiler['draws-full'] === 'yes',
+  },
+  'draws-full-not-known': {
+    meaning: 'It is not known whether the boiler draws itself full.',
+    holds: (car) => car.spec.boiler['draws-full'] === 'not-known',
+  },
+  'superheater-in-fire': {
+    meaning: 'The superheater stands in the fire.',
+    holds: (car) => car.spec.superheater?.['in-the-fire'] === true,
+  },
+  condensing: {
+    meaning: 'The exhaust goes to a condenser.',
+    holds: (car) => car.spec.engine.exhaust === 'condenser',
+  },
+  monotube: { meaning: 'The boiler is a monotube.', holds: (car) => car.spec.boiler.kind === 'monotube' },
+  'blow-down-pressure-said': {
+    meaning: 'The spec gives the pressure for blowing down.',
+    holds: (car) => car.spec.boiler['blow-down-pressure'] !== undefined,
+  },
+  'least-to-move-said': {
+    meaning: 'The spec gives the least pressure for moving off.',
+    holds: (car) => car.spec.boiler['least-to-move'] !== undefined,
+  },
+  'oil-proof-said': {
+    meaning: 'The spec says how one sees oil going in.',
+    holds: (car) => car.spec.engine.oil.proof !== undefined,
+  },
+  'two-readings-cold': {
+    meaning: 'The level can be read in two ways with the boiler cold.',
+    holds: (car) => waysWhen(car, 'cold') > 1,
+  },
+  'two-readings-steaming': {
+    meaning: 'The level can be read in two ways under steam.',
+    holds: (car) => waysWhen(car, 'steaming') > 1,
+  },
+  'pilot-shares-fuel': {
+    meaning: 'A pilot burns fuel from a tank that feeds a main burner.',
+    holds: (car) => pilotShares(car),
+  },
+};
+
+function waysWhen(car: Car, when: 'cold' | 'steaming'): number {
+  return new Set(
+    car.spec.boiler.level.filter((way) => way.when === when || way.when === 'both').map((way) => way.gauge),
+  ).size;
+}
+
+function pilotShares(car: Car): boolean {
+  const shared = Object.values(car.spec.burners)
+    .filter((burner) => burner.job === 'pilot')
+    .map((burner) => burner.fuel);
+  return Object.values(car.spec.burners).some(
+    (burner) => burner.job === 'main' && shared.includes(burner.fuel),
+  );
+}

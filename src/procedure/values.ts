@@ -1,0 +1,193 @@
+/** The fixed set of values that the words of a step can use, for one car. Documented in `docs/procedures.md`. */
+import type { Car, PartId } from '../car/car';
+import type { UnitSystem } from '../quantity/dimension';
+import { printQuantity } from '../quantity/print';
+import type { Quantity } from '../quantity/quantity';
+import type { Values } from './wording';
+
+/** How quantities are printed in the words of steps. */
+export interface PrintStyle {
+  readonly system: UnitSystem;
+}
+
+/** Which way valves of each kind of motion go. */
+export type Ways = Readonly<Record<string, { readonly open: string; readonly shut: string }>>;
+
+/** To which side a value may be rounded in print: `from` values up, `to` values down, so that print is never laxer than the spec. */
+type Side = 'up' | 'down' | 'nearest';
+
+/** Writes quantities, and gives nothing for those the spec has not got. */
+class Printer {
+  constructor(private readonly style: PrintStyle) {}
+
+  show(quantity: Quantity | undefined, rounding: Side = 'nearest'): string | undefined {
+    if (quantity === undefined) return undefined;
+    const fractions = quantity.dimension === 'turns' ? { fractions: 8 as const } : {};
+    return printQuantity(quantity, { ...this.style, rounding, ...fractions });
+  }
+}
+
+/** Values of the car as a whole. */
+export function carValues(car: Car, style: PrintStyle): Values {
+  const { boiler, engine, running, keeper, issue } = car.spec;
+  const { inspection } = boiler;
+  const print = new Printer(style);
+  return {
+    car: { called: car.spec.car.name, name: car.spec.car.name, steering: car.spec.car.steering },
+    keeper: { called: keeper.name, telephone: keeper.telephone },
+    issue: { letter: issue.letter, date: issue.date },
+    boiler: {
+      called: boiler.name,
+      'working-level': boiler['working-level'],
+      'lowest-level': boiler['lowest-level'],
+      working: print.show(boiler['working-pressure']),
+      allowed: print.show(boiler['allowed-pressure'], 'down'),
+      'cut-out': print.show(boiler['burner-cuts-out']),
+      'cut-in': print.show(boiler['burner-cuts-in']),
+      'least-to-move': print.show(boiler['least-to-move'], 'up'),
+      'blow-down': print.show(boiler['blow-down-pressure'], 'down'),
+    },
+    inspector: {
+      called: inspection.by,
+      last: inspection.last,
+      due: inspection.due,
+      certificate: inspection.certificate,
+      note: inspection.note,
+    },
+    oil: { kind: engine.oil.kind, proof: engine.oil.proof },
+    tyres: { size: running.tyres.size, pressure: print.show(running.tyres.pressure) },
+  };
+}
+
+/** What the words can ask of a part, with its meaning; a part of another kind has not got it. */
+export const partValueMeanings = {
+  called: 'Its name with article and tag: `the pilot valve (F1)`. `{{part}}` alone gives the same.',
+  name: 'Its name alone.',
+  tag: 'Its tag.',
+  place: 'The name of its place.',
+  how: 'What has to be opened or lifted first to get at it.',
+  opens: 'Valve: which way it opens, as an act: `turn anticlockwise`.',
+  shuts: 'Valve: which way it shuts.',
+  turns: 'Valve: how far it is opened.',
+  crack: 'Valve: how far it is cracked.',
+  parked: 'Valve: `open` or `shut` when the car is put away.',
+  note: 'Valve, gauge, equipment: what there is to know about working it.',
+  does: 'Valve: what it does.',
+  holds: 'Tank: what is in it.',
+  capacity: 'Tank: what it holds, brim full.',
+  'fill-to': 'Tank: the most to put in.',
+  'room-for-air': 'Tank: the most to put in, where less than the capacity is given.',
+  reserve: 'Tank: what is kept back.',
+  from: 'Tank, gauge: bottom of the pressure band.',
+  to: 'Tank, gauge: top of the pressure band.',
+  vent: 'Tank: how air gets in or out, or its pressure is let off.',
+  cap: 'Tank: what opens its filler.',
+  'good-flame': 'Burner: what a good flame looks and sounds like.',
+  soak: 'Pilot: the least time of soak.',
+  'soak-good': 'Pilot: the better time of soak.',
+  fuel: 'Burner: what it burns.',
+  'hot-when': 'Vaporizer: how one knows it is hot enough.',
+  'warm-first': 'Vaporizer: how long it is warmed.',
+  'red-line': 'Gauge: never past this.',
+  'should-read': 'Gauge: what it should show.',
+  'cold-how': 'Way of reading the level: how it is read cold.',
+  'steaming-how': 'Way of reading the level: how it is read under steam.',
+  set: 'Device: where it acts.',
+  test: 'Device: how one sees that it works.',
+  work: 'Lock, control: how it is worked.',
+} as const;
+
+const partValueNames = Object.keys(partValueMeanings);
+
+/** Values of one part: what every part has, and what its kind adds. */
+export function partValues(car: Car, id: PartId, style: PrintStyle, ways: Ways): Values {
+  const part = car.parts.get(id);
+  const place = car.places.get(part?.place ?? '');
+  const name = part?.name ?? id;
+  const unset: Values = Object.fromEntries(partValueNames.map((value) => [value, undefined]));
+  return {
+    ...unset,
+    called: part?.tag === undefined ? `the ${name}` : `the ${name} (${part.tag})`,
+    name,
+    tag: part?.tag,
+    place: place?.name,
+    how: place?.how,
+    ...valveValues(car, id, new Printer(style), ways),
+    ...tankValues(car, id, new Printer(style)),
+    ...fireValues(car, id, new Printer(style)),
+    ...instrumentValues(car, id, new Printer(style)),
+  };
+}
+
+function valveValues(car: Car, id: PartId, print: Printer, ways: Ways): Values {
+  const valve = car.spec.valves[id];
+  if (valve === undefined) return {};
+  return {
+    opens: ways[valve.opens]?.open,
+    shuts: ways[valve.opens]?.shut,
+    turns: print.show(valve.turns),
+    crack: print.show(valve['first-crack']),
+    parked: valve.parked,
+    note: valve.note,
+    does: valve.does,
+  };
+}
+
+function tankValues(car: Car, id: PartId, print: Printer): Values {
+  const tank = car.spec.tanks[id];
+  if (tank === undefined) return {};
+  return {
+    holds: car.spec.fuels[tank.holds]?.name ?? (tank.holds === 'cylinder-oil' ? 'cylinder oil' : tank.holds),
+    capacity: print.show(tank.capacity, 'down'),
+    'fill-to': print.show(tank['fill-to'] ?? tank.capacity, 'down'),
+    'room-for-air': tank['fill-to'] === undefined ? undefined : print.show(tank['fill-to'], 'down'),
+    reserve: print.show(tank.reserve, 'up'),
+    from: print.show(tank.pressure?.from, 'up'),
+    to: print.show(tank.pressure?.to, 'down'),
+    vent: tank.vent,
+    cap: tank.filler.cap,
+  };
+}
+
+function fireValues(car: Car, id: PartId, print: Printer): Values {
+  const burner = car.spec.burners[id];
+  const vaporizer = car.spec.vaporizers?.[id];
+  if (burner !== undefined) {
+    return {
+      'good-flame': burner['good-flame'],
+      soak: print.show(burner.soak?.least, 'up'),
+      'soak-good': print.show(burner.soak?.good, 'up'),
+      fuel: car.spec.fuels[burner.fuel]?.name ?? burner.fuel,
+    };
+  }
+  return vaporizer === undefined
+    ? {}
+    : { 'hot-when': vaporizer['hot-when'], 'warm-first': print.show(vaporizer['warm-first'], 'up') };
+}
+
+function instrumentValues(car: Car, id: PartId, print: Printer): Values {
+  const gauge = car.spec.gauges[id];
+  const ways = car.spec.boiler.level.filter((way) => way.gauge === id);
+  const device = car.spec.devices[id];
+  const lockOrControl = car.spec.locks[id] ?? car.spec.controls[id];
+  return {
+    ...(gauge === undefined
+      ? {}
+      : {
+          from: print.show(gauge.from, 'up'),
+          to: print.show(gauge.to, 'down'),
+          'red-line': print.show(gauge['red-line'], 'down'),
+          'should-read': gauge['should-read'],
+          note: gauge.note,
+        }),
+    ...(ways.length === 0
+      ? {}
+      : {
+          'cold-how': ways.find((way) => way.when !== 'steaming')?.how,
+          'steaming-how': ways.find((way) => way.when !== 'cold')?.how,
+        }),
+    ...(device === undefined ? {} : { set: print.show(device.set), test: device.test }),
+    ...(lockOrControl === undefined ? {} : { work: lockOrControl.how }),
+    ...(car.spec.equipment[id] === undefined ? {} : { note: car.spec.equipment[id]?.note }),
+  };
+}
