@@ -1,6 +1,7 @@
 /** From a checked spec to the car: every part by its key, places, and the plant as a graph. */
-import { namedThings } from '../spec/references';
+
 import type { LoadedSpec } from '../spec/load';
+import { namedThings } from '../spec/named';
 import type { CarSpec } from '../spec/schema/carSpec';
 import type { SpecSource } from '../spec/source';
 import type { Car, Part, PartId, Place } from './car';
@@ -31,7 +32,9 @@ function partsOf(spec: CarSpec): ReadonlyMap<PartId, Part> {
       const [section, id] = thing.path;
       const entry = id === undefined ? spec[section as 'boiler'] : spec[section as 'valves']?.[id];
       return {
-        id: thing.id, kind: thing.kind, name: thing.name ?? thing.id,
+        id: thing.id,
+        kind: thing.kind,
+        name: thing.name ?? thing.id,
         ...(thing.tag === undefined ? {} : { tag: thing.tag }),
         ...(entry?.place === undefined ? {} : { place: entry.place }),
       };
@@ -47,11 +50,21 @@ function placesOf(spec: CarSpec, parts: ReadonlyMap<PartId, Part>): ReadonlyMap<
     if (list === undefined) here.set(part.place, [part.id]);
     else list.push(part.id);
   }
-  return new Map(Object.entries(spec.places).map(([id, place]) => [id, {
-    id, name: place.name, backM: place.at.back.si, rightM: place.at.right.si, reach: place.reach, parts: here.get(id) ?? [],
-    ...(place.at.up === undefined ? {} : { upM: place.at.up.si }),
-    ...(place.how === undefined ? {} : { how: place.how }),
-  }]));
+  return new Map(
+    Object.entries(spec.places).map(([id, place]) => [
+      id,
+      {
+        id,
+        name: place.name,
+        backM: place.at.back.si,
+        rightM: place.at.right.si,
+        reach: place.reach,
+        parts: here.get(id) ?? [],
+        ...(place.at.up === undefined ? {} : { upM: place.at.up.si }),
+        ...(place.how === undefined ? {} : { how: place.how }),
+      },
+    ]),
+  );
 }
 
 /** The graph of the spec's lines. A length of pipe named by two lines of one fluid is one pipe. */
@@ -91,7 +104,10 @@ function pathFromText(path: string, source: SpecSource): readonly (string | numb
   let here: unknown = source.data;
   return path.split('.').map((part) => {
     const step = Array.isArray(here) ? Number(part) - 1 : part;
-    here = typeof here === 'object' && here !== null ? Object.getOwnPropertyDescriptor(here, step)?.value : undefined;
+    here =
+      typeof here === 'object' && here !== null
+        ? Object.getOwnPropertyDescriptor(here, step)?.value
+        : undefined;
     return step;
   });
 }

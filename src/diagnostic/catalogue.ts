@@ -28,6 +28,8 @@ export const catalogue = {
   // spec: what cannot be so
   'spec-pressures': 'Pressures that contradict each other or the boiler’s allowed pressure.',
   'spec-no-set-pressure': 'A device whose pressure the papers must print has none.',
+  'spec-safety-valve-shut':
+    'Something that can be shut stands between the boiler and its safety valve, or behind it.',
   'spec-tank': 'A tank whose figures contradict each other.',
   'spec-shares': 'The shares of a blend do not make a whole.',
   'spec-order':
@@ -40,7 +42,7 @@ export const catalogue = {
   'spec-off-line': 'A part that belongs on a line is on none.',
   'spec-line-repeats': 'A line passes through the same part twice.',
   'spec-line-ends': 'A line that begins or ends nowhere.',
-  'spec-line-jumps': 'A line that jumps past a valve which another line passes through.',
+  'spec-line-jumps': 'A line that jumps past a valve or device which another line passes through.',
   'spec-two-fluids': 'Two fluids in one pipe, valve or tank.',
 
   // procedures: the step library and its expansion for a car

@@ -1,123 +1,154 @@
 /**
- * Names: every part has a key, a name and a tag of its own, and every reference names a part of the right kind.
+ * Names: every reference names a part of the right kind. Works on plain data, so that a field that cannot be read
+ * elsewhere does not hide a name that leads nowhere.
  */
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
-import { visit } from './schemaWalk';
-import type { CarSpec } from './schema/carSpec';
+import { entryOf, isMapping } from './entry';
+import { contentNames, kindsAndSections, namedThings, outsideNames, singleParts } from './named';
 import { carSpecSchema } from './schema/carSpec';
 import { metaOf, type PartKind } from './schema/field';
+import { fieldsOf, isRequired, visit } from './schemaWalk';
 import { type SpecPath, type SpecSource, showPath } from './source';
 
-/** Ends of lines and contents of tanks that every car has, beside what the spec lists. */
-export const outsideNames = ['open-air', 'ground', 'water', 'cylinder-oil'] as const;
-
-/** Which section of the spec lists which kind of part. */
-export const sectionsByKind = {
-  place: 'places', liquid: 'liquids', fuel: 'fuels', tank: 'tanks', equipment: 'equipment', burner: 'burners', vaporizer: 'vaporizers', pump: 'pumps',
-  valve: 'valves', device: 'devices', gauge: 'gauges', lock: 'locks', control: 'controls', fitting: 'fittings',
-} as const satisfies Partial<Record<PartKind, keyof CarSpec>>;
-
-/** Sections that describe one part each; their key is the part's key. */
-export const singleParts = ['boiler', 'superheater', 'feed-heater', 'condenser', 'engine'] as const satisfies readonly (PartKind & keyof CarSpec)[];
-
-/** One thing with a key. */
-export interface Named {
-  readonly id: string;
-  readonly kind: PartKind;
-  readonly path: SpecPath;
-  readonly name?: string;
-  readonly tag?: string;
-}
-
-/** Everything in the spec that can be named, in the order of the file's sections. */
-export function namedThings(spec: CarSpec): readonly Named[] {
-  const listed = Object.entries(sectionsByKind).flatMap(([kind, section]) =>
-    Object.entries(spec[section] ?? {}).map(([id, entry]: [string, { name?: string; tag?: string | undefined }]) => ({
-      id, kind: kind as PartKind, path: [section, id],
-      ...(entry.name === undefined ? {} : { name: entry.name }),
-      ...(entry.tag === undefined ? {} : { tag: entry.tag }),
-    })));
-  const single = singleParts.flatMap((kind) => {
-    const entry = spec[kind];
-    return entry === undefined ? [] : [{ id: kind, kind, path: [kind], name: entry.name }];
-  });
-  return [...single, ...listed];
-}
-
-/** Check that no two things share a key, and no two parts a name or a tag. Places and fuels may share a name with nothing either. */
-export function checkNames(spec: CarSpec, source: SpecSource): Diagnostic[] {
-  const things = namedThings(spec);
-  const twice = (what: 'key' | 'name' | 'tag', pick: (thing: Named) => string | undefined, at: (thing: Named) => SpecPath): Diagnostic[] => {
-    const first = new Map<string, Named>();
-    return things.flatMap((thing) => {
-      const word = pick(thing)?.toLowerCase();
-      if (word === undefined) return [];
-      const other = first.get(word);
-      if (other === undefined) {
-        first.set(word, thing);
-        return [];
-      }
-      const spot = source.spotOfKey(other.path);
-      return [{
-        code: 'spec-name-twice' as const, severity: 'error' as const, at: source.spotOfValue(at(thing)),
-        message: `the ${what} \`${pick(thing) ?? ''}\` is used twice`, found: `\`${showPath(thing.path)}\` and \`${showPath(other.path)}\` (line ${spot.line})`,
-        expected: `a ${what} of its own for each`, mend: `give one of them another ${what}`,
-      }];
-    });
-  };
-  return [
-    ...twice('key', (thing) => thing.id, (thing) => thing.path),
-    ...twice('name', (thing) => thing.name, (thing) => [...thing.path, 'name']),
-    ...twice('tag', (thing) => thing.tag, (thing) => [...thing.path, 'tag']),
-  ];
+/** What can be named, and how surely it is known. */
+interface Known {
+  readonly kinds: ReadonlyMap<string, ReadonlySet<PartKind>>;
+  /** Kinds whose section is missing or cannot be read: their names cannot be told from misspelt ones. */
+  readonly unsure: ReadonlySet<PartKind>;
+  /** Keys found in sections that the spec does not know; they may be anything. */
+  readonly astray: ReadonlySet<string>;
 }
 
 /** Check every reference. `libraryLiquids` are the keys of the liquids that come with the program. */
-export function checkReferences(spec: CarSpec, data: unknown, source: SpecSource, libraryLiquids: readonly string[]): Diagnostic[] {
-  const things = new Map<string, PartKind>(namedThings(spec).map((thing) => [thing.id, thing.kind]));
-  for (const id of outsideNames) things.set(id, 'outside');
-  for (const id of libraryLiquids) if (!things.has(id)) things.set(id, 'liquid');
+export function checkReferences(source: SpecSource, libraryLiquids: readonly string[]): Diagnostic[] {
+  const known = whatIsKnown(source.data, libraryLiquids);
   const problems: Diagnostic[] = [];
-  visit(carSpecSchema, data, [], (schema, value, path) => {
-    const kinds = metaOf(schema).names;
-    if (kinds === undefined || typeof value !== 'string') return;
-    const kind = things.get(value);
-    if (kind !== undefined && kinds.includes(kind)) return;
-    const able = [...things].filter(([, each]) => kinds.includes(each)).map(([id]) => id);
-    problems.push(kind === undefined ? unknownName(value, kinds, able, path, source) : wrongPart(value, kind, kinds, able, path, source));
+  visit(carSpecSchema, source.data, [], (schema, value, path) => {
+    const wanted = metaOf(schema).names;
+    if (wanted === undefined || typeof value !== 'string') return;
+    const is = known.kinds.get(value);
+    if (is === undefined) {
+      if (known.astray.has(value) || wanted.some((kind) => known.unsure.has(kind))) return;
+      problems.push(unknownName(value, wanted, able(known, wanted), path, source));
+    } else if (!wanted.some((kind) => is.has(kind))) {
+      problems.push(wrongPart(value, [...is], wanted, able(known, wanted), path, source));
+    }
   });
   return problems;
 }
 
-function unknownName(value: string, kinds: readonly PartKind[], able: readonly string[], path: SpecPath, source: SpecSource): Diagnostic {
-  const near = nearest(value, able);
+function whatIsKnown(data: unknown, libraryLiquids: readonly string[]): Known {
+  const kinds = new Map<string, Set<PartKind>>();
+  const add = (id: string, kind: PartKind) => kinds.set(id, (kinds.get(id) ?? new Set()).add(kind));
+  for (const thing of namedThings(data)) add(thing.id, thing.kind);
+  for (const id of outsideNames) add(id, 'outside');
+  for (const id of contentNames) add(id, 'content');
+  for (const id of libraryLiquids) add(id, 'liquid');
+  return { kinds, ...doubts(isMapping(data) ? data : {}) };
+}
+
+/** Which kinds cannot be told, because their section is misspelt, missing or of another form. */
+function doubts(data: Readonly<Record<string, unknown>>): Pick<Known, 'unsure' | 'astray'> {
+  const sections = [...kindsAndSections, ...singleParts.map((part) => [part, part] as const)];
+  const fields = new Map(fieldsOf(carSpecSchema));
+  const strangers = Object.keys(data).filter((name) => !fields.has(name));
+  const meant = new Set(strangers.map((name) => nearest(name, fields.keys())));
+  const unsure = sections.filter(([, section]) => {
+    const value = entryOf(data, section);
+    if (value === undefined) return meant.has(section) || isRequired(fields.get(section));
+    return !isMapping(value);
+  });
+  const astray = strangers.flatMap((name) => {
+    const value = entryOf(data, name);
+    return isMapping(value) ? Object.keys(value) : [];
+  });
+  return { unsure: new Set(unsure.map(([kind]) => kind)), astray: new Set(astray) };
+}
+
+function able(known: Known, wanted: readonly PartKind[]): readonly string[] {
+  return [...known.kinds].filter(([, is]) => wanted.some((kind) => is.has(kind))).map(([id]) => id);
+}
+
+function unknownName(
+  value: string,
+  wanted: readonly PartKind[],
+  names: readonly string[],
+  path: SpecPath,
+  source: SpecSource,
+): Diagnostic {
+  const near = nearest(value, names);
   return {
-    code: 'spec-unknown-name', severity: 'error', at: source.spotOfValue(path),
-    message: `nothing in the spec is called \`${value}\``, found: `\`${value}\``,
-    expected: near === undefined ? `the key of ${oneOf(kinds)}` : `\`${near}\``,
-    mend: near === undefined ? `add \`${value}\`, or name one that is there: ${few(able)}` : `write \`${near}\`, or add \`${value}\``,
+    code: 'spec-unknown-name',
+    severity: 'error',
+    at: source.spotOfValue(path),
+    message: `nothing in the spec is called \`${value}\``,
+    found: `\`${value}\``,
+    expected: near === undefined ? oneOfKinds(wanted) : `\`${near}\``,
+    mend:
+      near === undefined
+        ? `add \`${value}\`, or name one that is there: ${few(names)}`
+        : `write \`${near}\`, or add \`${value}\``,
   };
 }
 
-function wrongPart(value: string, kind: PartKind, kinds: readonly PartKind[], able: readonly string[], path: SpecPath, source: SpecSource): Diagnostic {
+function wrongPart(
+  value: string,
+  is: readonly PartKind[],
+  wanted: readonly PartKind[],
+  names: readonly string[],
+  path: SpecPath,
+  source: SpecSource,
+): Diagnostic {
   return {
-    code: 'spec-wrong-part', severity: 'error', at: source.spotOfValue(path),
-    message: `\`${value}\` is ${article(kind)}; \`${showPath(path)}\` names ${oneOf(kinds)}`, found: `\`${value}\``,
-    expected: `the key of ${oneOf(kinds)}`, mend: `name one of: ${few(able)}`,
+    code: 'spec-wrong-part',
+    severity: 'error',
+    at: source.spotOfValue(path),
+    message: `\`${value}\` is ${either(is.map(withArticle))}, which cannot stand in \`${showPath(path)}\``,
+    found: `\`${value}\``,
+    expected: oneOfKinds(wanted),
+    mend: `name one of: ${few(names)}`,
   };
 }
+
+/** Names shown before the rest is only counted. */
+const shownNames = 12;
 
 function few(words: readonly string[]): string {
-  const shown = words.slice(0, 12).map((word) => `\`${word}\``).join(', ');
-  return words.length === 0 ? 'there is none yet' : words.length > 12 ? `${shown} and ${words.length - 12} more` : shown;
+  if (words.length === 0) return 'there is none yet';
+  const list = words
+    .slice(0, shownNames)
+    .map((word) => `\`${word}\``)
+    .join(', ');
+  return words.length > shownNames ? `${list} and ${words.length - shownNames} more` : list;
 }
 
-function article(kind: PartKind): string {
-  return kind === 'outside' || kind === 'equipment' ? kind : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
+/** What a reference may name, in words: `the key of a tank or a burner, or `open-air``. */
+export function oneOfKinds(kinds: readonly PartKind[]): string {
+  const keyed = kinds.filter((kind) => kind !== 'outside' && kind !== 'content').map(withArticle);
+  const fixed = [
+    ...(kinds.includes('outside') ? outsideNames : []),
+    ...(kinds.includes('content') ? contentNames : []),
+  ];
+  return either([
+    ...(keyed.length === 0 ? [] : [`the key of ${either(keyed)}`]),
+    ...fixed.map((word) => `\`${word}\``),
+  ]);
 }
 
-function oneOf(kinds: readonly PartKind[]): string {
-  const shown = kinds.map(article);
-  return shown.length < 2 ? (shown[0] ?? '') : `${shown.slice(0, -1).join(', ')} or ${shown.at(-1) ?? ''}`;
+function withArticle(kind: PartKind): string {
+  switch (kind) {
+    case 'outside':
+      return 'an end of lines';
+    case 'content':
+      return 'a content of tanks';
+    case 'equipment':
+      return 'a piece of equipment';
+    default:
+      return `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
+  }
+}
+
+function either(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
 }

@@ -3,7 +3,13 @@ import { z } from 'zod';
 import { change, keeperNotes } from './change';
 import { fittingCollections } from './fittings';
 import { carSection, issueSection, keeperSection, printSection } from './identity';
-import { boilerSection, engineSection, exchangerSection, plantCollections, superheaterSection } from './plant';
+import {
+  boilerSection,
+  engineSection,
+  exchangerSection,
+  plantCollections,
+  superheaterSection,
+} from './plant';
 import { runningSection } from './running';
 import { storeCollections } from './stores';
 

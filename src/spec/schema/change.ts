@@ -4,8 +4,36 @@ import { choice, key, names, sentences, words } from './field';
 
 /** What a step can be. The list is the trade’s own verbs; the model knows what each does to the car. */
 export const actions = [
-  'look', 'listen', 'check', 'read', 'dip', 'open', 'shut', 'crack', 'fill', 'pump', 'charge', 'vent', 'warm', 'light', 'wait', 'put-out',
-  'lock', 'unlock', 'set', 'release', 'blow-down', 'drain', 'move', 'stop', 'place', 'remove', 'oil', 'call', 'stand', 'write',
+  'look',
+  'listen',
+  'check',
+  'read',
+  'dip',
+  'open',
+  'shut',
+  'crack',
+  'fill',
+  'pump',
+  'charge',
+  'vent',
+  'warm',
+  'light',
+  'wait',
+  'put-out',
+  'lock',
+  'unlock',
+  'set',
+  'release',
+  'blow-down',
+  'drain',
+  'move',
+  'stop',
+  'place',
+  'remove',
+  'oil',
+  'call',
+  'stand',
+  'write',
 ] as const;
 
 /** One of the things a step can be. */
@@ -19,21 +47,44 @@ export const carStep = z.strictObject({
   id: key.meta({ description: 'A key for the step, of its own in the procedure.', sample: 'wipe-drip-tray' }),
   act: choice(actions, 'What kind of act it is.', 'look'),
   on: names(
-    ['tank', 'boiler', 'superheater', 'feed-heater', 'condenser', 'burner', 'vaporizer', 'engine', 'pump', 'valve', 'device', 'gauge', 'lock', 'control', 'fitting', 'equipment'],
-    'The part it is done to.', 'drip-tray',
+    [
+      'tank',
+      'boiler',
+      'superheater',
+      'feed-heater',
+      'condenser',
+      'burner',
+      'vaporizer',
+      'engine',
+      'pump',
+      'valve',
+      'device',
+      'gauge',
+      'lock',
+      'control',
+      'fitting',
+      'equipment',
+    ],
+    'The part it is done to.',
+    'drip-tray',
   ).optional(),
   who: choice(roles, 'Who does it.', 'driver').optional(),
   say: words('The step in plain words, one action, in the imperative.', 'Wipe the drip tray dry.'),
   result: words('What is seen when it is done: a state or a value.', 'dry').optional(),
   remark: words('A word more, if it needs one.', 'It fills in an hour if the valve weeps.').optional(),
-  cautions: z.array(key).meta({ description: 'Cautions from the library that belong to it.', sample: '[burner-flood]' }).optional(),
+  cautions: z
+    .array(key)
+    .meta({ description: 'Cautions from the library that belong to it.', sample: '[burner-flood]' })
+    .optional(),
 });
 
 /** One change. */
 export const change = z.strictObject({
   in: key.meta({ description: 'The procedure that is changed.', sample: 'inspect' }),
   add: carStep.meta({ description: 'A step to add, before or after another.' }).optional(),
-  replace: key.meta({ description: 'A step to replace; `with` gives the new one.', sample: 'look-under' }).optional(),
+  replace: key
+    .meta({ description: 'A step to replace; `with` gives the new one.', sample: 'look-under' })
+    .optional(),
   with: carStep.meta({ description: 'The step that takes its place.' }).optional(),
   move: key.meta({ description: 'A step to move, before or after another.', sample: 'oil-round' }).optional(),
   'leave-out': key.meta({ description: 'A step to leave out.', sample: 'check-hood' }).optional(),
@@ -43,4 +94,7 @@ export const change = z.strictObject({
 });
 
 /** Sentences added to a paper by the keeper. */
-export const keeperNotes = sentences('Things this car does that others do not; the first thing a visiting driver reads.', '[The reverse pedal is where others have the brake.]');
+export const keeperNotes = sentences(
+  'Things this car does that others do not; the first thing a visiting driver reads.',
+  '[The reverse pedal is where others have the brake.]',
+);

@@ -11,10 +11,29 @@ import type { Dimension } from '../../quantity/dimension';
 import { parseQuantity } from '../../quantity/parse';
 import type { Quantity } from '../../quantity/quantity';
 
-/** The kinds of thing a reference in the spec can name. */
+/** The kinds of thing a reference in the spec can name. `outside` is where lines end, `content` what every car has in its tanks. */
 export const partKinds = [
-  'place', 'liquid', 'fuel', 'tank', 'boiler', 'superheater', 'feed-heater', 'condenser', 'burner', 'vaporizer',
-  'engine', 'pump', 'valve', 'device', 'gauge', 'lock', 'control', 'fitting', 'equipment', 'outside',
+  'place',
+  'liquid',
+  'fuel',
+  'tank',
+  'boiler',
+  'superheater',
+  'feed-heater',
+  'condenser',
+  'burner',
+  'vaporizer',
+  'engine',
+  'pump',
+  'valve',
+  'device',
+  'gauge',
+  'lock',
+  'control',
+  'fitting',
+  'equipment',
+  'outside',
+  'content',
 ] as const;
 
 /** One kind of thing a reference can name. */
@@ -55,23 +74,43 @@ export interface CheckFacts {
 export type Least = 'above-zero' | 'zero' | 'any';
 
 /** A quantity with its unit, such as `25 US gal`. A number without a unit is refused, and so is one under its least. */
-export function measure<D extends Dimension>(dimension: D, description: string, sample: string, least: Least = 'above-zero') {
+export function measure<D extends Dimension>(
+  dimension: D,
+  description: string,
+  sample: string,
+  least: Least = 'above-zero',
+) {
   return z
     .unknown()
     .transform((written, context): Quantity<D> => {
-      if (written === undefined) {
-        context.issues.push({ code: 'invalid_type', expected: 'string', input: written, message: 'missing' });
+      if (written === undefined || typeof written === 'object') {
+        context.issues.push({
+          code: 'invalid_type',
+          expected: 'string',
+          input: written,
+          message: 'not an amount',
+        });
         return z.NEVER;
       }
       const outcome = parseQuantity(typeof written === 'string' ? written : String(written), dimension);
       if (outcome.ok && isEnough(outcome.quantity.si, least)) return outcome.quantity;
       if (outcome.ok) {
         const expected = least === 'zero' ? 'nothing less than 0' : 'more than 0';
-        const facts: CheckFacts = { code: 'spec-below-zero', found: outcome.quantity.written, expected, mend: 'measure again, and mind the sign' };
+        const facts: CheckFacts = {
+          code: 'spec-below-zero',
+          found: outcome.quantity.written,
+          expected,
+          mend: 'measure again, and mind the sign',
+        };
         context.issues.push({ code: 'custom', input: written, message: expected, params: { facts } });
         return z.NEVER;
       }
-      const facts: CheckFacts = { code: 'spec-quantity', found: outcome.found, expected: outcome.expected, mend: outcome.mend };
+      const facts: CheckFacts = {
+        code: 'spec-quantity',
+        found: outcome.found,
+        expected: outcome.expected,
+        mend: outcome.mend,
+      };
       context.issues.push({ code: 'custom', input: written, message: outcome.expected, params: { facts } });
       return z.NEVER;
     })
@@ -94,7 +133,11 @@ export function count(least: number, description: string, sample: string) {
 }
 
 /** One of a few fixed words. */
-export function choice<const T extends readonly [string, ...string[]]>(options: T, description: string, sample: string) {
+export function choice<const T extends readonly [string, ...string[]]>(
+  options: T,
+  description: string,
+  sample: string,
+) {
   return z.enum(options).meta({ description, sample });
 }
 
@@ -113,8 +156,8 @@ export function names(kinds: readonly PartKind[], description: string, sample: s
   return z.string().meta({ description, sample, names: kinds });
 }
 
-/** A key: lower-case words joined by hyphens. */
-export const key = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
+/** A key: lower-case words joined by hyphens. `constructor` is not one, because every plain object has it already. */
+export const key = z.string().regex(/^(?!constructor$)[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
 
 /** A list of parts by key. */
 export function keyed<T extends z.ZodType>(entry: T, description: string) {

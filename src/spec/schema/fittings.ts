@@ -4,11 +4,33 @@ import { choice, keyed, measure, names, words } from './field';
 
 /** A valve worked by hand or foot. */
 export const valve = z.strictObject({
-  name: words('What the papers call it. It ends in the word for what it is: valve, cock, tap.', 'pilot tank valve'),
+  name: words(
+    'What the papers call it. It ends in the word for what it is: valve, cock, tap.',
+    'pilot tank valve',
+  ),
   tag: words('The short tag hung on it.', 'F1'),
   place: names(['place'], 'Where it is.', 'driver-floor'),
-  kind: choice(['needle', 'globe', 'gate', 'plug', 'ball', 'cock', 'slide', 'lever', 'cap'], 'How it is made.', 'needle'),
-  opens: choice(['anticlockwise', 'clockwise', 'pull', 'push', 'up', 'down', 'handle-along-pipe', 'handle-across-pipe', 'forward', 'back'], 'Which way opens it.', 'anticlockwise'),
+  kind: choice(
+    ['needle', 'globe', 'gate', 'plug', 'ball', 'cock', 'slide', 'lever', 'cap'],
+    'How it is made.',
+    'needle',
+  ),
+  opens: choice(
+    [
+      'anticlockwise',
+      'clockwise',
+      'pull',
+      'push',
+      'up',
+      'down',
+      'handle-along-pipe',
+      'handle-across-pipe',
+      'forward',
+      'back',
+    ],
+    'Which way opens it.',
+    'anticlockwise',
+  ),
   turns: measure('turns', 'From shut to as far open as it is run.', '2 turns').optional(),
   'first-crack': measure('turns', 'How far it is cracked, where a step says crack.', '1/8 turn').optional(),
   parked: choice(['open', 'shut'], 'How it stands when the car is put away.', 'shut'),
@@ -21,11 +43,31 @@ export const device = z.strictObject({
   name: words('What the papers call it.', 'steam automatic'),
   tag: words('The tag on it, if any.', 'A1').optional(),
   place: names(['place'], 'Where it is.', 'burner-front'),
-  kind: choice(['steam-automatic', 'low-water-cut-off', 'check-valve', 'relief-valve', 'safety-valve', 'temperature-cut-off', 'float-valve'], 'What it is.', 'steam-automatic'),
+  kind: choice(
+    [
+      'steam-automatic',
+      'low-water-cut-off',
+      'check-valve',
+      'relief-valve',
+      'safety-valve',
+      'temperature-cut-off',
+      'float-valve',
+    ],
+    'What it is.',
+    'steam-automatic',
+  ),
   set: measure('gaugePressure', 'Where it acts.', '550 psi gauge').optional(),
-  'set-temperature': measure('temperature', 'Where it acts, if it acts by temperature.', '450 °C', 'any').optional(),
+  'set-temperature': measure(
+    'temperature',
+    'Where it acts, if it acts by temperature.',
+    '450 °C',
+    'any',
+  ).optional(),
   does: words('What it does, in one sentence.', 'Shuts the main fuel when the steam reaches its figure.'),
-  test: words('How one sees that it still works, if that can be seen.', 'the burner goes out at 550 psi').optional(),
+  test: words(
+    'How one sees that it still works, if that can be seen.',
+    'the burner goes out at 550 psi',
+  ).optional(),
 });
 
 /** A gauge, glass or indicator. */
@@ -35,12 +77,19 @@ export const gauge = z.strictObject({
   place: names(['place'], 'Where it is read.', 'dash'),
   kind: choice(['dial', 'glass', 'indicator', 'stick'], 'What it is.', 'dial'),
   reads: choice(['pressure', 'level', 'temperature', 'flow'], 'What it reads.', 'pressure'),
-  of: names(['boiler', 'tank', 'burner', 'vaporizer', 'engine', 'superheater', 'condenser'], 'What it reads it of.', 'boiler'),
+  of: names(
+    ['boiler', 'tank', 'burner', 'vaporizer', 'engine', 'superheater', 'condenser'],
+    'What it reads it of.',
+    'boiler',
+  ),
   from: measure('gaugePressure', 'Bottom of the working band.', '450 psi gauge').optional(),
   to: measure('gaugePressure', 'Top of the working band.', '550 psi gauge').optional(),
   'red-line': measure('gaugePressure', 'Never past this.', '600 psi gauge').optional(),
   'should-read': words('What it should show, where a figure will not do.', 'half a glass').optional(),
-  cocks: z.array(names(['valve'], 'A cock between it and what it reads.', 'glass-top-cock')).meta({ description: 'The cocks that shut it off.' }).optional(),
+  cocks: z
+    .array(names(['valve'], 'A cock between it and what it reads.', 'glass-top-cock'))
+    .meta({ description: 'The cocks that shut it off.' })
+    .optional(),
   note: words('Anything to know about it.', 'reads 10 psi high when cold').optional(),
 });
 
@@ -56,7 +105,11 @@ export const lock = z.strictObject({
 export const control = z.strictObject({
   name: words('What the papers call it.', 'hand brake'),
   place: names(['place'], 'Where it is.', 'driver-right-hand'),
-  kind: choice(['brake', 'parking-brake', 'reverse', 'switch', 'steering', 'horn', 'lamps', 'other'], 'What it is.', 'parking-brake'),
+  kind: choice(
+    ['brake', 'parking-brake', 'reverse', 'switch', 'steering', 'horn', 'lamps', 'other'],
+    'What it is.',
+    'parking-brake',
+  ),
   does: words('What it does, in one sentence.', 'Holds the rear wheels.'),
   how: words('How it is worked.', 'pull back to set').optional(),
 });
@@ -65,7 +118,11 @@ export const control = z.strictObject({
 export const fitting = z.strictObject({
   name: words('What the papers call it.', 'fuel strainer'),
   place: names(['place'], 'Where it is.', 'frame-left'),
-  kind: choice(['strainer', 'coil', 'cross', 'tee', 'muffler', 'outlet', 'hose-joint', 'other'], 'What it is.', 'strainer'),
+  kind: choice(
+    ['strainer', 'coil', 'cross', 'tee', 'muffler', 'outlet', 'hose-joint', 'other'],
+    'What it is.',
+    'strainer',
+  ),
   note: words('Anything to know about it.', 'cleaned each spring').optional(),
 });
 
@@ -76,19 +133,50 @@ export const fluids = ['main fuel', 'pilot fuel', 'water', 'steam', 'exhaust', '
 export const line = z.strictObject({
   carries: choice(fluids, 'What flows in it.', 'pilot fuel'),
   name: words('A name for the run, if it needs one.', 'starting branch').optional(),
-  through: z.array(names(
-    ['tank', 'boiler', 'superheater', 'feed-heater', 'condenser', 'burner', 'vaporizer', 'engine', 'pump', 'valve', 'device', 'gauge', 'fitting', 'outside'],
-    'A part, by its key, in the order of flow.', 'pilot-tank',
-  )).min(2).meta({ description: 'What it passes through, in the order of flow, from a source to where it ends or joins another line. `open-air` and `ground` are ends that every car has.', sample: '[pilot-tank, pilot-valve, pilot]' }),
+  through: z
+    .array(
+      names(
+        [
+          'tank',
+          'boiler',
+          'superheater',
+          'feed-heater',
+          'condenser',
+          'burner',
+          'vaporizer',
+          'engine',
+          'pump',
+          'valve',
+          'device',
+          'gauge',
+          'fitting',
+          'outside',
+        ],
+        'A part, by its key, in the order of flow.',
+        'pilot-tank',
+      ),
+    )
+    .min(2)
+    .meta({
+      description:
+        'What it passes through, in the order of flow, from a source to where it ends or joins another line. `open-air` and `ground` are ends that every car has.',
+      sample: '[pilot-tank, pilot-valve, pilot]',
+    }),
 });
 
 /** Collections of this file. */
 export const fittingCollections = {
   valves: keyed(valve, 'Every valve, cock and tap that is worked by hand or foot.'),
-  devices: keyed(device, 'Everything that acts by itself: automatics, check valves, relief and safety valves.'),
+  devices: keyed(
+    device,
+    'Everything that acts by itself: automatics, check valves, relief and safety valves.',
+  ),
   gauges: keyed(gauge, 'Every gauge, glass and indicator.'),
   locks: keyed(lock, 'Every lock.'),
   controls: keyed(control, 'Controls that are not valves.'),
   fittings: keyed(fitting, 'Plain parts that lines pass through.').optional(),
-  lines: z.array(line).min(1).meta({ description: 'Every run of pipe. From these the program knows the car as a plant.' }),
+  lines: z
+    .array(line)
+    .min(1)
+    .meta({ description: 'Every run of pipe. From these the program knows the car as a plant.' }),
 };

@@ -9,7 +9,10 @@ export const carSection = z.strictObject({
   model: words('The maker’s name for the type.', 'Twelve-horse touring car'),
   year: count(1770, 'The year it was built.', '1912'),
   invented: yesNo('The car and its maker are made up, for trying things out; papers then say so.').optional(),
-  'number-on-car': words('The number that tells this very car from others like it.', 'chassis 214').optional(),
+  'number-on-car': words(
+    'The number that tells this very car from others like it.',
+    'chassis 214',
+  ).optional(),
   body: words('The kind of body, as a stranger would say it.', 'five-seat open touring car'),
   seats: count(1, 'How many may ride.', '5'),
   'driver-side': choice(['left', 'right', 'centre'], 'Where the driver sits, looking forward.', 'left'),
@@ -18,19 +21,33 @@ export const carSection = z.strictObject({
   width: measure('length', 'Over the widest part.', '5 ft 8 in'),
   height: measure('length', 'To the top of the windscreen or hood.', '7 ft').optional(),
   wheelbase: measure('length', 'Front axle to rear axle.', '10 ft'),
-  'front-axle-back': measure('length', 'From the foremost point of the car back to the front axle.', '2 ft', 'zero'),
-  story: sentences('What a museum tells of the car, a paragraph each.', '[Built for a country doctor.]').optional(),
+  'front-axle-back': measure(
+    'length',
+    'From the foremost point of the car back to the front axle.',
+    '2 ft',
+    'zero',
+  ),
+  story: sentences(
+    'What a museum tells of the car, a paragraph each.',
+    '[Built for a country doctor.]',
+  ).optional(),
 });
 
 /** Whom to ask. */
 export const keeperSection = z.strictObject({
   name: words('The person or workshop that runs the car.', 'Wren & Daughter, carriage engineers'),
   telephone: words('A number that is answered on a running day.', '+1 000 555 0114').optional(),
-  ask: words('Whom to ask, and when, in the keeper’s words.', 'Ring before changing anything on the burner').optional(),
+  ask: words(
+    'Whom to ask, and when, in the keeper’s words.',
+    'Ring before changing anything on the burner',
+  ).optional(),
 });
 
 const issueEntry = {
-  letter: z.string().regex(/^[A-Z]{1,2}$/).meta({ description: 'The issue letter, counted up with every change that is printed.', sample: 'C' }),
+  letter: z
+    .string()
+    .regex(/^[A-Z]{1,2}$/)
+    .meta({ description: 'The issue letter, counted up with every change that is printed.', sample: 'C' }),
   date: date('The day of the issue.'),
   changed: sentences('What changed with this issue, a sentence each.', '[New pilot needle valve.]'),
 };
@@ -38,22 +55,35 @@ const issueEntry = {
 /** Which issue of the spec this is. */
 export const issueSection = z.strictObject({
   ...issueEntry,
-  earlier: z.array(z.strictObject(issueEntry)).meta({ description: 'The issues before, newest first.' }).optional(),
+  earlier: z
+    .array(z.strictObject(issueEntry))
+    .meta({ description: 'The issues before, newest first.' })
+    .optional(),
 });
 
 /** How the papers are printed. */
 export const printSection = z.strictObject({
-  units: z.strictObject({
-    first: choice(['us', 'imperial', 'metric'], 'The units that come first.', 'us'),
-    second: choice(['us', 'imperial', 'metric'], 'The units given beside them.', 'metric').optional(),
-  }).meta({ description: 'Which units to print.' }),
+  units: z
+    .strictObject({
+      first: choice(['us', 'imperial', 'metric'], 'The units that come first.', 'us'),
+      second: choice(['us', 'imperial', 'metric'], 'The units given beside them.', 'metric').optional(),
+    })
+    .meta({ description: 'Which units to print.' }),
   paper: choice(['letter', 'a4'], 'The paper in the printer.', 'letter'),
-  language: z.string().regex(/^[a-z]{2,3}(-[A-Z]{2})?$/).meta({ description: 'Language tag of the papers (BCP 47).', sample: 'en-US' }),
-  distances: z.strictObject({
-    dash: measure('length', 'From the driver’s eye to a card on the dash.', '28 in'),
-    lap: measure('length', 'From the eye to a sheet on the lap.', '18 in'),
-    wall: measure('length', 'From the eye to a sheet on the shed wall.', '5 ft'),
-  }).meta({ description: 'How far away each kind of paper is read; the size of the type comes from it.' }),
-  card: words('The size of the dash cards: `half-letter`, `a5`, `a6`, `index-5x8`, or width × height with units.', 'half-letter').optional(),
+  language: z
+    .string()
+    .regex(/^[a-z]{2,3}(-[A-Z]{2})?$/)
+    .meta({ description: 'Language tag of the papers (BCP 47).', sample: 'en-US' }),
+  distances: z
+    .strictObject({
+      dash: measure('length', 'From the driver’s eye to a card on the dash.', '28 in'),
+      lap: measure('length', 'From the eye to a sheet on the lap.', '18 in'),
+      wall: measure('length', 'From the eye to a sheet on the shed wall.', '5 ft'),
+    })
+    .meta({ description: 'How far away each kind of paper is read; the size of the type comes from it.' }),
+  card: words(
+    'The size of the dash cards: `half-letter`, `a5`, `a6`, `index-5x8`, or width × height with units.',
+    'half-letter',
+  ).optional(),
   theme: words('The look of the papers: the name of a theme.', 'plain').optional(),
 });

@@ -17,8 +17,16 @@ export const boilerSection = z.strictObject({
   'allowed-pressure': measure('gaugePressure', 'The most that the inspector allows.', '600 psi gauge'),
   'working-pressure': measure('gaugePressure', 'What it is run at.', '500 psi gauge'),
   'burner-cuts-out': measure('gaugePressure', 'Where the automatic shuts the burner.', '550 psi gauge'),
-  'burner-cuts-in': measure('gaugePressure', 'Where the automatic opens it again.', '480 psi gauge').optional(),
-  'least-to-move': measure('gaugePressure', 'The least at which the car is moved.', '300 psi gauge').optional(),
+  'burner-cuts-in': measure(
+    'gaugePressure',
+    'Where the automatic opens it again.',
+    '480 psi gauge',
+  ).optional(),
+  'least-to-move': measure(
+    'gaugePressure',
+    'The least at which the car is moved.',
+    '300 psi gauge',
+  ).optional(),
   'safety-valve': names(['device'], 'The safety valve.', 'safety-valve'),
   'water-at-working-level': measure('volume', 'Water in the boiler at the working level.', '6.5 US gal'),
   'steel-mass': measure('mass', 'Mass of the metal that is heated with the water.', '380 lb').optional(),
@@ -27,25 +35,43 @@ export const boilerSection = z.strictObject({
   level: z.array(levelReading).min(1).meta({ description: 'Every way the level is read, the best first.' }),
   'working-level': words('Where the level should stand, as it is read.', 'half way up the glass'),
   'lowest-level': words('The lowest at which a fire may burn.', 'one quarter of the glass'),
-  'blow-down': z.array(names(['valve'], 'A blow-down valve.', 'blow-down-left')).meta({ description: 'The valves that empty its bottom, in the order they are opened.' }),
-  'blow-down-pressure': measure('gaugePressure', 'The pressure at which it is blown down.', '150 psi gauge').optional(),
+  'blow-down': z
+    .array(names(['valve'], 'A blow-down valve.', 'blow-down-left'))
+    .meta({ description: 'The valves that empty its bottom, in the order they are opened.' }),
+  'blow-down-pressure': measure(
+    'gaugePressure',
+    'The pressure at which it is blown down.',
+    '150 psi gauge',
+  ).optional(),
   'fill-by': names(['valve', 'fitting'], 'Where a hose is put on to fill it cold.', 'boiler-fill').optional(),
-  'lets-air-out-by': names(['valve'], 'The valve opened to let air in or out when it is filled or emptied cold.', 'boiler-vent').optional(),
-  'draws-full': choice(['yes', 'no', 'not-known'], 'Whether it draws itself full from the tank as it cools after a blow-down.', 'yes'),
-  inspection: z.strictObject({
-    by: words('Who inspects, by office, as the law of the place has it.', 'the state boiler inspector'),
-    last: date('The last inspection.'),
-    due: date('When the next is due.', '2027-03-01'),
-    certificate: words('Where the certificate is kept.', 'in the door pocket').optional(),
-    note: words('What the inspector asked for.', 'new fusible plug each second year').optional(),
-  }).meta({ description: 'The inspection record.' }),
+  'lets-air-out-by': names(
+    ['valve'],
+    'The valve opened to let air in or out when it is filled or emptied cold.',
+    'boiler-vent',
+  ).optional(),
+  'draws-full': choice(
+    ['yes', 'no', 'not-known'],
+    'Whether it draws itself full from the tank as it cools after a blow-down.',
+    'yes',
+  ),
+  inspection: z
+    .strictObject({
+      by: words('Who inspects, by office, as the law of the place has it.', 'the state boiler inspector'),
+      last: date('The last inspection.'),
+      due: date('When the next is due.', '2027-03-01'),
+      certificate: words('Where the certificate is kept.', 'in the door pocket').optional(),
+      note: words('What the inspector asked for.', 'new fusible plug each second year').optional(),
+    })
+    .meta({ description: 'The inspection record.' }),
 });
 
 /** The superheater. */
 export const superheaterSection = z.strictObject({
   name: words('What the papers call it.', 'superheater'),
   place: names(['place'], 'Where it is.', 'burner'),
-  'in-the-fire': yesNo('It stands in the fire, so that steam must flow through it whenever the main burner is on for long.'),
+  'in-the-fire': yesNo(
+    'It stands in the fire, so that steam must flow through it whenever the main burner is on for long.',
+  ),
 });
 
 /** A feed heater or a condenser. */
@@ -58,17 +84,32 @@ export const exchangerSection = z.strictObject({
 /** A burner: main or pilot. */
 export const burner = z.strictObject({
   name: words('What the papers call it.', 'main burner'),
-  job: choice(['main', 'pilot'], 'Makes steam, or keeps the vaporizer hot and lights the main burner.', 'main'),
+  job: choice(
+    ['main', 'pilot'],
+    'Makes steam, or keeps the vaporizer hot and lights the main burner.',
+    'main',
+  ),
   place: names(['place'], 'Where it is lit and watched.', 'burner-front'),
   fuel: names(['fuel'], 'What it burns.', 'kerosene-blend'),
   'full-rate': measure('volumeFlow', 'Fuel burnt at full fire.', '6 US gal/h').optional(),
   'low-rate': measure('volumeFlow', 'Fuel burnt at the lowest steady fire.', '1.5 US gal/h').optional(),
-  'lit-by': names(['burner', 'control', 'equipment'], 'What lights it: a pilot burner, a switch for the spark, or a torch.', 'pilot'),
-  vaporizer: names(['vaporizer'], 'The vaporizer its fuel passes through, if any.', 'main-vaporizer').optional(),
-  soak: z.strictObject({
-    least: measure('time', 'The least time the vaporizer is heated before main fuel.', '15 min'),
-    good: measure('time', 'The better time.', '30 min'),
-  }).meta({ description: 'For a pilot: how long it heats the vaporizer before main fuel is admitted.' }).optional(),
+  'lit-by': names(
+    ['burner', 'control', 'equipment'],
+    'What lights it: a pilot burner, a switch for the spark, or a torch.',
+    'pilot',
+  ),
+  vaporizer: names(
+    ['vaporizer'],
+    'The vaporizer its fuel passes through, if any.',
+    'main-vaporizer',
+  ).optional(),
+  soak: z
+    .strictObject({
+      least: measure('time', 'The least time the vaporizer is heated before main fuel.', '15 min'),
+      good: measure('time', 'The better time.', '30 min'),
+    })
+    .meta({ description: 'For a pilot: how long it heats the vaporizer before main fuel is admitted.' })
+    .optional(),
   'good-flame': words('What a good flame looks and sounds like.', 'blue, steady, a soft hiss').optional(),
 });
 
@@ -76,9 +117,19 @@ export const burner = z.strictObject({
 export const vaporizer = z.strictObject({
   name: words('What the papers call it.', 'vaporizer'),
   place: names(['place'], 'Where it is.', 'burner-front'),
-  'heated-by': z.array(names(['burner', 'equipment', 'control'], 'What heats it.', 'pilot')).min(1).meta({ description: 'What heats it before and while the main burner runs: a burner, a torch, an electric heater.' }),
+  'heated-by': z
+    .array(names(['burner', 'equipment', 'control'], 'What heats it.', 'pilot'))
+    .min(1)
+    .meta({
+      description:
+        'What heats it before and while the main burner runs: a burner, a torch, an electric heater.',
+    }),
   'hot-when': words('How one knows it is hot enough.', 'a drop of water dances off it'),
-  'warm-first': measure('time', 'How long it is warmed with a torch before its fuel is turned on.', '3 min').optional(),
+  'warm-first': measure(
+    'time',
+    'How long it is warmed with a torch before its fuel is turned on.',
+    '3 min',
+  ).optional(),
 });
 
 /** The engine. */
@@ -89,18 +140,26 @@ export const engineSection = z.strictObject({
   bore: measure('length', 'Diameter of a cylinder.', '4 in'),
   stroke: measure('length', 'Stroke of the piston.', '5 in'),
   action: choice(['single', 'double'], 'Steam on one side of the piston or on both.', 'double'),
-  'turns-per-wheel-turn': z.number().positive().meta({ description: 'Engine turns for one turn of the driven wheels.', sample: '1.5' }),
+  'turns-per-wheel-turn': z
+    .number()
+    .positive()
+    .meta({ description: 'Engine turns for one turn of the driven wheels.', sample: '1.5' }),
   throttle: names(['valve'], 'The throttle.', 'throttle'),
   'throttle-lock': names(['lock'], 'What locks the throttle shut.', 'throttle-lock'),
-  drips: z.array(names(['valve'], 'A drip valve.', 'drips')).min(1).meta({ description: 'The valves that drain the steam chest and cylinders.' }),
+  drips: z
+    .array(names(['valve'], 'A drip valve.', 'drips'))
+    .min(1)
+    .meta({ description: 'The valves that drain the steam chest and cylinders.' }),
   reverse: names(['control'], 'The control that sets forward and reverse.', 'reverse-pedal').optional(),
-  oil: z.strictObject({
-    tank: names(['tank'], 'The tank of cylinder oil.', 'oil-tank').optional(),
-    pump: names(['pump'], 'The pump that feeds it.', 'oil-pump').optional(),
-    kind: words('What oil to use.', 'steam cylinder oil, ISO grade 460, compounded'),
-    use: measure('volumePerDistance', 'How much it uses.', '1 US qt/100 mi').optional(),
-    proof: words('How one sees that oil is going in.', 'the sight glass drips 4 times a minute').optional(),
-  }).meta({ description: 'Cylinder oil.' }),
+  oil: z
+    .strictObject({
+      tank: names(['tank'], 'The tank of cylinder oil.', 'oil-tank').optional(),
+      pump: names(['pump'], 'The pump that feeds it.', 'oil-pump').optional(),
+      kind: words('What oil to use.', 'steam cylinder oil, ISO grade 460, compounded'),
+      use: measure('volumePerDistance', 'How much it uses.', '1 US qt/100 mi').optional(),
+      proof: words('How one sees that oil is going in.', 'the sight glass drips 4 times a minute').optional(),
+    })
+    .meta({ description: 'Cylinder oil.' }),
   exhaust: choice(['open-air', 'feed-heater', 'condenser'], 'Where the used steam goes.', 'open-air'),
 });
 
@@ -111,12 +170,25 @@ export const pump = z.strictObject({
   place: names(['place'], 'Where it is; for a hand pump, where it is worked.', 'rear-axle'),
   moves: choice(['water', 'fuel', 'air', 'oil'], 'What it moves.', 'water'),
   drive: choice(['engine', 'hand', 'electric', 'steam'], 'What drives it.', 'engine'),
-  'stroke-volume': measure('volume', 'What one stroke moves, measured or from bore and stroke.', '1.8 in3').optional(),
-  'strokes-per-engine-turn': z.number().positive().meta({ description: 'For a pump driven by the engine.', sample: '1' }).optional(),
+  'stroke-volume': measure(
+    'volume',
+    'What one stroke moves, measured or from bore and stroke.',
+    '1.8 in3',
+  ).optional(),
+  'strokes-per-engine-turn': z
+    .number()
+    .positive()
+    .meta({ description: 'For a pump driven by the engine.', sample: '1' })
+    .optional(),
   delivers: measure('share', 'Share of the stroke that is really delivered.', 'about 85 %').optional(),
   bypass: names(['valve'], 'The valve that sends its water back to the tank.', 'feed-bypass').optional(),
   charges: names(['tank'], 'For an air pump: the tank it charges.', 'pilot-tank').optional(),
   'spare-for': names(['pump'], 'The pump it stands by for.', 'feed-pump').optional(),
+  'switched-by': names(
+    ['control'],
+    'For an electric pump: the switch that runs it.',
+    'feed-pump-switch',
+  ).optional(),
 });
 
 /** Keyed collections of this file. */
@@ -125,4 +197,3 @@ export const plantCollections = {
   vaporizers: keyed(vaporizer, 'Every vaporizer.').optional(),
   pumps: keyed(pump, 'Every pump.'),
 };
-

@@ -15,17 +15,31 @@ const useReading = z.strictObject({
 export const runningSection = z.strictObject({
   'water-use': z.array(useReading).meta({ description: 'Measured use of water, by terrain.' }).optional(),
   'fuel-use': z.array(useReading).meta({ description: 'Measured use of main fuel, by terrain.' }).optional(),
-  log: words('A file of trips beside the spec, from which use is worked out.', 'marigold-trips.csv').optional(),
+  log: words(
+    'A file of trips beside the spec, from which use is worked out.',
+    'marigold-trips.csv',
+  ).optional(),
   'usual-speed': measure('speed', 'The speed it is usually driven at.', '25 mph'),
   'most-speed': measure('speed', 'The most the keeper wants it driven at.', '40 mph'),
   'mass-empty': measure('mass', 'Mass of the car with no water, fuel or people.', 'about 3600 lb'),
   tyres: z.strictObject({
     size: words('What is written on them.', '36 × 4 1/2'),
-    'rolling-circumference': measure('length', 'Distance gone in one turn of the wheel, loaded.', '9 ft 2 in'),
+    'rolling-circumference': measure(
+      'length',
+      'Distance gone in one turn of the wheel, loaded.',
+      '9 ft 2 in',
+    ),
     pressure: measure('gaugePressure', 'What they are blown to.', '60 psi gauge').optional(),
   }),
-  front: z.strictObject({
-    area: measure('area', 'Area the wind sees.', 'about 26 ft2'),
-    'drag-coefficient': z.number().positive().meta({ description: 'Drag coefficient for that area.', sample: '0.9' }).optional(),
-  }).meta({ description: 'For estimating the wind’s part of the road load.' }).optional(),
+  front: z
+    .strictObject({
+      area: measure('area', 'Area the wind sees.', 'about 26 ft2'),
+      'drag-coefficient': z
+        .number()
+        .positive()
+        .meta({ description: 'Drag coefficient for that area.', sample: '0.9' })
+        .optional(),
+    })
+    .meta({ description: 'For estimating the wind’s part of the road load.' })
+    .optional(),
 });

@@ -43,6 +43,11 @@ export interface Order {
 /** Rounding slack when two written quantities in different units are compared. */
 const slack = 1e-9;
 
+/** True if two quantities are one, but for the rounding of their units. */
+export function isSame(a: Quantity, b: Quantity): boolean {
+  return Math.abs(a.si - b.si) <= slack * Math.max(Math.abs(a.si), Math.abs(b.si));
+}
+
 /** A finding if `low` is not below `high`; nothing if either is not given. */
 export function inOrder(source: SpecSource, order: Order): Diagnostic[] {
   const { low, high } = order;
@@ -51,11 +56,15 @@ export function inOrder(source: SpecSource, order: Order): Diagnostic[] {
   const fine = order.mayBeEqual ? low.si <= high.si + room : low.si < high.si - room;
   if (fine) return [];
   const relation = order.mayBeEqual ? 'above' : 'not below';
-  return [finding(source, {
-    code: order.code, path: order.lowPath,
-    message: `${order.lowName} (${low.written}) is ${relation} ${order.highName} (${high.written})`,
-    found: `\`${low.written}\``, expected: `${order.mayBeEqual ? 'at most' : 'less than'} \`${high.written}\``,
-    mend: `correct one of the two; ${order.highName} stands in line ${source.spotOfValue(order.highPath).line}`,
-    notes: [order.why],
-  })];
+  return [
+    finding(source, {
+      code: order.code,
+      path: order.lowPath,
+      message: `${order.lowName} (${low.written}) is ${relation} ${order.highName} (${high.written})`,
+      found: `\`${low.written}\``,
+      expected: `${order.mayBeEqual ? 'at most' : 'less than'} \`${high.written}\``,
+      mend: `correct one of the two; ${order.highName} stands in line ${source.spotOfValue(order.highPath).line}`,
+      notes: [order.why],
+    }),
+  ];
 }
