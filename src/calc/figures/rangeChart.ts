@@ -1,0 +1,124 @@
+/** How far the car goes on what the stick shows, by terrain, with the reserve kept back. */
+import type { Car } from '../../car/car';
+import { tanksFeeding } from '../../car/flow';
+import type { UnitSystem } from '../../quantity/dimension';
+import { quantity } from '../../quantity/quantity';
+import { terrains } from '../../spec/schema/running';
+import type { Figure } from '../figure';
+import { rangeM } from '../range/range';
+import type { Terrain } from '../range/trip-log';
+import { type StickChart, stickChart } from './stickCharts';
+import type { TankModel } from './tankModel';
+import type { LiquidUse, UsedLiquid } from './use';
+
+/** Distance by terrain, m, rounded down; absent where the use is not known. */
+export type RangeByTerrain = Readonly<Partial<Record<Terrain, number>>>;
+
+/** One reading of the stick. */
+export interface RangeRow {
+  readonly depthM: number;
+  readonly volumeM3: number;
+  readonly toRunOnM3: number;
+  readonly rangeM: RangeByTerrain;
+}
+
+/** The range table of one liquid. */
+export interface RangeChart {
+  readonly liquid: UsedLiquid;
+  readonly model: TankModel;
+  readonly use: LiquidUse;
+  readonly rows: readonly RangeRow[];
+  /** The range of a full tank. */
+  readonly full: RangeRow;
+  readonly figure: Figure;
+}
+
+/** Distances are printed in whole miles or kilometres, rounded down. */
+const printedStepM: Readonly<Record<UnitSystem, number>> = { us: 1609.344, imperial: 1609.344, metric: 1000 };
+
+/** The tank a liquid is planned by: the water tank, or the largest tank that feeds a main burner and can be read. */
+export function plannedTank(
+  car: Car,
+  liquid: UsedLiquid,
+  models: readonly TankModel[],
+): TankModel | undefined {
+  const mains = Object.entries(car.spec.burners)
+    .filter(([, burner]) => burner.job === 'main')
+    .map(([id]) => id);
+  const wanted =
+    liquid === 'water'
+      ? (model: TankModel) => car.spec.tanks[model.id]?.holds === 'water'
+      : (model: TankModel) => mains.some((burner) => tanksFeeding(car, burner).includes(model.id));
+  return models
+    .filter(wanted)
+    .reduce<TankModel | undefined>(
+      (best, model) => (best === undefined || model.tank.capacityM3 > best.tank.capacityM3 ? model : best),
+      undefined,
+    );
+}
+
+/** The range table for a tank; with a row for every mark of its stick. */
+export function rangeChart(model: TankModel, use: LiquidUse, system: UnitSystem): RangeChart {
+  const chart: StickChart = stickChart(model, system);
+  const rows = chart.rows
+    .filter((row) => row.volumeM3 <= model.fillToM3 * 1.02)
+    .map((row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }));
+  const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
+  return { liquid: use.liquid, model, use, rows, full, figure: figureOf(model, use, rows) };
+}
+
+function rangesFor(toRunOnM3: number, use: LiquidUse, stepM: number): RangeByTerrain {
+  const known = terrains.flatMap((terrain) => {
+    const perM = use.byTerrain[terrain].planPerM;
+    return perM === undefined ? [] : [[terrain, rangeM(toRunOnM3, perM, stepM)] as const];
+  });
+  return Object.fromEntries(known);
+}
+
+function figureOf(model: TankModel, use: LiquidUse, rows: readonly RangeRow[]): Figure {
+  const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
+  const bases = known.map((terrain) => use.byTerrain[terrain].figure.doubt.basis);
+  return {
+    id: `${use.liquid}-range`,
+    name: `how far on the ${use.liquid} in the ${model.name}`,
+    value:
+      known.length === 0
+        ? { kind: 'unknown', measure: `the ${use.liquid} used for a distance; write it into \`running\`` }
+        : {
+            kind: 'table',
+            columns: [
+              { heading: 'depth', dimension: 'length', rounding: 'nearest' },
+              ...known.map((terrain) => ({
+                heading: terrain,
+                dimension: 'distance' as const,
+                rounding: 'down' as const,
+              })),
+            ],
+            rows: rows.map((row) => [row.depthM, ...known.map((terrain) => row.rangeM[terrain] ?? 0)]),
+          },
+    inputs: [
+      {
+        name: 'part that cannot be drawn',
+        value: quantity('volume', model.unusableM3),
+        from: `tanks.${model.id}.unusable`,
+      },
+      {
+        name: 'reserve kept back',
+        value: quantity('volume', model.reserveM3),
+        from: `tanks.${model.id}.reserve`,
+      },
+      ...known.map((terrain) => ({
+        name: `use on ${terrain} road`,
+        value: quantity('volumePerDistance', use.byTerrain[terrain].planPerM ?? 0),
+        from: use.byTerrain[terrain].figure.id,
+      })),
+    ],
+    formula: '(in the tank − cannot be drawn − reserve) / use per distance, rounded down',
+    source: 'arithmetic on the stick chart and the use per distance',
+    checkedAgainst: 'a range never rises with harder terrain and never with less in the tank',
+    doubt: {
+      basis: bases.includes('estimated') || model.estimated ? 'estimated' : 'measured',
+      words: 'rounded down; wind, stops and a hurried driver shorten it',
+    },
+  };
+}
