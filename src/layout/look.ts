@@ -46,7 +46,10 @@ export interface CautionLook {
   readonly padXPt: number;
   readonly padYPt: number;
   readonly panels: Readonly<
-    Record<SignalWord, { readonly word: string; readonly panel: Colour; readonly letters: Colour; readonly symbol: boolean }>
+    Record<
+      SignalWord,
+      { readonly word: string; readonly panel: Colour; readonly letters: Colour; readonly symbol: boolean }
+    >
   >;
 }
 
@@ -80,7 +83,7 @@ export interface Look {
   readonly line: Theme['line'];
   readonly colours: Theme['colours'];
   readonly words: Theme['words'];
-  /** Longest line of running text, in widths of its own type size. */
+  /** Widest column of running text, in sizes of body type. */
   readonly measureEm: number;
 }
 

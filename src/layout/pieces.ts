@@ -77,7 +77,12 @@ export function gap(heightPt: number): Gap {
 }
 
 /** A box that holds on to nothing. */
-export function box(heightPt: number, items: readonly PlacedItem[], origin: BlockOrigin, baselinePt?: number): Box {
+export function box(
+  heightPt: number,
+  items: readonly PlacedItem[],
+  origin: BlockOrigin,
+  baselinePt?: number,
+): Box {
   const plain = { kind: 'box', heightPt, items, keep: 'free', anchors: [], figures: [], origin } as const;
   return baselinePt === undefined ? plain : { ...plain, baselinePt };
 }
@@ -115,7 +120,9 @@ export function heldTogether(pieces: readonly Piece[], keep: 'must' | 'ought'): 
 /** The pieces with the last one holding on to whatever follows. */
 export function heldToNext(pieces: readonly Piece[]): Piece[] {
   const last = pieces.findLastIndex(isSolid);
-  return pieces.map((piece, index) => (isSolid(piece) && index === last ? { ...piece, keep: 'must' } : piece));
+  return pieces.map((piece, index) =>
+    isSolid(piece) && index === last ? { ...piece, keep: 'must' } : piece,
+  );
 }
 
 /** The pieces with `anchors` at the top of the first one. */

@@ -64,7 +64,9 @@ export class Problems {
         found: letters.join(' '),
         expected: 'letters that the fonts have',
         mend: 'write the word without these letters',
-        notes: [...this.lettersAt].map(([letter, places]) => `\`${letter}\` stands at ${[...places.keys()].join(', ')}`),
+        notes: [...this.lettersAt].map(
+          ([letter, places]) => `\`${letter}\` stands at ${[...places.keys()].join(', ')}`,
+        ),
       },
     ];
   }

@@ -20,14 +20,30 @@ export function placeShape(shape: Shape, scale: number, dx: number, dy: number):
   const y = (value: number) => value * scale + dy;
   switch (shape.kind) {
     case 'path':
-      return { ...shape, pieces: shape.pieces.map((piece) => placePiece(piece, x, y)), paint: scalePaint(shape.paint, scale) };
+      return {
+        ...shape,
+        pieces: shape.pieces.map((piece) => placePiece(piece, x, y)),
+        paint: scalePaint(shape.paint, scale),
+      };
     case 'rect': {
-      const placed = { ...shape, x: x(shape.x), y: y(shape.y), width: shape.width * scale, height: shape.height * scale };
+      const placed = {
+        ...shape,
+        x: x(shape.x),
+        y: y(shape.y),
+        width: shape.width * scale,
+        height: shape.height * scale,
+      };
       const round = shape.radius === undefined ? placed : { ...placed, radius: shape.radius * scale };
       return { ...round, paint: scalePaint(shape.paint, scale) };
     }
     case 'circle':
-      return { ...shape, cx: x(shape.cx), cy: y(shape.cy), r: shape.r * scale, paint: scalePaint(shape.paint, scale) };
+      return {
+        ...shape,
+        cx: x(shape.cx),
+        cy: y(shape.cy),
+        r: shape.r * scale,
+        paint: scalePaint(shape.paint, scale),
+      };
     case 'text':
       return { ...shape, x: x(shape.x), y: y(shape.y), sizePt: shape.sizePt * scale };
   }
@@ -36,7 +52,15 @@ export function placeShape(shape: Shape, scale: number, dx: number, dy: number):
 function placePiece(piece: PathPiece, x: (value: number) => number, y: (value: number) => number): PathPiece {
   if (piece.op === 'close') return piece;
   if (piece.op !== 'curve') return { ...piece, x: x(piece.x), y: y(piece.y) };
-  return { op: 'curve', x1: x(piece.x1), y1: y(piece.y1), x2: x(piece.x2), y2: y(piece.y2), x: x(piece.x), y: y(piece.y) };
+  return {
+    op: 'curve',
+    x1: x(piece.x1),
+    y1: y(piece.y1),
+    x2: x(piece.x2),
+    y2: y(piece.y2),
+    x: x(piece.x),
+    y: y(piece.y),
+  };
 }
 
 function scalePaint(paint: Paint, scale: number): Paint {
@@ -81,7 +105,9 @@ function turnedTextBounds(shape: Extract<Shape, { kind: 'text' }>, fonts: FontSe
   const shift = { start: 0, middle: -width / 2, end: -width }[shape.anchor];
   const angle = ((shape.turn ?? 0) * Math.PI) / 180;
   const corners = [left + shift, right + shift].flatMap((x) =>
-    [top, bottom].map((y) => [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)] as const),
+    [top, bottom].map(
+      (y) => [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)] as const,
+    ),
   );
   const xs = corners.map(([x]) => x + shape.x);
   const ys = corners.map(([, y]) => y + shape.y);

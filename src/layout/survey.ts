@@ -17,23 +17,36 @@ export interface Survey {
   readonly headings: readonly SurveyedHeading[];
   readonly nameOf: ReadonlyMap<HeadingBlock, string>;
   readonly ids: ReadonlySet<string>;
+  /** What all steps of the paper leave room for, so that their texts stand at one line throughout. */
+  readonly steps: StepsSurvey;
+}
+
+/** Whether any step of a paper has a bar, and how many digits its longest number has. */
+export interface StepsSurvey {
+  readonly hasCritical: boolean;
+  readonly digits: number;
 }
 
 /** Walks all blocks, also those inside lists and groups. Two things with the same id are a problem. */
 export function survey(blocks: readonly Block[], problems: Problems): Survey {
   const headings: SurveyedHeading[] = [];
   const ids = new Set<string>();
+  const steps = { hasCritical: false, digits: 1 };
   for (const block of eachBlock(blocks)) {
     if (block.id !== undefined) {
       if (ids.has(block.id)) problems.add(sameId(block.id), block.origin);
       ids.add(block.id);
+    }
+    if (block.kind === 'steps') {
+      steps.hasCritical ||= block.items.some((item) => item.critical);
+      steps.digits = Math.max(steps.digits, String(block.start + block.items.length - 1).length);
     }
     if (block.kind !== 'heading') continue;
     const name = block.id ?? `heading ${headings.length + 1}`;
     headings.push({ block, name, title: plainText(block.content) });
     ids.add(name);
   }
-  return { headings, nameOf: new Map(headings.map(({ block, name }) => [block, name])), ids };
+  return { headings, nameOf: new Map(headings.map(({ block, name }) => [block, name])), ids, steps };
 }
 
 /** Every block, those inside others after the one that holds them. */
@@ -48,7 +61,9 @@ export function* eachBlock(blocks: readonly Block[]): Generator<Block> {
 
 /** The words of inlines, without page references, on one line. */
 export function plainText(content: readonly Inline[]): string {
-  const texts = content.map((inline) => (inline.kind === 'text' ? inline.text : inline.kind === 'break' ? ' ' : ''));
+  const texts = content.map((inline) =>
+    inline.kind === 'text' ? inline.text : inline.kind === 'break' ? ' ' : '',
+  );
   return texts.join('').replace(/\s+/g, ' ').trim();
 }
 

@@ -63,13 +63,20 @@ interface TaggedText {
   readonly tag: StructureIndex;
 }
 
-function cautionTexts(block: CautionBlock, widthPt: number, setting: Setting, parent: StructureIndex): TaggedText[] {
+function cautionTexts(
+  block: CautionBlock,
+  widthPt: number,
+  setting: Setting,
+  parent: StructureIndex,
+): TaggedText[] {
   const { text: style, runOn } = setting.look.cautions;
   const set = (content: readonly Inline[]): TaggedText => {
     const tag = setting.structure.add('P', parent);
     return { text: setText(content, style, widthPt, setting, block.origin, tag), tag };
   };
-  const parts = [inStrong(block.hazard), block.consequence, block.avoidance].filter((part) => part.length > 0);
+  const parts = [inStrong(block.hazard), block.consequence, block.avoidance].filter(
+    (part) => part.length > 0,
+  );
   return runOn ? [set(joined(parts))] : parts.map(set);
 }
 

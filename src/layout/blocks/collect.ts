@@ -55,11 +55,13 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
   let keptFrom: number | undefined;
   let previous: Block | undefined;
   for (const block of blocks) {
-    const keptAbovePt = keptFrom === undefined ? 0 : stackHeight(pieces.slice(keptFrom)) + gapAfterHeadings(pieces);
+    const keptAbovePt =
+      keptFrom === undefined ? 0 : stackHeight(pieces.slice(keptFrom)) + gapAfterHeadings(pieces);
     const above = previous === undefined ? place.keptAbovePt : keptAbovePt;
     const collected = collectBlock(block, { ...place, keptAbovePt: above }, setting);
     const named = block.kind === 'heading' ? setting.survey.nameOf.get(block) : block.id;
-    const own = previous?.kind === 'heading' && block.kind !== 'heading' ? withoutGapAbove(collected) : collected;
+    const own =
+      previous?.kind === 'heading' && block.kind !== 'heading' ? withoutGapAbove(collected) : collected;
     if (block.kind !== 'heading') keptFrom = undefined;
     else keptFrom ??= pieces.length;
     for (const piece of anchored(own, named === undefined ? [] : [named], block.origin)) pieces.push(piece);

@@ -1,7 +1,7 @@
 /** A table of contents: headings with leaders and page numbers, all of them links. */
 import type { BlockOrigin, ContentsBlock, Inline } from '../../markup/block';
-import { placeLine, setText } from '../inline/text';
 import type { PlacedItem } from '../frame';
+import { placeLine, setText } from '../inline/text';
 import { baselineIn, strongStyle, type TextStyle } from '../look';
 import { type Box, box, gap, heldTogether, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
@@ -19,12 +19,15 @@ export function collectContents(block: ContentsBlock, place: Place, setting: Set
     const entry = contentsEntry(heading, { ...place, tag }, setting, block.origin);
     const above = level === 1 && index > 0 ? look.space.paragraph : 0;
     const opens = level === 1 && (listed[index + 1]?.block.level ?? 1) > 1;
-    return [gap(above), ...heldTogether(entry, 'must').map((piece, at): Piece => {
-      const isLast = at === entry.length - 1;
-      return opens && isLast && piece.kind === 'box' ? { ...piece, keep: 'must' } : piece;
-    })];
+    return [
+      gap(above),
+      ...heldTogether(entry, 'must').map((piece, at): Piece => {
+        const isLast = at === entry.length - 1;
+        return opens && isLast && piece.kind === 'box' ? { ...piece, keep: 'must' } : piece;
+      }),
+    ];
   });
-  return [...pieces, gap(look.space.paragraph)];
+  return [gap(look.space.block), ...pieces, gap(look.space.block)];
 }
 
 function contentsEntry(heading: SurveyedHeading, place: Place, setting: Setting, origin: BlockOrigin): Box[] {
@@ -33,11 +36,18 @@ function contentsEntry(heading: SurveyedHeading, place: Place, setting: Setting,
   const style = level === 1 ? strongStyle(look.body) : look.body;
   const em = style.sizePt;
   const indentPt = (level - 1) * look.space.indent;
-  const columnPt = measure(place.widthPt, look.body, look);
+  const columnPt = measure(place.widthPt, look);
   const labelPt = look.fonts[style.face].widthOf('0000', em);
   const entry = structure.add('TOCI', place.tag);
   const link = structure.add('Link', entry);
-  const text = setText(unlinked(heading.block.content), style, columnPt - indentPt - labelPt - em, setting, origin, link);
+  const text = setText(
+    unlinked(heading.block.content),
+    style,
+    columnPt - indentPt - labelPt - em,
+    setting,
+    origin,
+    link,
+  );
   const label = labels.of(heading.name, origin);
   const y = baselineIn(style, look.fonts);
   const x = place.x + indentPt;
@@ -56,18 +66,43 @@ function contentsEntry(heading: SurveyedHeading, place: Place, setting: Setting,
 /** Title and number must read apart. */
 function withSpace(items: readonly PlacedItem[]): PlacedItem[] {
   const last = items.findLastIndex((item) => item.kind === 'text');
-  return items.map((item, index) => (index === last && item.kind === 'text' ? { ...item, text: `${item.text} ` } : item));
+  return items.map((item, index) =>
+    index === last && item.kind === 'text' ? { ...item, text: `${item.text} ` } : item,
+  );
 }
 
-function pageNumber(text: string, right: number, y: number, style: TextStyle, { look }: Setting, tag: number) {
+function pageNumber(
+  text: string,
+  right: number,
+  y: number,
+  style: TextStyle,
+  { look }: Setting,
+  tag: number,
+) {
   const { face, sizePt, colour } = style;
   const widthPt = look.fonts[face].widthOf(text, sizePt);
   return { kind: 'text', x: right - widthPt, y, widthPt, text, face, sizePt, colour, tag } as const;
 }
 
-function entryLink(x: number, index: number, widthPt: number, style: TextStyle, heading: SurveyedHeading, tag: number) {
+function entryLink(
+  x: number,
+  index: number,
+  widthPt: number,
+  style: TextStyle,
+  heading: SurveyedHeading,
+  tag: number,
+) {
   const words = index === 0 ? heading.title : `${heading.title} (continued)`;
-  return { kind: 'link', x, y: 0, widthPt, heightPt: style.leadingPt, target: heading.name, words, tag } as const;
+  return {
+    kind: 'link',
+    x,
+    y: 0,
+    widthPt,
+    heightPt: style.leadingPt,
+    target: heading.name,
+    words,
+    tag,
+  } as const;
 }
 
 function unlinked(content: readonly Inline[]): Inline[] {

@@ -16,11 +16,22 @@ export function collectDefinitions(block: DefinitionsBlock, place: Place, settin
     const termTag = structure.add('Lbl', item);
     const meaningTag = structure.add('LBody', item);
     const set = (content: typeof term, style: typeof body, indentPt: number, tag: number) => {
-      const text = setText(content, style, measure(place.widthPt, body, look) - indentPt, setting, block.origin, tag);
+      const text = setText(
+        content,
+        style,
+        measure(place.widthPt, look) - indentPt,
+        setting,
+        block.origin,
+        tag,
+      );
       return lineBoxes(text, place.x + indentPt, 'left', setting, block.origin, tag);
     };
     const termLines = set(term, strongStyle(body), 0, termTag);
-    return [...heldToNext(termLines), ...set(meaning, body, space.indent, meaningTag), gap(space.paragraph * 0.75)];
+    return [
+      ...heldToNext(termLines),
+      ...set(meaning, body, space.indent, meaningTag),
+      gap(space.paragraph * 0.75),
+    ];
   });
   return [...pieces, gap(space.paragraph)];
 }

@@ -19,7 +19,9 @@ export function collectFigure(block: FigureBlock, place: Place, setting: Setting
   if (scale < smallestScale) setting.problems.add(tooSmall(drawing.name, scale), block.origin);
   reportLetters(block, setting);
   const heightPt = drawing.heightPt * scale;
-  const shapes = drawing.shapes.map((shape) => ({ kind: 'shape', shape: placeShape(shape, scale, place.x, 0), tag }) as const);
+  const shapes = drawing.shapes.map(
+    (shape) => ({ kind: 'shape', shape: placeShape(shape, scale, place.x, 0), tag }) as const,
+  );
   const text = placeText(caption, place.x, heightPt + look.space.caption, 'left', setting, captionTag);
   const made = box(heightPt + captionPt, [...shapes, ...text], block.origin);
   const bounds = [place.x, 0, place.x + drawing.widthPt * scale, heightPt] as const;

@@ -8,10 +8,17 @@ import type { CollectBlocks } from './collect';
 import { filledRect, outlinedRect } from './marks';
 
 /** Makes a group ready for pages. */
-export function collectGroup(block: GroupBlock, place: Place, setting: Setting, collectBlocks: CollectBlocks): Piece[] {
+export function collectGroup(
+  block: GroupBlock,
+  place: Place,
+  setting: Setting,
+  collectBlocks: CollectBlocks,
+): Piece[] {
   if (block.style === 'boxed') return boxed(block, place, setting, collectBlocks);
   const pieces = collectBlocks(block.blocks, place, setting);
-  return fits(stackHeight(pieces) + place.keptAbovePt, setting.roomPt) ? heldTogether(pieces, 'ought') : pieces;
+  return fits(stackHeight(pieces) + place.keptAbovePt, setting.roomPt)
+    ? heldTogether(pieces, 'ought')
+    : pieces;
 }
 
 function boxed(block: GroupBlock, place: Place, setting: Setting, collectBlocks: CollectBlocks): Piece[] {

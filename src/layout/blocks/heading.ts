@@ -1,7 +1,7 @@
 /** Headings: kept with what follows them. */
 import type { HeadingBlock } from '../../markup/block';
 import { lineBoxes, setText } from '../inline/text';
-import { gap, heldToNext, heldTogether, type Piece } from '../pieces';
+import { gap, heldTogether, heldToNext, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 
 const types = ['H1', 'H2', 'H3', 'H4'] as const;

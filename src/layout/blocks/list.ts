@@ -8,7 +8,12 @@ import type { CollectBlocks } from './collect';
 import { bullet } from './marks';
 
 /** Makes a list ready for pages. */
-export function collectList(block: ListBlock, place: Place, setting: Setting, collectBlocks: CollectBlocks): Piece[] {
+export function collectList(
+  block: ListBlock,
+  place: Place,
+  setting: Setting,
+  collectBlocks: CollectBlocks,
+): Piece[] {
   const { structure, look } = setting;
   const list = structure.add('L', place.tag, { numbering: block.ordered ? 'Decimal' : 'Disc' });
   const indentPt = block.ordered ? numberColumn(block.items.length, setting) : look.space.indent;
@@ -30,14 +35,30 @@ export function collectList(block: ListBlock, place: Place, setting: Setting, co
 type Mark = (baseline: number) => PlacedItem[];
 
 function dot(x: number, depth: number, { look }: Setting): Mark {
-  return (baseline) => [bullet(x, baseline - look.fonts.text.xHeight * 0.5 * look.body.sizePt, look.body.sizePt, depth, look.colours.ink)];
+  return (baseline) => [
+    bullet(
+      x,
+      baseline - look.fonts.text.xHeight * 0.5 * look.body.sizePt,
+      look.body.sizePt,
+      depth,
+      look.colours.ink,
+    ),
+  ];
 }
 
 function number(value: number, right: number, { look }: Setting, tag: StructureIndex | undefined): Mark {
   const { face, sizePt, colour } = look.body;
   const text = `${value}.`;
   const widthPt = look.fonts[face].widthOf(text, sizePt);
-  const placed = { kind: 'text', x: right - numberGapEm * sizePt - widthPt, widthPt, text, face, sizePt, colour } as const;
+  const placed = {
+    kind: 'text',
+    x: right - numberGapEm * sizePt - widthPt,
+    widthPt,
+    text,
+    face,
+    sizePt,
+    colour,
+  } as const;
   return (y) => [tag === undefined ? { ...placed, y } : { ...placed, y, tag }];
 }
 
@@ -50,7 +71,13 @@ function numberColumn(count: number, { look }: Setting): number {
 }
 
 /** Puts the mark on the first line; or on a line of its own, if the item does not begin with one. */
-function marked(pieces: Piece[], mark: Mark, setting: Setting, blocks: readonly Block[], origin: BlockOrigin): Piece[] {
+function marked(
+  pieces: Piece[],
+  mark: Mark,
+  setting: Setting,
+  blocks: readonly Block[],
+  origin: BlockOrigin,
+): Piece[] {
   const first = pieces.findIndex(isSolid);
   const piece = pieces[first];
   if (piece?.kind === 'box' && piece.baselinePt !== undefined) {

@@ -6,7 +6,11 @@ import type { Colour, PathPiece } from '../../drawing/drawing';
 import type { PlacedShape, StructureIndex } from '../frame';
 
 /** A closed path through points. */
-export function polygon(points: readonly (readonly [number, number])[], fill: Colour, tag?: StructureIndex): PlacedShape {
+export function polygon(
+  points: readonly (readonly [number, number])[],
+  fill: Colour,
+  tag?: StructureIndex,
+): PlacedShape {
   const pieces: PathPiece[] = points.map(([x, y], index) => ({ op: index === 0 ? 'move' : 'line', x, y }));
   const shape = { kind: 'path', pieces: [...pieces, { op: 'close' }], paint: { fill } } as const;
   return tag === undefined ? { kind: 'shape', shape } : { kind: 'shape', shape, tag };
@@ -58,7 +62,13 @@ export function leader(x: number, right: number, y: number, sizePt: number, colo
 export const leastLeaderEm = 1.6;
 
 /** The alert symbol of ANSI Z535: a triangle with a mark in it, `side` wide, its foot at `y`. */
-export function alertTriangle(x: number, y: number, side: number, triangle: Colour, mark: Colour): PlacedShape[] {
+export function alertTriangle(
+  x: number,
+  y: number,
+  side: number,
+  triangle: Colour,
+  mark: Colour,
+): PlacedShape[] {
   const height = (side * Math.sqrt(3)) / 2;
   const middle = x + side / 2;
   const bar = 0.055 * side;
@@ -66,8 +76,23 @@ export function alertTriangle(x: number, y: number, side: number, triangle: Colo
   const foot = y - 0.28 * height;
   const dot = { cx: middle, cy: y - 0.14 * height, r: 0.062 * side };
   return [
-    polygon([[middle, y - height], [x + side, y], [x, y]], triangle),
-    polygon([[middle - bar, top], [middle + bar, top], [middle + 0.7 * bar, foot], [middle - 0.7 * bar, foot]], mark),
+    polygon(
+      [
+        [middle, y - height],
+        [x + side, y],
+        [x, y],
+      ],
+      triangle,
+    ),
+    polygon(
+      [
+        [middle - bar, top],
+        [middle + bar, top],
+        [middle + 0.7 * bar, foot],
+        [middle - 0.7 * bar, foot],
+      ],
+      mark,
+    ),
     { kind: 'shape', shape: { kind: 'circle', ...dot, paint: { fill: mark } } },
   ];
 }
@@ -79,7 +104,14 @@ export function tickBox(x: number, y: number, side: number, colour: Colour, line
 
 /** A solid triangle that points right, `height` tall, centred on `y`. */
 export function pointer(x: number, y: number, height: number, colour: Colour): PlacedShape {
-  return polygon([[x, y - height / 2], [x + 0.8 * height, y], [x, y + height / 2]], colour);
+  return polygon(
+    [
+      [x, y - height / 2],
+      [x + 0.8 * height, y],
+      [x, y + height / 2],
+    ],
+    colour,
+  );
 }
 
 /** A list's bullet: a dot, a ring, or a dash, by how deep the list stands. */

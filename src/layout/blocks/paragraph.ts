@@ -1,7 +1,7 @@
 /** Paragraphs: lines of running text, no longer than can be read with ease. */
 import type { ParagraphBlock } from '../../markup/block';
 import { lineBoxes, setText } from '../inline/text';
-import type { Look, TextStyle } from '../look';
+import type { Look } from '../look';
 import { gap, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 
@@ -9,11 +9,18 @@ import type { Place, Setting } from '../setting';
 export function collectParagraph(block: ParagraphBlock, place: Place, setting: Setting): Piece[] {
   const style = { body: setting.look.body, lead: setting.look.lead, note: setting.look.note }[block.style];
   const tag = setting.structure.add('P', place.tag);
-  const text = setText(block.content, style, measure(place.widthPt, style, setting.look), setting, block.origin, tag);
+  const text = setText(
+    block.content,
+    style,
+    measure(place.widthPt, setting.look),
+    setting,
+    block.origin,
+    tag,
+  );
   return [...lineBoxes(text, place.x, 'left', setting, block.origin, tag), gap(setting.look.space.paragraph)];
 }
 
-/** Width of a column of running text: all there is, up to what can be read with ease. */
-export function measure(widthPt: number, style: TextStyle, look: Look): number {
-  return Math.min(widthPt, look.measureEm * style.sizePt);
+/** Width of a column of running text: all there is, up to what can be read with ease in body type. */
+export function measure(widthPt: number, look: Look): number {
+  return Math.min(widthPt, look.measureEm * look.body.sizePt);
 }

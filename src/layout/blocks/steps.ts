@@ -46,18 +46,18 @@ interface StepContext {
   readonly setting: Setting;
 }
 
-function stepColumns(block: StepsBlock, place: Place, { look }: Setting): StepColumns {
+function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting): StepColumns {
   const { number, action } = look.steps;
   const em = action.sizePt;
-  const hasBar = block.items.some((item) => item.critical);
+  const hasBar = survey.steps.hasCritical;
   const pointerX = place.x + look.line.bar + 0.3 * em;
-  const tickX = hasBar ? pointerX + 0.65 * em : place.x;
+  const tickX = hasBar ? pointerX + 0.85 * em : place.x;
   const numberX = block.mark === 'tick' ? tickX + tickSideEm * em + 0.45 * em : tickX;
-  const digits = '0'.repeat(String(block.start + block.items.length - 1).length);
+  const digits = '0'.repeat(survey.steps.digits);
   const numberRight = numberX + look.fonts[number.face].widthOf(digits, number.sizePt);
   const textX = Math.max(numberRight + 0.6 * em, hasBar ? 0 : place.x + look.space.indent);
   const shift = textX - (numberRight + 0.6 * em);
-  const textPt = Math.min(place.x + place.widthPt - textX, measure(Number.POSITIVE_INFINITY, action, look));
+  const textPt = Math.min(place.x + place.widthPt - textX, measure(Number.POSITIVE_INFINITY, look));
   return { barX: place.x, pointerX, tickX, numberRight: numberRight + shift, textX, textPt };
 }
 
@@ -71,7 +71,10 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const body = structure.add('LBody', step);
   const cautionPlace = { ...place, x: columns.textX, widthPt: columns.textPt, tag: body };
   const cautions = item.cautions.flatMap((caution) => {
-    const made: Piece[] = [{ ...cautionBox(caution, cautionPlace, setting), keep: 'must' }, gap(0.7 * look.steps.gapPt)];
+    const made: Piece[] = [
+      { ...cautionBox(caution, cautionPlace, setting), keep: 'must' },
+      gap(0.7 * look.steps.gapPt),
+    ];
     return caution.id === undefined ? made : withAnchor(made, caution.id);
   });
   const lines = stepLines(item, body, context);
@@ -155,7 +158,12 @@ function addBelow(lines: Box[], more: readonly Box[]): void {
 }
 
 /** The last line of the action with a leader and the result at its end; nothing if they do not fit on the line. */
-function onLeader(lines: readonly Box[], action: SetText, result: TaggedText, context: StepContext): Box | undefined {
+function onLeader(
+  lines: readonly Box[],
+  action: SetText,
+  result: TaggedText,
+  context: StepContext,
+): Box | undefined {
   const { columns, setting } = context;
   const { look } = setting;
   const { sizePt } = look.steps.action;
@@ -169,7 +177,10 @@ function onLeader(lines: readonly Box[], action: SetText, result: TaggedText, co
   const resultX = right - resultLine.widthPt;
   const space = 0.35 * sizePt;
   const dots = leader(columns.textX + actionPt + space, resultX - space, y, sizePt, look.colours.soft);
-  return { ...last, items: [...last.items, ...dots, ...placeLine(resultLine, resultX, y, look.steps.result, result.tag)] };
+  return {
+    ...last,
+    items: [...last.items, ...dots, ...placeLine(resultLine, resultX, y, look.steps.result, result.tag)],
+  };
 }
 
 function resultIndent({ look }: Setting): number {
@@ -179,7 +190,8 @@ function resultIndent({ look }: Setting): number {
 function resultBeneath(result: TaggedText, item: StepItem, { columns, setting }: StepContext): Box[] {
   const { look } = setting;
   const { result: style, beneath } = look.steps;
-  if (beneath === 'right') return lineBoxes(result.text, columns.textX, 'right', setting, item.origin, result.tag);
+  if (beneath === 'right')
+    return lineBoxes(result.text, columns.textX, 'right', setting, item.origin, result.tag);
   const x = columns.textX + resultIndent(setting);
   const lines = lineBoxes(result.text, x, 'left', setting, item.origin, result.tag);
   const [first, ...rest] = lines;

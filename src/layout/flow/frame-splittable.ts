@@ -37,7 +37,11 @@ interface Fixed {
   readonly origin: BlockOrigin;
 }
 
-function part(work: Work, needs: Pick<Splittable, 'heightPt' | 'leastPt' | 'wantPt'>, fixed: Fixed): Splittable {
+function part(
+  work: Work,
+  needs: Pick<Splittable, 'heightPt' | 'leastPt' | 'wantPt'>,
+  fixed: Fixed,
+): Splittable {
   return {
     kind: 'splittable',
     ...needs,
@@ -53,7 +57,8 @@ function take(work: Work, roomPt: number, lastResort: boolean, fixed: Fixed): Ta
   const insidePt = roomPt - 2 * padPt;
   const emptyPt = lastResort ? insidePt : setting.roomPt - 2 * padPt;
   const filled = fill(work, { heightPt: insidePt, emptyPt }, setting);
-  if (filled.boxes.length === 0) return filled.done ? { kind: 'all', box: wrap(filled, fixed) } : { kind: 'nothing' };
+  if (filled.boxes.length === 0)
+    return filled.done ? { kind: 'all', box: wrap(filled, fixed) } : { kind: 'nothing' };
   if (filled.done) return { kind: 'all', box: wrap(filled, fixed) };
   const restPt = stackHeight(filled.work.bound.pieces.slice(filled.work.at)) + 2 * padPt;
   const leastPt = (filled.work.rest?.leastPt ?? filled.work.bound.must[filled.work.at] ?? 0) + 2 * padPt;

@@ -1,13 +1,9 @@
-/**
- * Papers that flow over pages: blocks in, finished pages out.
- *
- * Page numbers depend on layout and layout on page numbers, so it runs again until the numbers it was given are the
- * numbers that come out; if they have not settled after five rounds, that is an error.
- */
-import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../../diagnostic/diagnostic';
+/** Papers that flow over pages: blocks in, finished pages out. */
+import type { Outcome } from '../../diagnostic/diagnostic';
 import type { Block } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
 import { rule } from '../blocks/marks';
+import { tolerancePt } from '../fits';
 import type { Destination, LaidOut, Page, PlacedItem } from '../frame';
 import { Labels } from '../labels';
 import type { Look } from '../look';
@@ -15,6 +11,7 @@ import { outlineOf } from '../pages/outline';
 import { paginate } from '../pages/paginate';
 import { labelsOf, placeBody } from '../pages/place-body';
 import { type RunningContext, runningHeight, setRunning } from '../pages/running';
+import { type Round, settle } from '../pages/settle';
 import type { Piece } from '../pieces';
 import { Problems } from '../problems';
 import type { Setting } from '../setting';
@@ -24,26 +21,10 @@ import { originOf, type Survey, survey } from '../survey';
 import type { FlowOptions, RunningLine } from '../types';
 import { flowLook, themeStyle } from './flow-look';
 
-const mostRounds = 5;
-
 /** Lays out a paper on as many pages as it needs. */
 export function layoutPages(blocks: readonly Block[], options: FlowOptions): Outcome<LaidOut> {
   const look = flowLook(options.theme, options.fonts);
-  let known: ReadonlyMap<string, string> = new Map();
-  for (let round = 1; round <= mostRounds; round += 1) {
-    const result = layoutOnce(blocks, options, look, known);
-    if (hasErrors(result.problems)) return bad(result.problems);
-    if (result.settled) return good(result.laidOut, result.problems);
-    known = result.labels;
-  }
-  return bad([unsettled(blocks)]);
-}
-
-interface Round {
-  readonly laidOut: LaidOut;
-  readonly problems: readonly Diagnostic[];
-  readonly labels: ReadonlyMap<string, string>;
-  readonly settled: boolean;
+  return settle((known) => layoutOnce(blocks, options, look, known), originOf(blocks));
 }
 
 function layoutOnce(
@@ -51,7 +32,7 @@ function layoutOnce(
   options: FlowOptions,
   look: Look,
   known: ReadonlyMap<string, string>,
-): Round {
+): Round<LaidOut> {
   const problems = new Problems();
   const found = survey(blocks, problems);
   const labels = new Labels(known, found.ids, problems);
@@ -64,13 +45,13 @@ function layoutOnce(
   const placed = placeBody(boxes, body.left, body.top, structure);
   const newLabels = labelsOf(placed.destinations, (page) => String(page + 1));
   const pages = finishPages(placed.pages, placed.destinations, body, options, setting);
-  const laidOut = {
+  const value = {
     pages,
     structure: structure.finish(),
     destinations: placed.destinations,
     outline: outlineOf(found.headings),
   };
-  return { laidOut, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
+  return { value, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
 }
 
 /** Each level 1 heading opens a section of the structure tree. */
@@ -134,12 +115,19 @@ function finishPages(
 ): Page[] {
   const { sheet, firstPage } = options;
   const { margins } = sheet;
-  const printable = [margins.left, margins.top, sheet.widthPt - margins.right, sheet.heightPt - margins.bottom] as const;
+  const printable = [
+    margins.left,
+    margins.top,
+    sheet.widthPt - margins.right,
+    sheet.heightPt - margins.bottom,
+  ] as const;
   const chapterAt = chapterByPage(body, destinations, bodies.length);
   return bodies.map((items, index) => {
     const fields = { chapter: chapterAt[index] ?? '', page: String(index + 1), pages: String(bodies.length) };
-    const head = index === 0 && !firstPage.head ? [] : headItems(options.head, fields, body, options, setting);
-    const foot = index === 0 && !firstPage.foot ? [] : footItems(options.foot, fields, body, options, setting);
+    const head =
+      index === 0 && !firstPage.head ? [] : headItems(options.head, fields, body, options, setting);
+    const foot =
+      index === 0 && !firstPage.foot ? [] : footItems(options.foot, fields, body, options, setting);
     const { widthPt, heightPt } = sheet;
     return { widthPt, heightPt, label: fields.page, items: [...head, ...items, ...foot], printable };
   });
@@ -147,7 +135,13 @@ function finishPages(
 
 type Fields = Parameters<typeof setRunning>[1];
 
-function headItems(line: RunningLine, fields: Fields, body: Body, options: FlowOptions, setting: Setting): PlacedItem[] {
+function headItems(
+  line: RunningLine,
+  fields: Fields,
+  body: Body,
+  options: FlowOptions,
+  setting: Setting,
+): PlacedItem[] {
   const set = setRunning(line, fields, body.running);
   if (set.items.length === 0) return [];
   const { look } = setting;
@@ -157,37 +151,45 @@ function headItems(line: RunningLine, fields: Fields, body: Body, options: FlowO
   return [...set.items.map((item) => moveItem(item, body.left, y)), underline];
 }
 
-function footItems(line: RunningLine, fields: Fields, body: Body, options: FlowOptions, setting: Setting): PlacedItem[] {
+function footItems(
+  line: RunningLine,
+  fields: Fields,
+  body: Body,
+  options: FlowOptions,
+  setting: Setting,
+): PlacedItem[] {
   const set = setRunning(line, fields, body.running);
   if (set.items.length === 0) return [];
   const { look } = setting;
   const y = options.sheet.heightPt - options.sheet.margins.bottom - set.heightPt;
-  const overline = rule(body.left, y - 0.5 * body.running.style.sizePt, body.widthPt, look.colours.hair, look.line.thin);
+  const overline = rule(
+    body.left,
+    y - 0.5 * body.running.style.sizePt,
+    body.widthPt,
+    look.colours.hair,
+    look.line.thin,
+  );
   return [overline, ...set.items.map((item) => moveItem(item, body.left, y))];
 }
 
-/** The chapter each page begins in, or that begins on it if it begins in none. */
-function chapterByPage({ chapters }: Body, destinations: readonly Destination[], count: number): string[] {
-  const pageOf = new Map(destinations.map(({ name, page }) => [name, page]));
-  const starts = chapters.map(({ name, title }) => ({ title, page: pageOf.get(name) ?? 0 }));
+/** The chapter each page begins in; if none has begun yet, the first that begins on it. */
+function chapterByPage(
+  { chapters, top }: Body,
+  destinations: readonly Destination[],
+  count: number,
+): string[] {
+  const placeOf = new Map(destinations.map((destination) => [destination.name, destination]));
+  const starts = chapters.flatMap(({ name, title }) => {
+    const place = placeOf.get(name);
+    return place === undefined ? [] : [{ title, page: place.page, atTop: place.y - top < tolerancePt }];
+  });
   const titles: string[] = [];
-  let at = -1;
+  let next = 0;
+  let inForce: string | undefined;
   for (let page = 0; page < count; page += 1) {
-    const current = starts[at]?.title;
-    const firstHere = starts.find((start) => start.page === page)?.title;
-    titles.push(current ?? firstHere ?? '');
-    while ((starts[at + 1]?.page ?? Number.POSITIVE_INFINITY) <= page) at += 1;
+    const first = starts[next]?.page === page ? starts[next] : undefined;
+    titles.push((first?.atTop === true ? first.title : (inForce ?? first?.title)) ?? '');
+    for (; starts[next]?.page === page; next += 1) inForce = starts[next]?.title;
   }
   return titles;
-}
-
-function unsettled(blocks: readonly Block[]): Diagnostic {
-  const { template, line, column } = originOf(blocks);
-  return {
-    code: 'layout-unsettled',
-    severity: 'error',
-    message: `the page numbers have not settled after ${mostRounds} rounds`,
-    at: { file: template, line, column },
-    mend: 'put a page break before the part whose page number changes',
-  };
 }

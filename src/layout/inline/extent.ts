@@ -34,5 +34,7 @@ function partWidths(token: Token, sizePt: number, fonts: FontSet): readonly numb
   const offsets = breakOffsets(token.text);
   if (offsets.length === 0) return [token.widthPt];
   const ends = [...offsets, token.text.length];
-  return ends.map((end, index) => fonts[token.face].widthOf(token.text.slice(ends[index - 1] ?? 0, end), sizePt));
+  return ends.map((end, index) =>
+    fonts[token.face].widthOf(token.text.slice(ends[index - 1] ?? 0, end), sizePt),
+  );
 }

@@ -36,7 +36,12 @@ export interface Broken {
 type Draft = { -readonly [K in keyof Fragment]: Fragment[K] };
 
 /** Breaks `tokens`, set at `sizePt`, into lines no wider than `widthPt`. No tokens give no lines. */
-export function breakLines(tokens: readonly Token[], sizePt: number, widthPt: number, fonts: FontSet): Broken {
+export function breakLines(
+  tokens: readonly Token[],
+  sizePt: number,
+  widthPt: number,
+  fonts: FontSet,
+): Broken {
   return new LineBreaker(tokens.slice(), sizePt, widthPt, fonts).run();
 }
 
@@ -91,7 +96,11 @@ class LineBreaker {
   }
 
   /** Ends the line at the last place in the word that still fits; gives nothing if none does. */
-  private splitAt(at: number, after: number, offsetsIn: (word: string) => readonly number[]): number | undefined {
+  private splitAt(
+    at: number,
+    after: number,
+    offsetsIn: (word: string) => readonly number[],
+  ): number | undefined {
     let x = this.x;
     let best: { index: number; offset: number; widthPt: number } | undefined;
     for (let index = at; index < after && fits(x, this.widthPt); index += 1) {
@@ -137,7 +146,12 @@ class LineBreaker {
       this.endLine(at === this.tokens.length - 1);
       return at + 1;
     }
-    return this.splitToken(at, at, offset, this.fonts[token.face].widthOf(token.text.slice(0, offset), this.sizePt));
+    return this.splitToken(
+      at,
+      at,
+      offset,
+      this.fonts[token.face].widthOf(token.text.slice(0, offset), this.sizePt),
+    );
   }
 
   private noteBroken(at: number, after: number): void {
@@ -151,7 +165,12 @@ class LineBreaker {
       last.text += token.text + token.spaces;
       last.widthPt = this.x + token.widthPt - last.x;
     } else {
-      const draft: Draft = { text: token.text + token.spaces, face: token.face, x: this.x, widthPt: token.widthPt };
+      const draft: Draft = {
+        text: token.text + token.spaces,
+        face: token.face,
+        x: this.x,
+        widthPt: token.widthPt,
+      };
       if (token.link !== undefined) draft.link = token.link;
       this.fragments.push(draft);
     }

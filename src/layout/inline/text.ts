@@ -86,7 +86,13 @@ export function lineBoxes(
 }
 
 /** Places the fragments of a line, its left end at `x` on the baseline `y`. */
-export function placeLine(line: Line, x: number, y: number, style: TextStyle, tag?: StructureIndex): PlacedItem[] {
+export function placeLine(
+  line: Line,
+  x: number,
+  y: number,
+  style: TextStyle,
+  tag?: StructureIndex,
+): PlacedItem[] {
   const items: PlacedItem[] = [];
   for (const fragment of line.fragments) {
     if (fragment.text === '') continue;
@@ -107,9 +113,24 @@ export function placeLine(line: Line, x: number, y: number, style: TextStyle, ta
   return items;
 }
 
-function placeFragment(fragment: Fragment, x: number, y: number, style: TextStyle, tag?: StructureIndex): PlacedText {
+function placeFragment(
+  fragment: Fragment,
+  x: number,
+  y: number,
+  style: TextStyle,
+  tag?: StructureIndex,
+): PlacedText {
   const { text, face, widthPt, link } = fragment;
-  const placed = { kind: 'text', x: x + fragment.x, y, widthPt, text, face, sizePt: style.sizePt, colour: style.colour } as const;
+  const placed = {
+    kind: 'text',
+    x: x + fragment.x,
+    y,
+    widthPt,
+    text,
+    face,
+    sizePt: style.sizePt,
+    colour: style.colour,
+  } as const;
   if (tag === undefined) return placed;
   return { ...placed, tag: link?.tag ?? tag };
 }

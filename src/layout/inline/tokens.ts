@@ -45,7 +45,8 @@ export function tokenize(
   for (const inline of content) {
     if (inline.kind === 'break') endLine(drafts, style);
     else if (inline.kind === 'text') {
-      const link = inline.link === undefined ? undefined : linkTo(inline.link, inline.text, setting, origin, tag);
+      const link =
+        inline.link === undefined ? undefined : linkTo(inline.link, inline.text, setting, origin, tag);
       addText(drafts, inline.text, faceFor(inline, style), style, setting, origin, link);
     } else {
       const label = setting.labels.of(inline.target, origin);

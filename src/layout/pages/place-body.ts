@@ -35,6 +35,9 @@ export function placeBody(
 }
 
 /** The label of the page each destination stands on. */
-export function labelsOf(destinations: readonly Destination[], label: (page: number) => string): Map<string, string> {
+export function labelsOf(
+  destinations: readonly Destination[],
+  label: (page: number) => string,
+): Map<string, string> {
   return new Map(destinations.map(({ name, page }) => [name, label(page)]));
 }

@@ -34,7 +34,10 @@ export interface RunningContext {
 /** Sets a running line, its top left corner at (0, 0). All of it is an artifact. */
 export function setRunning(line: RunningLine, fields: RunningFields, context: RunningContext): SetRunning {
   const { widthPt, setting } = context;
-  const parts = (['left', 'centre', 'right'] as const).map((align) => ({ align, content: contentOf(line[align], fields) }));
+  const parts = (['left', 'centre', 'right'] as const).map((align) => ({
+    align,
+    content: contentOf(line[align], fields),
+  }));
   const filled = parts.filter(({ content }) => content.length > 0);
   const oneLine = filled.map(({ align, content }) => ({ align, text: set(content, widthPt, context) }));
   if (standsOnOneLine(oneLine, context)) {
@@ -51,14 +54,22 @@ export function setRunning(line: RunningLine, fields: RunningFields, context: Ru
 }
 
 /** The tallest that a running line gets, whatever the chapter and page. */
-export function runningHeight(line: RunningLine, chapters: readonly string[], context: RunningContext): number {
+export function runningHeight(
+  line: RunningLine,
+  chapters: readonly string[],
+  context: RunningContext,
+): number {
   const heights = [...chapters, ''].map(
     (chapter) => setRunning(line, { chapter, page: '0000', pages: '0000' }, context).heightPt,
   );
   return Math.max(...heights);
 }
 
-function set(content: readonly Inline[], widthPt: number, { style, setting, origin }: RunningContext): SetText {
+function set(
+  content: readonly Inline[],
+  widthPt: number,
+  { style, setting, origin }: RunningContext,
+): SetText {
   return setText(content, style, widthPt, setting, origin);
 }
 
@@ -70,7 +81,10 @@ function contentOf(pieces: readonly RunningPiece[], fields: RunningFields): Inli
   });
 }
 
-function standsOnOneLine(parts: readonly { align: Align; text: SetText }[], { widthPt, style }: RunningContext): boolean {
+function standsOnOneLine(
+  parts: readonly { align: Align; text: SetText }[],
+  { widthPt, style }: RunningContext,
+): boolean {
   if (parts.some(({ text }) => text.lines.length > 1)) return false;
   const width = (align: Align) => parts.find((part) => part.align === align)?.text.lines[0]?.widthPt ?? 0;
   const gapPt = 1.5 * style.sizePt;

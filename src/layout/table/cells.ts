@@ -42,8 +42,16 @@ export function cellStyle(cell: TableCell, style: TextStyle): TextStyle {
 }
 
 /** Space left and right of a cell's text. */
-export function cellPadding(grid: Pick<Grid, 'padX' | 'padEdge'>, from: number, span: number, columns: number) {
-  return { left: from === 0 ? grid.padEdge : grid.padX, right: from + span >= columns ? grid.padEdge : grid.padX };
+export function cellPadding(
+  grid: Pick<Grid, 'padX' | 'padEdge'>,
+  from: number,
+  span: number,
+  columns: number,
+) {
+  return {
+    left: from === 0 ? grid.padEdge : grid.padX,
+    right: from + span >= columns ? grid.padEdge : grid.padX,
+  };
 }
 
 /**
@@ -61,7 +69,13 @@ export function chooseGrid(block: TableBlock, widthPt: number, setting: Setting)
   const edges = [0];
   for (const width of chosen?.widths.widthsPt ?? []) edges.push((edges[edges.length - 1] ?? 0) + width);
   const breaksWords = chosen?.widths.breaksWords ?? false;
-  return { style: chosen?.style ?? look.body, edges, widthPt: edges[edges.length - 1] ?? 0, breaksWords, ...padding };
+  return {
+    style: chosen?.style ?? look.body,
+    edges,
+    widthPt: edges[edges.length - 1] ?? 0,
+    breaksWords,
+    ...padding,
+  };
 }
 
 function measureColumns(
@@ -75,7 +89,11 @@ function measureColumns(
   const spans: SpanNeed[] = [];
   for (const { cell, from } of [...block.head, ...block.body].flatMap(gridCells)) {
     const own = cellStyle(cell, style);
-    const extent = extentOf(tokenize(cell.content, own, setting, block.origin), own.sizePt, setting.look.fonts);
+    const extent = extentOf(
+      tokenize(cell.content, own, setting, block.origin),
+      own.sizePt,
+      setting.look.fonts,
+    );
     const { left, right } = cellPadding(padding, from, cell.span, columns.length);
     const need = { minPt: extent.minPt + left + right, maxPt: extent.maxPt + left + right };
     const column = columns[from];

@@ -55,11 +55,19 @@ function setTable(block: TableBlock, grid: Grid, place: Place, setting: Setting)
   };
 }
 
-function setCaption(content: readonly Inline[], place: Place, { block, setting }: RowContext, tag?: StructureIndex): TableTop {
+function setCaption(
+  content: readonly Inline[],
+  place: Place,
+  { block, setting }: RowContext,
+  tag?: StructureIndex,
+): TableTop {
   const { look } = setting;
   const text = setText(content, look.caption, place.widthPt, setting, block.origin, tag);
   if (text.lines.length === 0) return { heightPt: 0, items: [] };
-  return { heightPt: textHeight(text) + look.space.caption, items: placeText(text, place.x, 0, 'left', setting, tag) };
+  return {
+    heightPt: textHeight(text) + look.space.caption,
+    items: placeText(text, place.x, 0, 'left', setting, tag),
+  };
 }
 
 function continued(caption: readonly Inline[], { look }: Setting): Inline[] {
@@ -86,7 +94,11 @@ function setHead(context: RowContext, parent?: StructureIndex): TableTop {
 }
 
 /** Thin lines below head cells that stand over several columns. */
-function spanLines(row: TableBlock['head'][number], y: number, { grid, x, setting }: RowContext): PlacedItem[] {
+function spanLines(
+  row: TableBlock['head'][number],
+  y: number,
+  { grid, x, setting }: RowContext,
+): PlacedItem[] {
   const { look } = setting;
   return gridCells(row)
     .filter(({ cell }) => cell.span > 1 && cell.content.length > 0)
@@ -129,9 +141,23 @@ function tallProblem({ nextTop, firstTop, rows, roomPt }: SetTable): ProblemText
   const found = `a head of ${topPt.toFixed(0)} pt and a row of ${tallest.toFixed(0)} pt`;
   const mend = 'use a larger sheet, or shorter words in the table’s head and rows';
   if (fits(tallest, 0.8 * roomPt)) {
-    return { code: 'layout-head-too-tall', severity: 'error', message: 'the head of a table leaves no room for its rows', found, expected, mend };
+    return {
+      code: 'layout-head-too-tall',
+      severity: 'error',
+      message: 'the head of a table leaves no room for its rows',
+      found,
+      expected,
+      mend,
+    };
   }
-  return { code: 'layout-too-tall', severity: 'error', message: 'a row of a table is taller than a page', found, expected, mend };
+  return {
+    code: 'layout-too-tall',
+    severity: 'error',
+    message: 'a row of a table is taller than a page',
+    found,
+    expected,
+    mend,
+  };
 }
 
 function tooWide(columns: number, widthPt: number): ProblemText {

@@ -27,7 +27,11 @@ export interface ColumnWidths {
 }
 
 /** Shares `widthPt` among the columns. */
-export function shareWidth(columns: readonly ColumnNeed[], spans: readonly SpanNeed[], widthPt: number): ColumnWidths {
+export function shareWidth(
+  columns: readonly ColumnNeed[],
+  spans: readonly SpanNeed[],
+  widthPt: number,
+): ColumnWidths {
   const needs = spans.reduce(widenedFor, [...columns]);
   const least = total(needs.map((need) => need.minPt));
   if (!fits(least, widthPt)) return { widthsPt: squeezed(needs, widthPt), breaksWords: true };
@@ -64,7 +68,9 @@ function between(needs: readonly ColumnNeed[], widthPt: number): number[] {
   const slack = needs.map((need, index) => need.maxPt - (floors[index] ?? 0));
   const slackTotal = total(slack);
   const sparePt = widthPt - total(floors);
-  return floors.map((floor, index) => floor + (slackTotal > 0 ? (sparePt * (slack[index] ?? 0)) / slackTotal : 0));
+  return floors.map(
+    (floor, index) => floor + (slackTotal > 0 ? (sparePt * (slack[index] ?? 0)) / slackTotal : 0),
+  );
 }
 
 /** Too narrow for the longest words: the widest columns give way first, down to one common width. */

@@ -45,7 +45,11 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
   return { heightPt: tallest + 2 * grid.padY, items, opensSection };
 }
 
-function cellTag(cell: TableRow['cells'][number], parent: StructureIndex, { structure }: Setting): StructureIndex {
+function cellTag(
+  cell: TableRow['cells'][number],
+  parent: StructureIndex,
+  { structure }: Setting,
+): StructureIndex {
   const span = cell.span > 1 ? { columnSpan: cell.span } : {};
   if (cell.head === 'none') return structure.add('TD', parent, span);
   return structure.add('TH', parent, { ...span, scope: cell.head === 'row' ? 'Row' : 'Column' });

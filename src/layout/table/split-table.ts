@@ -88,7 +88,8 @@ function goodBreak(table: SetTable, from: number, count: number): number {
   for (let rows = Math.min(count, left - least); rows >= least; rows -= 1) {
     if (!table.rows[from + rows - 1]?.opensSection) return rows;
   }
-  for (let rows = count; rows >= least; rows -= 1) if (!table.rows[from + rows - 1]?.opensSection) return rows;
+  for (let rows = count; rows >= least; rows -= 1)
+    if (!table.rows[from + rows - 1]?.opensSection) return rows;
   return 0;
 }
 

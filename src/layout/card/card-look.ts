@@ -1,0 +1,86 @@
+/**
+ * The look of cards: every size a share of the one that fits, and none below the smallest legible size of its face.
+ */
+import type { Face, FontSet } from '../../font/metrics';
+import { type HeadingLook, type Look, strongStyle, styleOf, type TextStyle } from '../look';
+import type { Theme } from '../theme';
+
+/** The smallest legible size of each face, in points. */
+export type LeastSizes = Readonly<Record<Face, number>>;
+
+/** The smallest size at which a style in `face`, with its strong and emphasised words, stays legible. */
+export function leastSizeOf(face: Face, leastPt: LeastSizes): number {
+  const { strong, emphasis } = styleOf(face, 1, 1, '#000000');
+  return Math.max(leastPt[face], leastPt[strong], leastPt[emphasis]);
+}
+
+/** The look at type size `sizePt` in the face `base`. */
+export function cardLook(
+  theme: Theme,
+  fonts: FontSet,
+  leastPt: LeastSizes,
+  base: Face,
+  sizePt: number,
+): Look {
+  const { shares, colours } = theme;
+  const style = (share: number, face: Face = base, colour = colours.ink): TextStyle => {
+    const size = Math.max(share * sizePt, leastSizeOf(face, leastPt));
+    return styleOf(face, size, shares.leading * size, colour);
+  };
+  const body = style(1);
+  const em = body.sizePt;
+  const heading = (share: number, abovePt: number): HeadingLook => {
+    const plain = strongStyle(style(share));
+    return { style: { ...plain, leadingPt: 1.18 * plain.sizePt }, abovePt, belowPt: 0.3 * em };
+  };
+  const above = shares.headingGap * em;
+  const tables =
+    base === 'narrow' ? [style(shares.table)] : [style(shares.table), style(shares.table, 'narrow')];
+  return {
+    fonts,
+    body,
+    lead: body,
+    note: style(shares.note),
+    caption: strongStyle(style(shares.table)),
+    headings: [
+      heading(shares.title, above),
+      heading(shares.section, above),
+      heading(shares.topic, above),
+      heading(shares.topic, above),
+    ],
+    tables: { ruled: tables, plain: tables, large: tables },
+    steps: {
+      number: strongStyle(body),
+      action: body,
+      result: strongStyle(body),
+      remark: style(shares.note),
+      leader: { number: true, tick: true },
+      beneath: 'right',
+      gapPt: shares.stepGap * em,
+    },
+    cautions: {
+      signal: style(shares.signal),
+      text: body,
+      runOn: true,
+      padXPt: 0.5 * em,
+      padYPt: 0.3 * em,
+      panels: theme.cautions,
+    },
+    space: {
+      paragraph: shares.stepGap * em,
+      listItem: 0.5 * shares.stepGap * em,
+      block: shares.blockGap * em,
+      caption: 0.25 * em,
+      indent: 1.1 * em,
+      cellX: 0.4 * em,
+      cellY: 0.22 * em,
+      boxX: 0.6 * em,
+      boxY: 0.4 * em,
+      writing: Math.max(theme.space.writing * 0.75, 1.6 * em),
+    },
+    line: theme.line,
+    colours,
+    words: theme.words,
+    measureEm: Number.POSITIVE_INFINITY,
+  };
+}

@@ -1,0 +1,200 @@
+/**
+ * Cards: the largest type that fits between the smallest legible size and the largest useful one.
+ *
+ * If the smallest size needs more than one face, the card takes more faces, all in the same size; it is never set
+ * smaller and never cut. `layoutSheet` does the same for a sheet in the plain cut, such as a weather-proof table.
+ */
+import { bad, type Diagnostic, type Outcome } from '../../diagnostic/diagnostic';
+import type { Face } from '../../font/metrics';
+import type { Block } from '../../markup/block';
+import { collectBlocks } from '../blocks/collect';
+import { themeStyle } from '../flow/flow-look';
+import type { LaidOut, Page } from '../frame';
+import { Labels } from '../labels';
+import { outlineOf } from '../pages/outline';
+import { paginate } from '../pages/paginate';
+import { labelsOf, placeBody } from '../pages/place-body';
+import { type Round, settle } from '../pages/settle';
+import { isSolid, type Piece } from '../pieces';
+import { Problems, spotOf } from '../problems';
+import type { Setting } from '../setting';
+import { moveItem } from '../shape';
+import { StructureBuilder } from '../structure';
+import { originOf, survey } from '../survey';
+import type { CardOptions } from '../types';
+import { cardLook, leastSizeOf } from './card-look';
+import { continuedTitle, footStrip, headStrip, markStrip, type Strip } from './faces';
+import { largestSize } from './largest';
+
+/** Lays out a card in the condensed cut. A level 1 heading that comes first is its title. */
+export function layoutCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
+  return layoutLargest(blocks, options, 'narrow');
+}
+
+/** Lays out a sheet in the plain cut, its type growing to fill the faces it needs. */
+export function layoutSheet(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
+  return layoutLargest(blocks, options, 'text');
+}
+
+function layoutLargest(blocks: readonly Block[], options: CardOptions, base: Face): Outcome<LaidOut> {
+  const leastPt = leastSizeOf(base, options.leastPt);
+  const layoutAt = (sizePt: number) =>
+    settle((known) => layoutOnce(blocks, options, base, sizePt, known), originOf(blocks));
+  const smallest = layoutAt(leastPt);
+  if (!smallest.ok) return smallest;
+  const faces = smallest.value.pages.length;
+  if (faces > options.mostFaces)
+    return bad([tooManyFaces(blocks, options, faces, leastPt), ...smallest.remarks]);
+  let best: Outcome<LaidOut> = smallest;
+  largestSize(leastPt, options.mostPt, (sizePt) => {
+    const tried = layoutAt(sizePt);
+    const fitting =
+      tried.ok && tried.value.pages.length <= faces && tried.remarks.length <= smallest.remarks.length;
+    if (fitting) best = tried;
+    return fitting;
+  });
+  return best;
+}
+
+function layoutOnce(
+  blocks: readonly Block[],
+  options: CardOptions,
+  base: Face,
+  sizePt: number,
+  known: ReadonlyMap<string, string>,
+): Round<LaidOut> {
+  const problems = new Problems();
+  const found = survey(blocks, problems);
+  const labels = new Labels(known, found.ids, problems);
+  const structure = new StructureBuilder();
+  const look = cardLook(options.theme, options.fonts, options.leastPt, base, sizePt);
+  const open: Setting = {
+    look,
+    structure,
+    problems,
+    labels,
+    survey: found,
+    roomPt: 0,
+    chaptersOnNewPage: false,
+  };
+  const { heads, setting, ...card } = cardBody(blocks, options, open);
+  const pieces = collectBlocks(
+    card.rest,
+    { x: 0, widthPt: card.widthPt, tag: 0, depth: 0, keptAbovePt: 0 },
+    setting,
+  );
+  const firstRoomPt = setting.roomPt + heads.next.heightPt - heads.first.heightPt;
+  const boxes = paginate(pieces, setting, firstRoomPt);
+  const { left, top } = options.sheet.margins;
+  const bodies = boxes.map((face, index) => {
+    const headPt = (index === 0 ? heads.first : heads.next).heightPt;
+    return face.map(({ box, y }) => ({ box, y: y + headPt }));
+  });
+  const placed = placeBody(bodies, left, top, structure);
+  const destinations = [
+    ...card.titleNames.map((name) => ({ name, page: 0, y: top })),
+    ...placed.destinations,
+  ];
+  const newLabels = labelsOf(destinations, (page) => String(page + 1));
+  const pages = placed.pages.map((items, index): Page => {
+    const surrounds = faceSurrounds(
+      index,
+      placed.pages.length,
+      { heads, widthPt: card.widthPt },
+      options,
+      setting,
+    );
+    const around = surrounds.flatMap(({ strip, y }) => strip.items.map((item) => moveItem(item, left, y)));
+    return finishedFace(around.concat(items), index, placed.pages.length, options);
+  });
+  const value = { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
+  return { value, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
+}
+
+interface Heads {
+  readonly first: Strip;
+  readonly next: Strip;
+}
+
+/** Sets the title and works out the room between it and the foot. */
+function cardBody(blocks: readonly Block[], options: CardOptions, open: Setting) {
+  const { sheet } = options;
+  const widthPt = sheet.widthPt - sheet.margins.left - sheet.margins.right;
+  const heightPt = sheet.heightPt - sheet.margins.top - sheet.margins.bottom;
+  const first = blocks[0];
+  const title = first?.kind === 'heading' && first.level === 1 ? first : undefined;
+  const titlePieces = title === undefined ? [] : collectBlocks([title], titlePlace(widthPt), open);
+  const heads: Heads = {
+    first: headStrip(stripOf(titlePieces), widthPt, open),
+    next: headStrip(continuedTitle(options.title, widthPt, open), widthPt, open),
+  };
+  const markPt = Math.max(markStrip(true, widthPt, open).heightPt, markStrip(false, widthPt, open).heightPt);
+  const foot = footStrip(options.foot, 88, 88, footStyle(options), widthPt, open);
+  const roomPt = heightPt - heads.next.heightPt - markPt - foot.heightPt;
+  const titleNames = titlePieces.flatMap((piece) =>
+    isSolid(piece) ? piece.anchors.map(({ name }) => name) : [],
+  );
+  const rest = title === undefined ? blocks : blocks.slice(1);
+  return { heads, widthPt, titleNames, rest, setting: { ...open, roomPt } };
+}
+
+function titlePlace(widthPt: number) {
+  return { x: 0, widthPt, tag: 0, depth: 0, keptAbovePt: 0 };
+}
+
+function stripOf(pieces: readonly Piece[]): Strip {
+  let heightPt = 0;
+  const items = pieces.flatMap((piece) => {
+    if (piece.kind !== 'box') return [];
+    const moved = piece.items.map((item) => moveItem(item, 0, heightPt));
+    heightPt += piece.heightPt;
+    return moved;
+  });
+  return { heightPt, items };
+}
+
+function footStyle({ theme }: CardOptions) {
+  return themeStyle(theme, 'running');
+}
+
+/** Title, mark and foot of one face with their heights on the sheet. */
+function faceSurrounds(
+  index: number,
+  count: number,
+  { heads, widthPt }: { readonly heads: Heads; readonly widthPt: number },
+  options: CardOptions,
+  setting: Setting,
+): { strip: Strip; y: number }[] {
+  const { sheet } = options;
+  const foot = footStrip(options.foot, index + 1, count, footStyle(options), widthPt, setting);
+  const footY = sheet.heightPt - sheet.margins.bottom - foot.heightPt;
+  const mark = markStrip(index === count - 1, widthPt, setting);
+  return [
+    { strip: index === 0 ? heads.first : heads.next, y: sheet.margins.top },
+    { strip: mark, y: footY - mark.heightPt },
+    { strip: foot, y: footY },
+  ];
+}
+
+function finishedFace(items: Page['items'], index: number, count: number, { sheet }: CardOptions): Page {
+  const { widthPt, heightPt, margins } = sheet;
+  const printable = [margins.left, margins.top, widthPt - margins.right, heightPt - margins.bottom] as const;
+  return { widthPt, heightPt, label: `${index + 1} of ${count}`, items, printable };
+}
+
+function tooManyFaces(
+  blocks: readonly Block[],
+  options: CardOptions,
+  faces: number,
+  leastPt: number,
+): Diagnostic {
+  return {
+    code: 'layout-too-many-faces',
+    severity: 'error',
+    message: `\`${options.title}\` needs ${faces} faces at the smallest legible size`,
+    at: spotOf(originOf(blocks)),
+    found: `${faces} faces of ${options.sheet.name} at ${leastPt.toFixed(2)} pt`,
+    expected: `at most ${options.mostFaces}`,
+    mend: 'use a larger sheet, allow more faces, or read it from nearer',
+  };
+}
