@@ -37,6 +37,7 @@ export const catalogue = {
   'spec-outside-car': 'A place that lies outside the car.',
   'spec-lacks': 'The car lacks something without which it cannot be run safely.',
   'spec-inspection-due': 'The boiler’s inspection is past its date.',
+  'spec-no-log': 'The log of trips that the spec names is not beside it.',
   'spec-change': 'A change to a procedure that says too little or too much.',
   // spec: lines
   'spec-off-line': 'A part that belongs on a line is on none.',
@@ -117,6 +118,11 @@ export const catalogue = {
   'log-head': 'The head of the log lacks a column, has an unknown one, or does not say its unit.',
   'log-value': 'A value in the log cannot be read.',
   'log-doubtful': 'A line of the log that can be read but is hard to believe.',
+  // the program's own files, and the edge
+  'shared-absent': 'A file that comes with the program is not there.',
+  'file-unreadable': 'A file cannot be read.',
+  'file-unwritable': 'Papers cannot be written where they should go.',
+  'paper-unknown': 'There is no paper of that name.',
 } as const satisfies Record<string, string>;
 
 /** The identifier of a kind of problem. */

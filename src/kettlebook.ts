@@ -1,0 +1,154 @@
+/**
+ * The whole way, from text to bytes, as one composed expression. Pure: files, clock and terminal are the caller's.
+ */
+import { carFigures, type CarFigures } from './calc/figures/carFigures';
+import { readLiquids, type Liquids } from './calc/fuel/liquids';
+import { readTripLog, type TripLog } from './calc/range/trip-log';
+import { buildCar } from './car/build';
+import type { Car } from './car/car';
+import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
+import { measureFonts } from './font/measure';
+import type { Face } from './font/metrics';
+import { readTheme, type Theme } from './layout/theme';
+import type { FontSet } from './font/metrics';
+import { compileTemplates, type Templates } from './markup/template/compile';
+import { makePaper, type MadePaper, type Paper, setPaper, type SetPaper, type World } from './paper/paper';
+import { phrasesFor } from './paper/phrase';
+import { type Plans, readPlans } from './paper/plans';
+import { papersOf } from './paper/registry';
+import { templateHelpers } from './paper/templateHelpers';
+import { readWords, type Words } from './paper/words';
+import { expandProcedures } from './procedure/expand';
+import { type Library, readLibrary } from './procedure/library';
+import type { Procedures } from './procedure/procedure';
+import { readFaults, readGlossary, type GlossaryEntry, type SignsAndCauses } from './procedure/reference';
+import { type LoadedSpec, loadSpec } from './spec/load';
+
+/** What all cars share, as text and bytes; the edge reads it from the folders `shared` and `templates`. */
+export interface SharedFiles {
+  /** Text files by name relative to `shared`. */
+  readonly texts: ReadonlyMap<string, string>;
+  /** Templates by name, without `.hbs`: `owners-manual`, `pieces/caution`. */
+  readonly templates: ReadonlyMap<string, string>;
+  readonly fonts: Readonly<Record<Face, Uint8Array>>;
+}
+
+/** What all cars share, read and checked; made once, used for any number of cars. */
+export interface Workshop {
+  readonly liquids: Liquids;
+  readonly library: Library;
+  readonly plans: Plans;
+  readonly words: Words;
+  readonly glossary: readonly GlossaryEntry[];
+  readonly faults: readonly SignsAndCauses[];
+  readonly theme: Theme;
+  readonly templates: Templates;
+  readonly templateText: string;
+  readonly fonts: FontSet;
+  readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
+  readonly papers: readonly Paper[];
+}
+
+/** A car that has been read, worked out and found fit to have papers. */
+export interface ReadyCar {
+  readonly car: Car;
+  readonly figures: CarFigures;
+  readonly procedures: Procedures;
+}
+
+/** A spec and the files it names. */
+export interface CarFiles {
+  readonly file: string;
+  readonly text: string;
+  /** Files named in the spec, by the name it gives them, such as its log of trips; absent ones are left out. */
+  readonly beside: ReadonlyMap<string, string>;
+  /** Paper to print on instead of the spec's. */
+  readonly paper?: 'letter' | 'a4';
+}
+
+/** Read everything that all cars share. */
+export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
+  const fonts = measureFonts(shared.fonts);
+  const from = <T>(name: string, read: (text: string, file: string) => Outcome<T>): Outcome<T> => {
+    const text = shared.texts.get(name);
+    return text === undefined ? bad([absentFile(`shared/${name}`)]) : read(text, `shared/${name}`);
+  };
+  const liquids = from('liquids.yaml', readLiquids);
+  const library = readLibrary(shared.texts);
+  const plans = from('papers.yaml', readPlans);
+  const words = from('words/en.yaml', readWords);
+  const glossary = from('glossary.yaml', readGlossary);
+  const faults = from('faults.yaml', readFaults);
+  const theme = from('themes/plain.yaml', (text, file) => readTheme(text, file, fonts));
+  const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
+  const all = [liquids, library, plans, words, glossary, faults, theme, templates];
+  const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
+  if (!liquids.ok || !library.ok || !plans.ok || !words.ok || !glossary.ok || !faults.ok || !theme.ok || !templates.ok) return bad(problems);
+  return good({
+    liquids: liquids.value, library: library.value, plans: plans.value, words: words.value, glossary: glossary.value, faults: faults.value, theme: theme.value,
+    templates: templates.value, templateText: [...shared.templates].sort(([a], [b]) => (a < b ? -1 : 1)).flat().join('\n'),
+    fonts, fontFiles: shared.fonts, papers: papersOf(plans.value),
+  }, problems);
+}
+
+/** From spec text to a car that papers may be made for. */
+export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> {
+  const loaded = loadSpec(files.text, files.file, [...workshop.liquids.keys()]);
+  if (!loaded.ok) return loaded;
+  const car = buildCar(onPaper(loaded.value, files.paper));
+  const system = car.spec.print.units.first;
+  const log = tripLog(car, files);
+  const procedures = expandProcedures(car, workshop.library, { system });
+  const problems: readonly Diagnostic[] = [...loaded.remarks, ...(log.ok ? log.remarks : log.problems), ...(procedures.ok ? procedures.remarks : procedures.problems)];
+  if (!log.ok || !procedures.ok || hasErrors(problems)) return bad(problems);
+  const figures = carFigures(car, { liquids: workshop.liquids, system, ...(log.value === undefined ? {} : { log: log.value }) });
+  return good({ car, figures, procedures: procedures.value }, problems);
+}
+
+/** Make papers one after the other; `each` is called with every finished one, so that no more than one is held. */
+export async function makePapers(ready: ReadyCar, papers: readonly Paper[], workshop: Workshop, each: (paper: MadePaper) => Promise<void> | void): Promise<Outcome<readonly MadePaper['name'][]>> {
+  const world = worldOf(ready, workshop);
+  const problems: Diagnostic[] = [];
+  const made: string[] = [];
+  for (const paper of papers) {
+    const outcome = await makePaper(paper, world);
+    if (!outcome.ok) {
+      problems.push(...outcome.problems);
+      continue;
+    }
+    problems.push(...outcome.remarks);
+    made.push(paper.name);
+    await each(outcome.value);
+  }
+  return hasErrors(problems) ? bad(problems) : good(made, problems);
+}
+
+/** A paper up to its pages, for checks and for looking at. */
+export function setOnePaper(ready: ReadyCar, paper: Paper, workshop: Workshop): Outcome<SetPaper> {
+  return setPaper(paper, worldOf(ready, workshop));
+}
+
+function worldOf(ready: ReadyCar, workshop: Workshop): World {
+  return { ...workshop, ...ready, phrases: phrasesFor(ready.car.spec.print) };
+}
+
+/** The same spec, printed on other paper; a card size that the spec names stays. */
+function onPaper(loaded: LoadedSpec, paper: CarFiles['paper']): LoadedSpec {
+  if (paper === undefined) return loaded;
+  return { ...loaded, spec: { ...loaded.spec, print: { ...loaded.spec.print, paper } } };
+}
+
+function tripLog(car: Car, { beside }: CarFiles): Outcome<TripLog | undefined> {
+  const name = car.spec.running.log;
+  if (name === undefined) return good(undefined);
+  const text = beside.get(name);
+  if (text !== undefined) return readTripLog(text, name);
+  return bad([{
+    code: 'spec-no-log', severity: 'error', at: car.spotOf('running.log'), message: `the log \`${name}\` is not there`, found: `\`${name}\``,
+    expected: 'a file beside the spec', mend: 'put the log beside the spec, or take `log` out',
+  }]);
+}
+
+function absentFile(name: string): Diagnostic {
+  return { code: 'shared-absent', severity: 'error', message: `\`${name}\` is not there`, mend: 'put it back as it came with the program' };
+}

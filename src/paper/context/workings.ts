@@ -1,0 +1,51 @@
+/** How the figures were worked out: the same data that `explain` shows. */
+import type { Figure, FigureInput, FigureValue } from '../../calc/figure';
+import type { Quantity } from '../../quantity/quantity';
+import type { World } from '../paper';
+import type { Phrases } from '../phrase';
+
+/** One figure with its workings. */
+export interface WorkingContext {
+  readonly id: string;
+  readonly name: string;
+  readonly value: string;
+  readonly inputs: readonly { readonly name: string; readonly value: string; readonly from: string }[];
+  readonly formula: string;
+  readonly source: string;
+  readonly checkedAgainst: string;
+  readonly basis: string;
+  readonly doubt: string;
+}
+
+/** Every figure printed anywhere. */
+export function workingsContext({ figures, phrases }: World): readonly WorkingContext[] {
+  return figures.all.map((figure) => workingOf(figure, phrases));
+}
+
+/** One figure in words. */
+export function workingOf(figure: Figure, phrases: Phrases): WorkingContext {
+  return {
+    id: figure.id, name: figure.name, value: valueWords(figure.value, phrases), inputs: figure.inputs.map((input) => inputWords(input, phrases)),
+    formula: figure.formula, source: figure.source, checkedAgainst: figure.checkedAgainst, basis: figure.doubt.basis,
+    doubt: figure.doubt.share === undefined ? figure.doubt.words : `${figure.doubt.words} (within ${Math.ceil(figure.doubt.share * 100)}\u00a0%)`,
+  };
+}
+
+function valueWords(value: FigureValue, phrases: Phrases): string {
+  switch (value.kind) {
+    case 'quantity':
+      return phrases.both(value.quantity, { rounding: value.rounding });
+    case 'number':
+      return String(value.number);
+    case 'words':
+      return value.words;
+    case 'table':
+      return `table of ${value.rows.length} rows`;
+    case 'unknown':
+      return `not known: ${value.measure}`;
+  }
+}
+
+function inputWords({ name, value, from }: FigureInput, phrases: Phrases): { name: string; value: string; from: string } {
+  return { name, from, value: typeof value === 'object' ? phrases.both(value as Quantity) : String(value) };
+}

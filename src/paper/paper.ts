@@ -1,0 +1,106 @@
+/** What a paper is, and the one way from its content to bytes. */
+import type { Car } from '../car/car';
+import type { CarFigures } from '../calc/figures/carFigures';
+import type { Liquids } from '../calc/fuel/liquids';
+import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
+import type { Drawing } from '../drawing/drawing';
+import type { Face, FontSet } from '../font/metrics';
+import type { LaidOut } from '../layout/frame';
+import type { Theme } from '../layout/theme';
+import type { Block } from '../markup/block';
+import { parseMarkup } from '../markup/parse';
+import type { Templates } from '../markup/template/compile';
+import { writePdf } from '../pdf/write';
+import type { Library } from '../procedure/library';
+import type { Procedures } from '../procedure/procedure';
+import { fingerprint } from './fingerprint';
+import type { Phrases } from './phrase';
+import type { Plans } from './plans';
+import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
+import type { Words } from './words';
+
+/** Everything a paper can be made from. */
+export interface World {
+  readonly car: Car;
+  readonly procedures: Procedures;
+  readonly figures: CarFigures;
+  readonly library: Library;
+  readonly liquids: Liquids;
+  readonly plans: Plans;
+  readonly words: Words;
+  readonly glossary: readonly GlossaryEntry[];
+  readonly faults: readonly SignsAndCauses[];
+  readonly phrases: Phrases;
+  readonly theme: Theme;
+  readonly fonts: FontSet;
+  readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
+  readonly templates: Templates;
+  /** Text of every template, for the fingerprint. */
+  readonly templateText: string;
+}
+
+/** One paper that can be made for a car. */
+export interface Paper {
+  /** Its name on the command line and of its file, such as `owners-manual`. */
+  readonly name: string;
+  readonly title: string;
+  /** What it is for, in a few words. */
+  readonly what: string;
+  readonly template: string;
+  /** What the template is filled in with, less the fingerprint. Plain data. */
+  context(world: World): Readonly<Record<string, unknown>>;
+  drawings(world: World): readonly Drawing[];
+  /** Lay the blocks out. */
+  layOut(blocks: readonly Block[], world: World, fingerprint: string): Outcome<LaidOut>;
+}
+
+/** A finished paper. */
+export interface MadePaper {
+  readonly name: string;
+  readonly title: string;
+  readonly fileName: string;
+  readonly fingerprint: string;
+  readonly bytes: Uint8Array;
+  readonly laidOut: LaidOut;
+  readonly blocks: readonly Block[];
+  readonly remarks: readonly Diagnostic[];
+}
+
+/** A paper up to its pages, before it is written as PDF. */
+export type SetPaper = Omit<MadePaper, 'bytes'>;
+
+/** Fill in, read and lay out a paper. */
+export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
+  const context = paper.context(world);
+  const { spec } = world.car;
+  const mark = fingerprint([paper.name, JSON.stringify(context), world.templateText, JSON.stringify(world.theme), JSON.stringify(spec.print)]);
+  const rendered = world.templates.render(paper.template, { ...context, fingerprint: mark });
+  if (!rendered.ok) return rendered;
+  const drawings = new Map(paper.drawings(world).map((drawing) => [drawing.name, drawing]));
+  const blocks = parseMarkup(rendered.value.html, paper.template, { drawings, origins: rendered.value.origins });
+  if (!blocks.ok) return blocks;
+  const laidOut = paper.layOut(blocks.value, world, mark);
+  if (!laidOut.ok) return bad(laidOut.problems.map((problem) => inPaper(problem, paper)));
+  const remarks = [...rendered.remarks, ...blocks.remarks, ...laidOut.remarks];
+  return good({ name: paper.name, title: paper.title, fileName: `${paper.name}.pdf`, fingerprint: mark, laidOut: laidOut.value, blocks: blocks.value, remarks }, remarks);
+}
+
+/** Make a paper: pages and their PDF. */
+export async function makePaper(paper: Paper, world: World): Promise<Outcome<MadePaper>> {
+  const set = setPaper(paper, world);
+  if (!set.ok) return set;
+  const { spec } = world.car;
+  const bytes = await writePdf(set.value.laidOut, {
+    title: `${spec.car.name}: ${paper.title}`,
+    language: spec.print.language,
+    author: spec.keeper.name,
+    subject: `${paper.title}, issue ${spec.issue.letter}, ${spec.issue.date}, fingerprint ${set.value.fingerprint}`,
+    creationDate: new Date(`${spec.issue.date}T00:00:00Z`),
+    fontFiles: world.fontFiles,
+  });
+  return good({ ...set.value, bytes }, set.remarks);
+}
+
+function inPaper(problem: Diagnostic, paper: Paper): Diagnostic {
+  return { ...problem, notes: [...(problem.notes ?? []), `This is in the paper \`${paper.name}\`.`] };
+}

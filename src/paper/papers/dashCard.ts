@@ -1,0 +1,36 @@
+/** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
+import { layoutCard } from '../../layout/card/layout';
+import { cardProcedure } from '../context/procedures';
+import { identityContext } from '../context/identity';
+import { identityLine } from '../heads';
+import { leastSizes, mostUsefulPt } from '../legible';
+import type { Paper } from '../paper';
+import type { CardPlan } from '../plans';
+import { cardSheet } from '../sheets';
+
+/** More faces than a keeper will turn over while driving; a card that needs more is refused. */
+const mostFaces = 30;
+
+/** The paper for one card of the plans. */
+export function dashCard(plan: CardPlan): Paper {
+  return {
+    name: plan.name,
+    title: plan.title,
+    what: plan.what,
+    template: 'card',
+    context: ({ car, phrases, procedures }) => ({
+      car: identityContext(car.spec, phrases),
+      card: { title: plan.title, procedures: procedures.filter(({ phase }) => plan.phases.includes(phase)).map((procedure) => cardProcedure(procedure, car)).filter(({ steps }) => steps.length > 0) },
+    }),
+    drawings: () => [],
+    layOut: (blocks, world, mark) => {
+      const sheet = cardSheet(world);
+      if (!sheet.ok) return sheet;
+      const { dash } = world.car.spec.print.distances;
+      return layoutCard(blocks, {
+        fonts: world.fonts, theme: world.theme, sheet: sheet.value, title: plan.title, leastPt: leastSizes(world.fonts, dash.si), mostPt: mostUsefulPt(world.fonts, dash.si),
+        foot: [world.car.spec.car.name, plan.title, identityLine(world, mark)], mostFaces,
+      });
+    },
+  };
+}

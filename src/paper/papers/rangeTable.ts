@@ -1,0 +1,43 @@
+/** The fuel and water range table: weather-proof, read wet, in black and white, on the lap. */
+import type { RangeChart } from '../../calc/figures/rangeChart';
+import { layoutSheet } from '../../layout/card/layout';
+import { rangeContext } from '../context/fuelAndWater';
+import { identityContext } from '../context/identity';
+import { identityLine } from '../heads';
+import { leastSizes, mostUsefulPt } from '../legible';
+import type { Paper, World } from '../paper';
+import { lapSheet } from '../sheets';
+
+const title = 'Fuel and water range';
+
+/** One face for each system of units the car prints in, and room for one more if a tank has many marks. */
+const mostFaces = 6;
+
+/** The range table, first in the first units, then in the second. */
+export const rangeTable: Paper = {
+  name: 'range-table',
+  title,
+  what: 'how far on what the stick shows, for water and fuel, on level, rolling and hilly road; weather-proof',
+  template: 'range-table',
+  context: (world) => ({
+    car: identityContext(world.car.spec, world.phrases),
+    faces: (world.phrases.systems.length > 1 ? (['first', 'second'] as const) : (['first'] as const)).map((which) => ({
+      ranges: charts(world).map((chart) => rangeContext(chart, world, which)).filter(({ known }) => known),
+    })),
+    unknown: charts(world).map((chart) => rangeContext(chart, world)).filter(({ known }) => !known).map(({ liquid }) => liquid),
+  }),
+  drawings: () => [],
+  layOut: (blocks, world, mark) => {
+    const sheet = lapSheet(world);
+    if (!sheet.ok) return sheet;
+    const { lap } = world.car.spec.print.distances;
+    return layoutSheet(blocks, {
+      fonts: world.fonts, theme: world.theme, sheet: sheet.value, title, leastPt: leastSizes(world.fonts, lap.si), mostPt: mostUsefulPt(world.fonts, lap.si) * 1.5,
+      foot: [world.car.spec.car.name, title, identityLine(world, mark)], mostFaces,
+    });
+  },
+};
+
+function charts({ figures }: World): readonly RangeChart[] {
+  return [figures.water, figures.fuel].flatMap((chart) => (chart === undefined ? [] : [chart]));
+}

@@ -1,0 +1,28 @@
+/** Which papers can be made: read from `shared/papers.yaml`, which a keeper may change. */
+import { z } from 'zod';
+import { bad, good, type Outcome } from '../diagnostic/diagnostic';
+import { phases } from '../procedure/procedure';
+import { problemsOf } from '../spec/problems';
+import { key } from '../spec/schema/field';
+import { readSource } from '../spec/source';
+
+const phaseList = z.array(z.enum(phases)).min(1);
+
+const plansForm = z.strictObject({
+  chapters: z.array(z.strictObject({ id: key, title: z.string().min(1), phases: phaseList })),
+  cards: z.array(z.strictObject({ name: key, title: z.string().min(1), what: z.string().min(1), phases: phaseList })),
+});
+
+/** The chapters of the manual and the cards. */
+export type Plans = z.output<typeof plansForm>;
+
+/** One card. */
+export type CardPlan = Plans['cards'][number];
+
+/** Read the plans. */
+export function readPlans(text: string, file: string): Outcome<Plans> {
+  const source = readSource(text, file);
+  if (!source.ok) return source;
+  const parsed = plansForm.safeParse(source.value.data);
+  return parsed.success ? good(parsed.data) : bad(problemsOf(parsed.error.issues, source.value, plansForm));
+}
