@@ -196,23 +196,28 @@ export class PdfFile {
   }
 
   private readAll(buffer: Buffer, text: string, table: Stream): void {
-    const widths = this.list(table.dict.W).map(Number);
-    const row = widths.reduce((sum, width) => sum + width, 0);
-    const inside = new Map<number, Stream>();
-    for (let id = 0; id < table.bytes.length / row; id += 1) {
-      let at = id * row;
-      const [kind = 0, where = 0, place = 0] = widths.map((width) => {
-        at += width;
-        return table.bytes.readUIntBE(at - width, width);
-      });
-      if (kind === 1) this.objects.set(id, objectAt(buffer, text, where, id));
-      if (kind === 2) {
-        const holder = inside.get(where) ?? this.stream(new Ref(where));
-        inside.set(where, holder);
-        this.objects.set(id, objectIn(holder, place, id));
-      }
+    const rows = rowsOf(table, this.list(table.dict.W).map(Number));
+    for (const [id, [kind, offset]] of rows.entries()) {
+      if (kind === 1) this.objects.set(id, objectAt(buffer, text, offset, id));
+    }
+    for (const [id, [kind, holder, place]] of rows.entries()) {
+      if (kind === 2) this.objects.set(id, objectIn(this.stream(new Ref(holder)), place, id));
     }
   }
+}
+
+type Row = readonly [kind: number, where: number, place: number];
+
+function rowsOf(table: Stream, widths: readonly number[]): readonly Row[] {
+  const length = widths.reduce((sum, width) => sum + width, 0);
+  return Array.from({ length: table.bytes.length / length }, (_, id) => {
+    let at = id * length;
+    const [kind = 0, where = 0, place = 0] = widths.map((width) => {
+      at += width;
+      return table.bytes.readUIntBE(at - width, width);
+    });
+    return [kind, where, place];
+  });
 }
 
 function streamAt(buffer: Buffer, text: string, offset: number): Stream {

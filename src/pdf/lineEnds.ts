@@ -1,0 +1,38 @@
+/**
+ * Where a line ends inside a paragraph, whoever reads the text aloud must be given a space, which is not printed.
+ */
+import type { LaidOut, PlacedText, StructureIndex } from '../layout/frame';
+
+/** Knows for each run of text whether its line goes on below, or on the next page. */
+export class LineEnds {
+  private readonly ending = new Set<PlacedText>();
+
+  constructor(private readonly laidOut: LaidOut) {
+    let before: { readonly item: PlacedText; readonly page: number } | undefined;
+    for (const [page, { items }] of laidOut.pages.entries()) {
+      for (const item of items) {
+        if (item.kind !== 'text' || item.tag === undefined) continue;
+        if (before && this.goesOn(before.item, item, page === before.page)) this.ending.add(before.item);
+        before = { item, page };
+      }
+    }
+  }
+
+  /** True if `item` is the last on its line and neither a space nor a hyphen already parts it from the next. */
+  needsSpace(item: PlacedText): boolean {
+    return this.ending.has(item);
+  }
+
+  private goesOn(item: PlacedText, next: PlacedText, samePage: boolean): boolean {
+    if (samePage && item.y === next.y) return false;
+    if (/[\s-]$/.test(item.text) || /^\s/.test(next.text)) return false;
+    return this.blockOf(item.tag) === this.blockOf(next.tag);
+  }
+
+  /** The element a tag's line belongs to: spans and links are parts of a line. */
+  private blockOf(tag: StructureIndex | undefined): StructureIndex | undefined {
+    const element = tag === undefined ? undefined : this.laidOut.structure[tag];
+    const isPart = element?.type === 'Span' || element?.type === 'Link';
+    return isPart && element.parent !== undefined ? this.blockOf(element.parent) : tag;
+  }
+}

@@ -1,0 +1,160 @@
+/**
+ * The structure tree: what each piece of a page is, in reading order (ISO 32000-1, 14.7 and 14.8).
+ */
+import type { LaidOut, StructureElement, StructureIndex } from '../layout/frame';
+import type { ObjectStore } from './objects';
+import { nums, ref, textString } from './syntax';
+
+/** A page as the tree sees it. */
+export interface PageHandle {
+  readonly index: number;
+  /** Number of its dictionary. */
+  readonly id: number;
+  readonly heightPt: number;
+}
+
+/** Something on a page that belongs to an element. `moment` counts up through the whole paper. */
+type Content = { readonly moment: number; readonly page: PageHandle } & (
+  | { readonly kind: 'marked'; readonly mcid: number }
+  | { readonly kind: 'annotation'; readonly id: number }
+);
+
+interface Node {
+  readonly id: number;
+  readonly element: StructureElement;
+  readonly children: Node[];
+  readonly contents: Content[];
+}
+
+/** Collects what is put on pages, element by element; then writes the tree. */
+export class StructureTree {
+  private readonly nodes: readonly Node[];
+  private readonly rootId: number;
+  private readonly marksOf: number[][] = [];
+  private readonly annotations: { readonly key: number; readonly node: Node }[] = [];
+  private moment = 0;
+  private nextKey: number;
+
+  constructor(
+    structure: LaidOut['structure'],
+    pageCount: number,
+    private readonly store: ObjectStore,
+  ) {
+    this.rootId = store.reserve();
+    this.nodes = structure.map((element) => ({ id: store.reserve(), element, children: [], contents: [] }));
+    this.nextKey = pageCount;
+    for (const node of this.nodes) {
+      if (node.element.parent !== undefined) this.node(node.element.parent).children.push(node);
+    }
+  }
+
+  /** The type of an element, which its marked content is called by. */
+  typeOf(tag: StructureIndex): string {
+    return this.node(tag).element.type;
+  }
+
+  /** Notes a new stretch of content of an element; gives its number on the page. */
+  mark(tag: StructureIndex, page: PageHandle): number {
+    const node = this.node(tag);
+    this.marksOf[page.index] ??= [];
+    const marks = this.marksOf[page.index] ?? [];
+    const mcid = marks.push(node.id) - 1;
+    node.contents.push({ kind: 'marked', mcid, page, moment: this.moment++ });
+    return mcid;
+  }
+
+  /** Notes an annotation of an element; gives its key in the parent tree. */
+  annotate(tag: StructureIndex, page: PageHandle, id: number): number {
+    const node = this.node(tag);
+    node.contents.push({ kind: 'annotation', id, page, moment: this.moment++ });
+    const key = this.nextKey++;
+    this.annotations.push({ key, node });
+    return key;
+  }
+
+  /** Writes all elements; gives the number of the tree's root. */
+  write(): number {
+    for (const node of this.nodes) this.store.put(node.id, this.elementBody(node));
+    const pages = this.marksOf.map((marks, page) => `${page} [${marks.map(ref).join(' ')}]`);
+    const links = this.annotations.map(({ key, node }) => `${key} ${ref(node.id)}`);
+    const parentTree = this.store.add(`<</Nums [${[...pages.filter(Boolean), ...links].join(' ')}]>>`);
+    const notes = this.nodes.filter(({ element }) => element.type === 'Note');
+    const names = notes.map((node) => `${textString(noteName(node))} ${ref(node.id)}`).sort();
+    const idTree = names.length === 0 ? '' : `/IDTree <</Names [${names.join(' ')}]>>`;
+    const top = this.nodes[0] ? `/K ${ref(this.nodes[0].id)}` : '';
+    this.store.put(
+      this.rootId,
+      `<</Type /StructTreeRoot ${top} /ParentTree ${ref(parentTree)} /ParentTreeNextKey ${this.nextKey} ${idTree}>>`,
+    );
+    return this.rootId;
+  }
+
+  private node(index: StructureIndex): Node {
+    const node = this.nodes[index];
+    if (!node) throw new RangeError(`there is no structure element ${index}`);
+    return node;
+  }
+
+  private elementBody(node: Node): string {
+    const { element } = node;
+    const [first] = node.contents;
+    const parent = element.parent === undefined ? this.rootId : this.node(element.parent).id;
+    return [
+      `<</Type /StructElem /S /${element.type} /P ${ref(parent)}`,
+      first ? ` /Pg ${ref(first.page.id)}` : '',
+      kidsOf(node, first?.page),
+      element.alt === undefined ? '' : ` /Alt ${textString(element.alt)}`,
+      element.language === undefined ? '' : ` /Lang ${textString(element.language)}`,
+      element.type === 'Note' ? ` /ID ${textString(noteName(node))}` : '',
+      attributesOf(element, first?.page),
+      '>>',
+    ].join('');
+  }
+}
+
+/** A note must have a name of its own (ISO 14289-1, 7.9). */
+function noteName({ id }: Node): string {
+  return `note-${String(id).padStart(6, '0')}`;
+}
+
+/** The element's own content and its children, in reading order: a child stands where its first content was put. */
+function kidsOf(node: Node, page: PageHandle | undefined): string {
+  const kids: string[] = [];
+  const own = [...node.contents];
+  const takeOwn = (before: number): void => {
+    while (own[0] && own[0].moment < before) kids.push(kidOf(own[0], page));
+  };
+  const kidOf = (content: Content, home: PageHandle | undefined): string => {
+    own.shift();
+    const elsewhere = content.page === home ? '' : ` /Pg ${ref(content.page.id)}`;
+    if (content.kind === 'annotation') return `<</Type /OBJR${elsewhere} /Obj ${ref(content.id)}>>`;
+    return elsewhere === '' ? String(content.mcid) : `<</Type /MCR${elsewhere} /MCID ${content.mcid}>>`;
+  };
+  for (const child of node.children) {
+    const moment = firstMoment(child);
+    if (moment !== undefined) takeOwn(moment);
+    kids.push(ref(child.id));
+  }
+  takeOwn(Number.POSITIVE_INFINITY);
+  return kids.length === 0 ? '' : ` /K [${kids.join(' ')}]`;
+}
+
+function firstMoment(node: Node): number | undefined {
+  const own = node.contents[0]?.moment;
+  const below = node.children.flatMap((child) => firstMoment(child) ?? []);
+  const all = own === undefined ? below : [own, ...below];
+  return all.length === 0 ? undefined : Math.min(...all);
+}
+
+/** What a type of element says beside its name (ISO 32000-1, 14.8.5). */
+function attributesOf(element: StructureElement, page: PageHandle | undefined): string {
+  const { box, scope, columnSpan = 1, numbering } = element;
+  if (box && page) {
+    const [left, top, right, bottom] = box;
+    const corners = nums(left, page.heightPt - bottom, right, page.heightPt - top);
+    return ` /A <</O /Layout /Placement /Block /BBox [${corners}]>>`;
+  }
+  if (numbering) return ` /A <</O /List /ListNumbering /${numbering}>>`;
+  const table = [scope ? ` /Scope /${scope}` : '', columnSpan > 1 ? ` /ColSpan ${columnSpan}` : ''].join('');
+  return table === '' ? '' : ` /A <</O /Table${table}>>`;
+}
