@@ -17,7 +17,11 @@ const runs = [
 ];
 for (const [what, command, args] of runs) {
   const started = process.hrtime.bigint();
-  const { status } = spawnSync(command, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], shell: process.platform === 'win32' });
+  const { status } = spawnSync(command, args, {
+    cwd: root,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    shell: process.platform === 'win32',
+  });
   const seconds = Number(process.hrtime.bigint() - started) / 1e9;
   console.log(`${what}: ${status === 0 ? 'good' : 'failed'} in ${seconds.toFixed(1)} s`);
   if (status !== 0) process.exit(status ?? 1);

@@ -1,18 +1,17 @@
 /**
  * The whole way, from text to bytes, as one composed expression. Pure: files, clock and terminal are the caller's.
  */
-import { carFigures, type CarFigures } from './calc/figures/carFigures';
-import { readLiquids, type Liquids } from './calc/fuel/liquids';
+import { type CarFigures, carFigures } from './calc/figures/carFigures';
+import { type Liquids, readLiquids } from './calc/fuel/liquids';
 import { readTripLog, type TripLog } from './calc/range/trip-log';
 import { buildCar } from './car/build';
 import type { Car } from './car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
 import { measureFonts } from './font/measure';
-import type { Face } from './font/metrics';
+import type { Face, FontSet } from './font/metrics';
 import { readTheme, type Theme } from './layout/theme';
-import type { FontSet } from './font/metrics';
 import { compileTemplates, type Templates } from './markup/template/compile';
-import { makePaper, type MadePaper, type Paper, setPaper, type SetPaper, type World } from './paper/paper';
+import { type MadePaper, makePaper, type Paper, type SetPaper, setPaper, type World } from './paper/paper';
 import { phrasesFor } from './paper/phrase';
 import { type Plans, readPlans } from './paper/plans';
 import { papersOf } from './paper/registry';
@@ -21,7 +20,7 @@ import { readWords, type Words } from './paper/words';
 import { expandProcedures } from './procedure/expand';
 import { type Library, readLibrary } from './procedure/library';
 import type { Procedures } from './procedure/procedure';
-import { readFaults, readGlossary, type GlossaryEntry, type SignsAndCauses } from './procedure/reference';
+import { type GlossaryEntry, readFaults, readGlossary, type SignsAndCauses } from './procedure/reference';
 import { type LoadedSpec, loadSpec } from './spec/load';
 
 /** What all cars share, as text and bytes; the edge reads it from the folders `shared` and `templates`. */
@@ -83,12 +82,37 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
   const all = [liquids, library, plans, words, glossary, faults, theme, templates];
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
-  if (!liquids.ok || !library.ok || !plans.ok || !words.ok || !glossary.ok || !faults.ok || !theme.ok || !templates.ok) return bad(problems);
-  return good({
-    liquids: liquids.value, library: library.value, plans: plans.value, words: words.value, glossary: glossary.value, faults: faults.value, theme: theme.value,
-    templates: templates.value, templateText: [...shared.templates].sort(([a], [b]) => (a < b ? -1 : 1)).flat().join('\n'),
-    fonts, fontFiles: shared.fonts, papers: papersOf(plans.value),
-  }, problems);
+  if (
+    !liquids.ok ||
+    !library.ok ||
+    !plans.ok ||
+    !words.ok ||
+    !glossary.ok ||
+    !faults.ok ||
+    !theme.ok ||
+    !templates.ok
+  )
+    return bad(problems);
+  return good(
+    {
+      liquids: liquids.value,
+      library: library.value,
+      plans: plans.value,
+      words: words.value,
+      glossary: glossary.value,
+      faults: faults.value,
+      theme: theme.value,
+      templates: templates.value,
+      templateText: [...shared.templates]
+        .sort(([a], [b]) => (a < b ? -1 : 1))
+        .flat()
+        .join('\n'),
+      fonts,
+      fontFiles: shared.fonts,
+      papers: papersOf(plans.value),
+    },
+    problems,
+  );
 }
 
 /** From spec text to a car that papers may be made for. */
@@ -99,14 +123,27 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   const system = car.spec.print.units.first;
   const log = tripLog(car, files);
   const procedures = expandProcedures(car, workshop.library, { system });
-  const problems: readonly Diagnostic[] = [...loaded.remarks, ...(log.ok ? log.remarks : log.problems), ...(procedures.ok ? procedures.remarks : procedures.problems)];
+  const problems: readonly Diagnostic[] = [
+    ...loaded.remarks,
+    ...(log.ok ? log.remarks : log.problems),
+    ...(procedures.ok ? procedures.remarks : procedures.problems),
+  ];
   if (!log.ok || !procedures.ok || hasErrors(problems)) return bad(problems);
-  const figures = carFigures(car, { liquids: workshop.liquids, system, ...(log.value === undefined ? {} : { log: log.value }) });
+  const figures = carFigures(car, {
+    liquids: workshop.liquids,
+    system,
+    ...(log.value === undefined ? {} : { log: log.value }),
+  });
   return good({ car, figures, procedures: procedures.value }, problems);
 }
 
 /** Make papers one after the other; `each` is called with every finished one, so that no more than one is held. */
-export async function makePapers(ready: ReadyCar, papers: readonly Paper[], workshop: Workshop, each: (paper: MadePaper) => Promise<void> | void): Promise<Outcome<readonly MadePaper['name'][]>> {
+export async function makePapers(
+  ready: ReadyCar,
+  papers: readonly Paper[],
+  workshop: Workshop,
+  each: (paper: MadePaper) => Promise<void> | void,
+): Promise<Outcome<readonly MadePaper['name'][]>> {
   const world = worldOf(ready, workshop);
   const problems: Diagnostic[] = [];
   const made: string[] = [];
@@ -143,12 +180,24 @@ function tripLog(car: Car, { beside }: CarFiles): Outcome<TripLog | undefined> {
   if (name === undefined) return good(undefined);
   const text = beside.get(name);
   if (text !== undefined) return readTripLog(text, name);
-  return bad([{
-    code: 'spec-no-log', severity: 'error', at: car.spotOf('running.log'), message: `the log \`${name}\` is not there`, found: `\`${name}\``,
-    expected: 'a file beside the spec', mend: 'put the log beside the spec, or take `log` out',
-  }]);
+  return bad([
+    {
+      code: 'spec-no-log',
+      severity: 'error',
+      at: car.spotOf('running.log'),
+      message: `the log \`${name}\` is not there`,
+      found: `\`${name}\``,
+      expected: 'a file beside the spec',
+      mend: 'put the log beside the spec, or take `log` out',
+    },
+  ]);
 }
 
 function absentFile(name: string): Diagnostic {
-  return { code: 'shared-absent', severity: 'error', message: `\`${name}\` is not there`, mend: 'put it back as it came with the program' };
+  return {
+    code: 'shared-absent',
+    severity: 'error',
+    message: `\`${name}\` is not there`,
+    mend: 'put it back as it came with the program',
+  };
 }

@@ -7,7 +7,13 @@ export type Asked =
   | { readonly kind: 'version' }
   | { readonly kind: 'papers' }
   | { readonly kind: 'check'; readonly spec: string; readonly json: boolean }
-  | { readonly kind: 'make'; readonly spec: string; readonly papers: readonly string[]; readonly out: string; readonly sheet?: 'letter' | 'a4' }
+  | {
+      readonly kind: 'make';
+      readonly spec: string;
+      readonly papers: readonly string[];
+      readonly out: string;
+      readonly sheet?: 'letter' | 'a4';
+    }
   | { readonly kind: 'wrong-use'; readonly why: string };
 
 const options = {
@@ -22,7 +28,11 @@ const options = {
 type Option = keyof typeof options;
 
 /** Which options each command takes. */
-const takes: Readonly<Record<string, readonly Option[]>> = { make: ['paper', 'out', 'on'], check: ['json'], papers: [] };
+const takes: Readonly<Record<string, readonly Option[]>> = {
+  make: ['paper', 'out', 'on'],
+  check: ['json'],
+  papers: [],
+};
 
 /** Read the arguments. Anything not understood is wrong use, never guessed at. */
 export function readArguments(args: readonly string[]): Asked {
@@ -34,16 +44,27 @@ export function readArguments(args: readonly string[]): Asked {
   const [command, spec, ...rest] = positionals;
   if (command === undefined) return wrong('nothing was asked for');
   const allowed = takes[command];
-  if (allowed === undefined) return wrong(`there is no command \`${command}\`; there are \`make\`, \`check\` and \`papers\``);
+  if (allowed === undefined)
+    return wrong(`there is no command \`${command}\`; there are \`make\`, \`check\` and \`papers\``);
   const strange = (Object.keys(values) as Option[]).find((name) => !allowed.includes(name));
   if (strange !== undefined) return wrong(`\`${command}\` does not take \`--${strange}\``);
   if (command === 'papers') return spec === undefined ? { kind: 'papers' } : wrong('`papers` takes no file');
-  if (spec === undefined) return wrong(`\`${command}\` needs the file of a car, such as \`kettlebook ${command} cars/marigold.yaml\``);
+  if (spec === undefined)
+    return wrong(
+      `\`${command}\` needs the file of a car, such as \`kettlebook ${command} cars/marigold.yaml\``,
+    );
   if (rest.length > 0) return wrong(`\`${command}\` takes one file; \`${rest.join(' ')}\` is too many`);
   if (command === 'check') return { kind: 'check', spec, json: values.json === true };
   const sheet = values.on;
-  if (sheet !== undefined && sheet !== 'letter' && sheet !== 'a4') return wrong(`\`--on\` is \`letter\` or \`a4\`, not \`${sheet}\``);
-  return { kind: 'make', spec, papers: values.paper ?? [], out: values.out ?? 'out', ...(sheet === undefined ? {} : { sheet }) };
+  if (sheet !== undefined && sheet !== 'letter' && sheet !== 'a4')
+    return wrong(`\`--on\` is \`letter\` or \`a4\`, not \`${sheet}\``);
+  return {
+    kind: 'make',
+    spec,
+    papers: values.paper ?? [],
+    out: values.out ?? 'out',
+    ...(sheet === undefined ? {} : { sheet }),
+  };
 }
 
 function wrong(why: string): Asked {
@@ -54,7 +75,9 @@ function parse(args: readonly string[]) {
   try {
     return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
   } catch (error) {
-    const [first = 'the arguments could not be read'] = (error instanceof Error ? error.message : String(error)).split('. ');
+    const [first = 'the arguments could not be read'] = (
+      error instanceof Error ? error.message : String(error)
+    ).split('. ');
     return first.charAt(0).toLowerCase() + first.slice(1);
   }
 }

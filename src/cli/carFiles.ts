@@ -11,15 +11,20 @@ const mostBytes = 4 * 1024 * 1024;
 export async function readCarFiles(path: string): Promise<Outcome<CarFiles>> {
   try {
     const bytes = await readFile(path);
-    if (bytes.length > mostBytes) return bad([unreadable(path, 'it is larger than any spec', 'name the spec file, not another')]);
+    if (bytes.length > mostBytes)
+      return bad([unreadable(path, 'it is larger than any spec', 'name the spec file, not another')]);
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     return good({ file: path, text, beside: await logsBeside(path) });
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    if (code === 'ENOENT') return bad([unreadable(path, 'there is no such file', 'look at the name and the folder')]);
+    if (code === 'ENOENT')
+      return bad([unreadable(path, 'there is no such file', 'look at the name and the folder')]);
     if (code === 'EISDIR') return bad([unreadable(path, 'it is a folder', 'name the spec file in it')]);
-    if (error instanceof TypeError) return bad([unreadable(path, 'it is not text in UTF-8', 'save it as UTF-8 in your editor')]);
-    return bad([unreadable(path, error instanceof Error ? error.message : String(error), 'see that it may be read')]);
+    if (error instanceof TypeError)
+      return bad([unreadable(path, 'it is not text in UTF-8', 'save it as UTF-8 in your editor')]);
+    return bad([
+      unreadable(path, error instanceof Error ? error.message : String(error), 'see that it may be read'),
+    ]);
   }
 }
 
@@ -32,5 +37,10 @@ async function logsBeside(path: string): Promise<ReadonlyMap<string, string>> {
 }
 
 function unreadable(path: string, why: string, mend: string) {
-  return { code: 'file-unreadable', severity: 'error', message: `\`${path}\` cannot be read: ${why}`, mend } as const;
+  return {
+    code: 'file-unreadable',
+    severity: 'error',
+    message: `\`${path}\` cannot be read: ${why}`,
+    mend,
+  } as const;
 }

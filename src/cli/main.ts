@@ -4,8 +4,8 @@
 import { readArguments } from './arguments';
 import { check } from './check';
 import { helpText } from './help';
-import { listPapers } from './papers';
 import { make } from './make';
+import { listPapers } from './papers';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { versionOf } from './version';
 

@@ -2,14 +2,14 @@
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
-import { type MadePaper, type Paper } from '../paper/paper';
 import { makePapers, openWorkshop, readCar } from '../kettlebook';
+import type { MadePaper, Paper } from '../paper/paper';
 import type { Asked } from './arguments';
 import { readCarFiles } from './carFiles';
 import { readSharedFiles } from './sharedFiles';
 import { sheetWords } from './sheetWords';
 import { tellProblems } from './tell';
-import { exitCodes, type ExitCode, type Terminal } from './terminal';
+import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { Aside } from './writeAside';
 
 type MakeAsked = Extract<Asked, { kind: 'make' }>;
@@ -25,13 +25,17 @@ interface Row {
 export async function make(asked: MakeAsked, root: string, terminal: Terminal): Promise<ExitCode> {
   const workshop = openWorkshop(await readSharedFiles(root));
   const files = await readCarFiles(asked.spec);
-  if (!workshop.ok || !files.ok) return fail([...(workshop.ok ? [] : workshop.problems), ...(files.ok ? [] : files.problems)], terminal);
+  if (!workshop.ok || !files.ok)
+    return fail([...(workshop.ok ? [] : workshop.problems), ...(files.ok ? [] : files.problems)], terminal);
   const papers = choose(workshop.value.papers, asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);
     return exitCodes.wrongUse;
   }
-  const ready = readCar({ ...files.value, ...(asked.sheet === undefined ? {} : { paper: asked.sheet }) }, workshop.value);
+  const ready = readCar(
+    { ...files.value, ...(asked.sheet === undefined ? {} : { paper: asked.sheet }) },
+    workshop.value,
+  );
   if (!ready.ok) return fail(ready.problems, terminal);
   const folder = join(asked.out, basename(asked.spec, extname(asked.spec)));
   let aside: Aside;
@@ -66,30 +70,51 @@ function fail(problems: readonly Diagnostic[], terminal: Terminal): ExitCode {
   return exitCodes.atFault;
 }
 
-function choose(papers: readonly Paper[], names: readonly string[]): { readonly chosen: readonly Paper[] } | { readonly why: string } {
+function choose(
+  papers: readonly Paper[],
+  names: readonly string[],
+): { readonly chosen: readonly Paper[] } | { readonly why: string } {
   if (names.length === 0) return { chosen: papers };
   const known = papers.map((paper) => paper.name);
   const strange = names.find((name) => !known.includes(name));
   if (strange === undefined) return { chosen: papers.filter((paper) => names.includes(paper.name)) };
   const near = nearest(strange, known);
-  return { why: `there is no paper \`${strange}\`; ${near === undefined ? `there are ${known.map((name) => `\`${name}\``).join(', ')}` : `did you mean \`${near}\`?`}` };
+  return {
+    why: `there is no paper \`${strange}\`; ${near === undefined ? `there are ${known.map((name) => `\`${name}\``).join(', ')}` : `did you mean \`${near}\`?`}`,
+  };
 }
 
 function rowOf(paper: MadePaper, place: string): Row {
   const pages = paper.laidOut.pages.length;
-  return { paper: paper.title, pages: String(pages), size: sheetWords(paper.laidOut), file: relative('.', place) };
+  return {
+    paper: paper.title,
+    pages: String(pages),
+    size: sheetWords(paper.laidOut),
+    file: relative('.', place),
+  };
 }
 
 function tableOf(rows: readonly Row[]): string {
   const head: Row = { paper: 'Paper', pages: 'Pages', size: 'Size on paper', file: 'File' };
   const width = (pick: (row: Row) => string) => Math.max(...[head, ...rows].map((row) => pick(row).length));
-  const [paper, pages, size] = [width((row) => row.paper), width((row) => row.pages), width((row) => row.size)];
-  return [head, ...rows].map((row) => `${row.paper.padEnd(paper)}  ${row.pages.padStart(pages)}  ${row.size.padEnd(size)}  ${row.file}`).join('\n');
+  const [paper, pages, size] = [
+    width((row) => row.paper),
+    width((row) => row.pages),
+    width((row) => row.size),
+  ];
+  return [head, ...rows]
+    .map(
+      (row) =>
+        `${row.paper.padEnd(paper)}  ${row.pages.padStart(pages)}  ${row.size.padEnd(size)}  ${row.file}`,
+    )
+    .join('\n');
 }
 
 function unwritable(folder: string, error: unknown): Diagnostic {
   return {
-    code: 'file-unwritable', severity: 'error', message: `papers cannot be written into \`${folder}\`: ${error instanceof Error ? error.message : String(error)}`,
+    code: 'file-unwritable',
+    severity: 'error',
+    message: `papers cannot be written into \`${folder}\`: ${error instanceof Error ? error.message : String(error)}`,
     mend: 'see that the folder may be written to and that the disk has room, or name another with `--out`',
   };
 }

@@ -2,7 +2,7 @@
 import { openWorkshop } from '../kettlebook';
 import { readSharedFiles } from './sharedFiles';
 import { tellProblems } from './tell';
-import { exitCodes, type ExitCode, type Terminal } from './terminal';
+import { type ExitCode, exitCodes, type Terminal } from './terminal';
 
 /** List every paper with what it is for. */
 export async function listPapers(root: string, terminal: Terminal): Promise<ExitCode> {
@@ -13,6 +13,8 @@ export async function listPapers(root: string, terminal: Terminal): Promise<Exit
   }
   const { papers } = workshop.value;
   const width = Math.max(...papers.map((paper) => paper.name.length));
-  terminal.say(papers.map((paper) => `${paper.name.padEnd(width)}  ${paper.title}: ${paper.what}`).join('\n'));
+  terminal.say(
+    papers.map((paper) => `${paper.name.padEnd(width)}  ${paper.title}: ${paper.what}`).join('\n'),
+  );
   return exitCodes.done;
 }

@@ -17,14 +17,28 @@ export async function readSharedFiles(root: string): Promise<SharedFiles> {
   const [texts, templates, fonts] = await Promise.all([
     readTexts(join(root, 'shared'), /\.ya?ml$/, (name) => name),
     readTexts(join(root, 'templates'), /\.hbs$/, (name) => name.replace(/\.hbs$/, '')),
-    Promise.all(Object.entries(fontNames).map(async ([face, file]) => [face, new Uint8Array(await readFile(join(root, 'shared', 'fonts', file)))] as const)),
+    Promise.all(
+      Object.entries(fontNames).map(
+        async ([face, file]) =>
+          [face, new Uint8Array(await readFile(join(root, 'shared', 'fonts', file)))] as const,
+      ),
+    ),
   ]);
   return { texts, templates, fonts: Object.fromEntries(fonts) as SharedFiles['fonts'] };
 }
 
-async function readTexts(folder: string, wanted: RegExp, nameOf: (name: string) => string): Promise<ReadonlyMap<string, string>> {
+async function readTexts(
+  folder: string,
+  wanted: RegExp,
+  nameOf: (name: string) => string,
+): Promise<ReadonlyMap<string, string>> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  const files = entries.filter((entry) => entry.isFile() && wanted.test(entry.name)).map((entry) => join(entry.parentPath, entry.name)).sort();
+  const files = entries
+    .filter((entry) => entry.isFile() && wanted.test(entry.name))
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
   const texts = await Promise.all(files.map((file) => readFile(file, 'utf8')));
-  return new Map(files.map((file, index) => [nameOf(relative(folder, file).split(sep).join('/')), texts[index] ?? '']));
+  return new Map(
+    files.map((file, index) => [nameOf(relative(folder, file).split(sep).join('/')), texts[index] ?? '']),
+  );
 }

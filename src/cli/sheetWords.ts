@@ -10,10 +10,14 @@ export function sheetWords({ pages }: LaidOut): string {
   const [page] = pages;
   if (page === undefined) return '';
   const near = (a: number, b: number) => Math.abs(a - b) < 0.5;
-  const named = sheetSizes.find((size) => near(size.widthPt, page.widthPt) && near(size.heightPt, page.heightPt));
+  const named = sheetSizes.find(
+    (size) => near(size.widthPt, page.widthPt) && near(size.heightPt, page.heightPt),
+  );
   const inches = [page.widthPt, page.heightPt].map((side) => side / pointsPerInch);
   const [width = 0, height = 0] = inches;
   const wholeEighths = inches.every((side) => near(side * 8 * 9, Math.round(side * 8) * 9));
-  const measures = wholeEighths ? `${width} × ${height} in` : `${Math.round(page.widthPt / pointsPerMm)} × ${Math.round(page.heightPt / pointsPerMm)} mm`;
+  const measures = wholeEighths
+    ? `${width} × ${height} in`
+    : `${Math.round(page.widthPt / pointsPerMm)} × ${Math.round(page.heightPt / pointsPerMm)} mm`;
   return named === undefined ? measures : `${named.name}, ${measures}`;
 }

@@ -6,12 +6,20 @@ const words = (text: string, strong = false): RunningPiece => ({ kind: 'words', 
 
 /** The head of a page: car and paper to the left, chapter to the right. */
 export function headOf(world: World, title: string): RunningLine {
-  return { left: [words(world.car.spec.car.name, true), words(`  ${title}`)], centre: [], right: [{ kind: 'chapter' }] };
+  return {
+    left: [words(world.car.spec.car.name, true), words(`  ${title}`)],
+    centre: [],
+    right: [{ kind: 'chapter' }],
+  };
 }
 
 /** The foot of a page: issue and fingerprint to the left, page to the right. */
 export function footOf(world: World, mark: string): RunningLine {
-  return { left: [words(identityLine(world, mark))], centre: [], right: [words('Page '), { kind: 'page' }, words(' of '), { kind: 'pages' }] };
+  return {
+    left: [words(identityLine(world, mark))],
+    centre: [],
+    right: [words('Page '), { kind: 'page' }, words(' of '), { kind: 'pages' }],
+  };
 }
 
 /** Issue letter, date and fingerprint, as every sheet carries them. */

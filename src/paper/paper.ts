@@ -1,7 +1,8 @@
 /** What a paper is, and the one way from its content to bytes. */
-import type { Car } from '../car/car';
+
 import type { CarFigures } from '../calc/figures/carFigures';
 import type { Liquids } from '../calc/fuel/liquids';
+import type { Car } from '../car/car';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import type { Drawing } from '../drawing/drawing';
 import type { Face, FontSet } from '../font/metrics';
@@ -13,10 +14,10 @@ import type { Templates } from '../markup/template/compile';
 import { writePdf } from '../pdf/write';
 import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
+import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import { fingerprint } from './fingerprint';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
-import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { Words } from './words';
 
 /** Everything a paper can be made from. */
@@ -73,16 +74,36 @@ export type SetPaper = Omit<MadePaper, 'bytes'>;
 export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
   const context = paper.context(world);
   const { spec } = world.car;
-  const mark = fingerprint([paper.name, JSON.stringify(context), world.templateText, JSON.stringify(world.theme), JSON.stringify(spec.print)]);
+  const mark = fingerprint([
+    paper.name,
+    JSON.stringify(context),
+    world.templateText,
+    JSON.stringify(world.theme),
+    JSON.stringify(spec.print),
+  ]);
   const rendered = world.templates.render(paper.template, { ...context, fingerprint: mark });
   if (!rendered.ok) return rendered;
   const drawings = new Map(paper.drawings(world).map((drawing) => [drawing.name, drawing]));
-  const blocks = parseMarkup(rendered.value.html, paper.template, { drawings, origins: rendered.value.origins });
+  const blocks = parseMarkup(rendered.value.html, paper.template, {
+    drawings,
+    origins: rendered.value.origins,
+  });
   if (!blocks.ok) return blocks;
   const laidOut = paper.layOut(blocks.value, world, mark);
   if (!laidOut.ok) return bad(laidOut.problems.map((problem) => inPaper(problem, paper)));
   const remarks = [...rendered.remarks, ...blocks.remarks, ...laidOut.remarks];
-  return good({ name: paper.name, title: paper.title, fileName: `${paper.name}.pdf`, fingerprint: mark, laidOut: laidOut.value, blocks: blocks.value, remarks }, remarks);
+  return good(
+    {
+      name: paper.name,
+      title: paper.title,
+      fileName: `${paper.name}.pdf`,
+      fingerprint: mark,
+      laidOut: laidOut.value,
+      blocks: blocks.value,
+      remarks,
+    },
+    remarks,
+  );
 }
 
 /** Make a paper: pages and their PDF. */

@@ -25,21 +25,38 @@ export interface Phrases {
 
 /** The phrase book of a car. */
 export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
-  const systems: readonly UnitSystem[] = units.second === undefined || units.second === units.first ? [units.first] : [units.first, units.second];
+  const systems: readonly UnitSystem[] =
+    units.second === undefined || units.second === units.first ? [units.first] : [units.first, units.second];
   const [firstSystem = 'metric', secondSystem] = systems;
-  const months = new Intl.DateTimeFormat(language, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+  const months = new Intl.DateTimeFormat(language, {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
   const say = (quantity: Quantity | undefined, print: (known: Quantity) => string) =>
     quantity === undefined ? notKnown : `${quantity.estimated ? 'about\u00a0' : ''}${print(quantity)}`;
   return {
     systems,
-    both: (quantity, options) => say(quantity, (known) => printBoth(known, systems, forDimension(known, options))),
-    first: (quantity, options) => say(quantity, (known) => printQuantity(known, { ...forDimension(known, options), system: firstSystem })),
-    second: (quantity, options) => secondSystem === undefined ? '' : say(quantity, (known) => printQuantity(known, { ...forDimension(known, options), system: secondSystem })),
+    both: (quantity, options) =>
+      say(quantity, (known) => printBoth(known, systems, forDimension(known, options))),
+    first: (quantity, options) =>
+      say(quantity, (known) =>
+        printQuantity(known, { ...forDimension(known, options), system: firstSystem }),
+      ),
+    second: (quantity, options) =>
+      secondSystem === undefined
+        ? ''
+        : say(quantity, (known) =>
+            printQuantity(known, { ...forDimension(known, options), system: secondSystem }),
+          ),
     date: (iso) => months.format(new Date(`${iso}T00:00:00Z`)),
   };
 }
 
 /** Lengths that are measured with a rule are printed in fractions of an inch. */
 function forDimension(quantity: Quantity, options: AmountOptions = {}): AmountOptions {
-  return quantity.dimension === 'length' && options.fractions === undefined && options.decimals === undefined ? { fractions: 16, ...options } : options;
+  return quantity.dimension === 'length' && options.fractions === undefined && options.decimals === undefined
+    ? { fractions: 16, ...options }
+    : options;
 }

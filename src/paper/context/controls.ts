@@ -54,8 +54,28 @@ export interface PlaceContext {
 }
 
 const nothing: Omit<PartContext, 'id' | 'kind' | 'name' | 'tag'> = {
-  does: '', note: '', opens: '', turns: '', parked: '', set: '', test: '', reads: '', of: '', from: '', to: '', redLine: '', shouldRead: '', locks: '', how: '',
-  holds: '', capacity: '', read: '', moves: '', drive: '', job: '', goodFlame: '',
+  does: '',
+  note: '',
+  opens: '',
+  turns: '',
+  parked: '',
+  set: '',
+  test: '',
+  reads: '',
+  of: '',
+  from: '',
+  to: '',
+  redLine: '',
+  shouldRead: '',
+  locks: '',
+  how: '',
+  holds: '',
+  capacity: '',
+  read: '',
+  moves: '',
+  drive: '',
+  job: '',
+  goodFlame: '',
 };
 
 /** Every place that has something to work, read or fill, numbered from the front of the car to the back. */
@@ -75,24 +95,37 @@ export function placesContext(car: Car, phrases: Phrases): readonly PlaceContext
 
 /** Places with something at them, from the front of the car to the back, left before right. */
 export function placesInOrder(car: Car): readonly Place[] {
-  return [...car.places.values()].filter((place) => place.parts.length > 0).sort((a, b) => a.backM - b.backM || a.rightM - b.rightM);
+  return [...car.places.values()]
+    .filter((place) => place.parts.length > 0)
+    .sort((a, b) => a.backM - b.backM || a.rightM - b.rightM);
 }
 
 /** Everything a template may say of one part. */
 export function partContext(part: Part, car: Car, phrases: Phrases): PartContext {
-  return { ...nothing, id: part.id, kind: part.kind, name: part.name, tag: part.tag ?? '', ...(facts[part.kind]?.(part.id, car, phrases) ?? {}) };
+  return {
+    ...nothing,
+    id: part.id,
+    kind: part.kind,
+    name: part.name,
+    tag: part.tag ?? '',
+    ...(facts[part.kind]?.(part.id, car, phrases) ?? {}),
+  };
 }
 
 type Facts = (id: PartId, car: Car, phrases: Phrases) => Partial<PartContext>;
 
-const nameOf = (car: Car, id: PartId | undefined) => (id === undefined ? '' : (car.parts.get(id)?.name ?? id));
+const nameOf = (car: Car, id: PartId | undefined) =>
+  id === undefined ? '' : (car.parts.get(id)?.name ?? id);
 
 const facts: Partial<Record<Part['kind'], Facts>> = {
   valve: (id, { spec }, phrases) => {
     const valve = spec.valves[id];
     if (valve === undefined) return {};
     return {
-      does: valve.does, opens: valve.opens, parked: valve.parked, note: valve.note ?? '',
+      does: valve.does,
+      opens: valve.opens,
+      parked: valve.parked,
+      note: valve.note ?? '',
       turns: valve.turns === undefined ? '' : phrases.first(valve.turns, { fractions: 8 }),
     };
   },
@@ -107,19 +140,35 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
     if (gauge === undefined) return {};
     const pressure = (value: typeof gauge.from) => (value === undefined ? '' : phrases.both(value));
     return {
-      reads: gauge.reads, of: nameOf(car, gauge.of), from: pressure(gauge.from), to: pressure(gauge.to), redLine: pressure(gauge['red-line']),
-      shouldRead: gauge['should-read'] ?? '', note: gauge.note ?? '',
+      reads: gauge.reads,
+      of: nameOf(car, gauge.of),
+      from: pressure(gauge.from),
+      to: pressure(gauge.to),
+      redLine: pressure(gauge['red-line']),
+      shouldRead: gauge['should-read'] ?? '',
+      note: gauge.note ?? '',
     };
   },
   lock: (id, car) => ({ locks: nameOf(car, car.spec.locks[id]?.locks), how: car.spec.locks[id]?.how ?? '' }),
   control: (id, { spec }) => ({ does: spec.controls[id]?.does ?? '', how: spec.controls[id]?.how ?? '' }),
   tank: (id, { spec }, phrases) => {
     const tank = spec.tanks[id];
-    return tank === undefined ? {} : { holds: contentsName(tank.holds, spec), capacity: phrases.both(tank.capacity, { rounding: 'down' }), read: tank.read };
+    return tank === undefined
+      ? {}
+      : {
+          holds: contentsName(tank.holds, spec),
+          capacity: phrases.both(tank.capacity, { rounding: 'down' }),
+          read: tank.read,
+        };
   },
   pump: (id, { spec }) => ({ moves: spec.pumps[id]?.moves ?? '', drive: spec.pumps[id]?.drive ?? '' }),
-  burner: (id, { spec }) => ({ job: spec.burners[id]?.job ?? '', goodFlame: spec.burners[id]?.['good-flame'] ?? '' }),
-  vaporizer: (id, { spec }) => ({ note: spec.vaporizers?.[id] === undefined ? '' : spec.vaporizers[id]['hot-when'] }),
+  burner: (id, { spec }) => ({
+    job: spec.burners[id]?.job ?? '',
+    goodFlame: spec.burners[id]?.['good-flame'] ?? '',
+  }),
+  vaporizer: (id, { spec }) => ({
+    note: spec.vaporizers?.[id] === undefined ? '' : spec.vaporizers[id]['hot-when'],
+  }),
   equipment: (id, { spec }) => ({ note: spec.equipment[id]?.note ?? '' }),
   fitting: (id, { spec }) => ({ note: spec.fittings?.[id]?.note ?? '' }),
 };

@@ -1,7 +1,8 @@
 /** Fuel and water: what goes in, what the stick says, how far it goes. */
+
+import type { BlendChart } from '../../calc/figures/blends';
 import type { RangeChart } from '../../calc/figures/rangeChart';
 import type { StickChart } from '../../calc/figures/stickCharts';
-import type { BlendChart } from '../../calc/figures/blends';
 import { quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
@@ -26,15 +27,29 @@ export interface RangeContext {
   /** Whether anything is known at all. */
   readonly known: boolean;
   readonly headings: readonly string[];
-  readonly rows: readonly { readonly depth: string; readonly volume: string; readonly distances: readonly string[] }[];
+  readonly rows: readonly {
+    readonly depth: string;
+    readonly volume: string;
+    readonly distances: readonly string[];
+  }[];
   /** Use for planning, by terrain. */
-  readonly uses: readonly { readonly terrain: string; readonly plan: string; readonly basis: string; readonly doubt: string }[];
+  readonly uses: readonly {
+    readonly terrain: string;
+    readonly plan: string;
+    readonly basis: string;
+    readonly doubt: string;
+  }[];
 }
 
 /** Everything of the chapter. */
 export interface FuelAndWaterContext {
   readonly sticks: readonly StickContext[];
-  readonly blends: readonly { readonly id: string; readonly name: string; readonly liquids: readonly string[]; readonly rows: readonly { readonly wanted: string; readonly amounts: readonly string[] }[] }[];
+  readonly blends: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly liquids: readonly string[];
+    readonly rows: readonly { readonly wanted: string; readonly amounts: readonly string[] }[];
+  }[];
   readonly ranges: readonly RangeContext[];
 }
 
@@ -44,14 +59,19 @@ export function fuelAndWaterContext(world: World): FuelAndWaterContext {
   return {
     sticks: figures.sticks.map((chart) => stickContext(chart, phrases)),
     blends: figures.blends.map((chart) => blendContext(chart, phrases)),
-    ranges: [figures.water, figures.fuel].flatMap((chart) => (chart === undefined ? [] : [rangeContext(chart, world)])),
+    ranges: [figures.water, figures.fuel].flatMap((chart) =>
+      chart === undefined ? [] : [rangeContext(chart, world)],
+    ),
   };
 }
 
 function stickContext({ model, rows }: StickChart, phrases: Phrases): StickContext {
   return {
-    id: model.id, tank: model.name, basis: model.basis,
-    unusable: phrases.both(quantity('volume', model.unusableM3), { rounding: 'up' }), reserve: phrases.both(quantity('volume', model.reserveM3), { rounding: 'up' }),
+    id: model.id,
+    tank: model.name,
+    basis: model.basis,
+    unusable: phrases.both(quantity('volume', model.unusableM3), { rounding: 'up' }),
+    reserve: phrases.both(quantity('volume', model.reserveM3), { rounding: 'up' }),
     rows: rows.map((row) => ({
       depth: phrases.both(quantity('length', row.depthM)),
       volume: phrases.both(quantity('volume', row.volumeM3), { rounding: 'down' }),
@@ -60,31 +80,55 @@ function stickContext({ model, rows }: StickChart, phrases: Phrases): StickConte
   };
 }
 
-function blendContext({ fuelId, name, blend, rows }: BlendChart, phrases: Phrases): FuelAndWaterContext['blends'][number] {
+function blendContext(
+  { fuelId, name, blend, rows }: BlendChart,
+  phrases: Phrases,
+): FuelAndWaterContext['blends'][number] {
   return {
-    id: fuelId, name, liquids: blend.map(({ liquid }) => liquid.name),
-    rows: rows.map((row) => ({ wanted: phrases.both(quantity('volume', row.wantedM3)), amounts: row.amountsM3.map((amount) => phrases.both(quantity('volume', amount), { decimals: 2 })) })),
+    id: fuelId,
+    name,
+    liquids: blend.map(({ liquid }) => liquid.name),
+    rows: rows.map((row) => ({
+      wanted: phrases.both(quantity('volume', row.wantedM3)),
+      amounts: row.amountsM3.map((amount) => phrases.both(quantity('volume', amount), { decimals: 2 })),
+    })),
   };
 }
 
 /** A range table as text; `which` picks the units: both, or one alone for a table read at a distance. */
-export function rangeContext({ liquid, model, use, rows }: RangeChart, { phrases, words }: World, which: 'both' | 'first' | 'second' = 'both'): RangeContext {
+export function rangeContext(
+  { liquid, model, use, rows }: RangeChart,
+  { phrases, words }: World,
+  which: 'both' | 'first' | 'second' = 'both',
+): RangeContext {
   const print = phrases[which];
   const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
   return {
-    liquid: words['range-of'][liquid], tank: model.name, known: known.length > 0,
-    unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }), reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
+    liquid: words['range-of'][liquid],
+    tank: model.name,
+    known: known.length > 0,
+    unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }),
+    reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
     headings: known.map((terrain) => words.terrain[terrain]),
-    rows: rows.filter((row) => row.toRunOnM3 > 0).map((row) => ({
-      depth: print(quantity('length', row.depthM)),
-      volume: print(quantity('volume', row.volumeM3), { rounding: 'down' }),
-      distances: known.map((terrain) => print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 })),
-    })),
+    rows: rows
+      .filter((row) => row.toRunOnM3 > 0)
+      .map((row) => ({
+        depth: print(quantity('length', row.depthM)),
+        volume: print(quantity('volume', row.volumeM3), { rounding: 'down' }),
+        distances: known.map((terrain) =>
+          print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 }),
+        ),
+      })),
     uses: terrains.map((terrain) => {
       const { planPerM, figure } = use.byTerrain[terrain];
       return {
-        terrain: words.terrain[terrain], basis: figure.doubt.basis, doubt: figure.doubt.words,
-        plan: planPerM === undefined ? notKnown : print(quantity('volumePerDistance', planPerM), { rounding: 'up' }),
+        terrain: words.terrain[terrain],
+        basis: figure.doubt.basis,
+        doubt: figure.doubt.words,
+        plan:
+          planPerM === undefined
+            ? notKnown
+            : print(quantity('volumePerDistance', planPerM), { rounding: 'up' }),
       };
     }),
   };

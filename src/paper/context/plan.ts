@@ -1,7 +1,7 @@
 /** What the plan of the car is drawn from. */
 import type { PlanInput } from '../../drawing/plan';
-import { placesInOrder } from './controls';
 import type { World } from '../paper';
+import { placesInOrder } from './controls';
 
 /** The plan view: outline, wheels, seats and steering, and every place with the parts that are there. */
 export function planInput({ car }: World): PlanInput {
@@ -16,7 +16,11 @@ export function planInput({ car }: World): PlanInput {
     driverSide: spec.car['driver-side'],
     steering: spec.car.steering,
     places: placesInOrder(car).map((place, index) => ({
-      id: place.id, number: index + 1, name: place.name, backM: place.backM, rightM: place.rightM,
+      id: place.id,
+      number: index + 1,
+      name: place.name,
+      backM: place.backM,
+      rightM: place.rightM,
       items: place.parts.flatMap((id) => {
         const part = car.parts.get(id);
         return part?.tag === undefined ? [] : [{ tag: part.tag, name: part.name }];

@@ -12,9 +12,17 @@ export interface RunContext {
 /** Every line of the spec, those of one fluid together, in the order main fuel, pilot fuel, water, steam, exhaust, oil, air. */
 export function runsContext({ spec, parts }: Car): readonly RunContext[] {
   const order: readonly Fluid[] = ['main fuel', 'pilot fuel', 'water', 'steam', 'exhaust', 'oil', 'air'];
-  return order.flatMap((fluid) => spec.lines.filter((line) => line.carries === fluid).map((line) => ({
-    carries: fluid,
-    name: line.name ?? '',
-    parts: line.through.map((id, index) => ({ tag: parts.get(id)?.tag ?? '', name: parts.get(id)?.name ?? id, last: index === line.through.length - 1 })),
-  })));
+  return order.flatMap((fluid) =>
+    spec.lines
+      .filter((line) => line.carries === fluid)
+      .map((line) => ({
+        carries: fluid,
+        name: line.name ?? '',
+        parts: line.through.map((id, index) => ({
+          tag: parts.get(id)?.tag ?? '',
+          name: parts.get(id)?.name ?? id,
+          last: index === line.through.length - 1,
+        })),
+      })),
+  );
 }

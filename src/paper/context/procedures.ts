@@ -45,7 +45,19 @@ export function cardProcedure(procedure: Procedure, car: Car): ProcedureContext 
 
 function procedureContext(procedure: Procedure, car: Car, wanted: (step: Step) => boolean): ProcedureContext {
   const { id, title, phase, purpose, good, wrong, seen, never, cautions, changes } = procedure;
-  return { id, title, phase, purpose, good, wrong, seen, never, cautions, changes, steps: procedure.steps.filter(wanted).map((step) => stepContext(step, car)) };
+  return {
+    id,
+    title,
+    phase,
+    purpose,
+    good,
+    wrong,
+    seen,
+    never,
+    cautions,
+    changes,
+    steps: procedure.steps.filter(wanted).map((step) => stepContext(step, car)),
+  };
 }
 
 function stepContext(step: Step, car: Car): StepContext {

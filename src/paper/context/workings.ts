@@ -25,9 +25,18 @@ export function workingsContext({ figures, phrases }: World): readonly WorkingCo
 /** One figure in words. */
 export function workingOf(figure: Figure, phrases: Phrases): WorkingContext {
   return {
-    id: figure.id, name: figure.name, value: valueWords(figure.value, phrases), inputs: figure.inputs.map((input) => inputWords(input, phrases)),
-    formula: figure.formula, source: figure.source, checkedAgainst: figure.checkedAgainst, basis: figure.doubt.basis,
-    doubt: figure.doubt.share === undefined ? figure.doubt.words : `${figure.doubt.words} (within ${Math.ceil(figure.doubt.share * 100)}\u00a0%)`,
+    id: figure.id,
+    name: figure.name,
+    value: valueWords(figure.value, phrases),
+    inputs: figure.inputs.map((input) => inputWords(input, phrases)),
+    formula: figure.formula,
+    source: figure.source,
+    checkedAgainst: figure.checkedAgainst,
+    basis: figure.doubt.basis,
+    doubt:
+      figure.doubt.share === undefined
+        ? figure.doubt.words
+        : `${figure.doubt.words} (within ${Math.ceil(figure.doubt.share * 100)}\u00a0%)`,
   };
 }
 
@@ -46,6 +55,9 @@ function valueWords(value: FigureValue, phrases: Phrases): string {
   }
 }
 
-function inputWords({ name, value, from }: FigureInput, phrases: Phrases): { name: string; value: string; from: string } {
+function inputWords(
+  { name, value, from }: FigureInput,
+  phrases: Phrases,
+): { name: string; value: string; from: string } {
   return { name, from, value: typeof value === 'object' ? phrases.both(value as Quantity) : String(value) };
 }

@@ -1,7 +1,7 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
 import { layoutCard } from '../../layout/card/layout';
-import { cardProcedure } from '../context/procedures';
 import { identityContext } from '../context/identity';
+import { cardProcedure } from '../context/procedures';
 import { identityLine } from '../heads';
 import { leastSizes, mostUsefulPt } from '../legible';
 import type { Paper } from '../paper';
@@ -20,7 +20,13 @@ export function dashCard(plan: CardPlan): Paper {
     template: 'card',
     context: ({ car, phrases, procedures }) => ({
       car: identityContext(car.spec, phrases),
-      card: { title: plan.title, procedures: procedures.filter(({ phase }) => plan.phases.includes(phase)).map((procedure) => cardProcedure(procedure, car)).filter(({ steps }) => steps.length > 0) },
+      card: {
+        title: plan.title,
+        procedures: procedures
+          .filter(({ phase }) => plan.phases.includes(phase))
+          .map((procedure) => cardProcedure(procedure, car))
+          .filter(({ steps }) => steps.length > 0),
+      },
     }),
     drawings: () => [],
     layOut: (blocks, world, mark) => {
@@ -28,8 +34,14 @@ export function dashCard(plan: CardPlan): Paper {
       if (!sheet.ok) return sheet;
       const { dash } = world.car.spec.print.distances;
       return layoutCard(blocks, {
-        fonts: world.fonts, theme: world.theme, sheet: sheet.value, title: plan.title, leastPt: leastSizes(world.fonts, dash.si), mostPt: mostUsefulPt(world.fonts, dash.si),
-        foot: [world.car.spec.car.name, plan.title, identityLine(world, mark)], mostFaces,
+        fonts: world.fonts,
+        theme: world.theme,
+        sheet: sheet.value,
+        title: plan.title,
+        leastPt: leastSizes(world.fonts, dash.si),
+        mostPt: mostUsefulPt(world.fonts, dash.si),
+        foot: [world.car.spec.car.name, plan.title, identityLine(world, mark)],
+        mostFaces,
       });
     },
   };

@@ -1,13 +1,13 @@
 /** The owner's manual: the whole book of one car. */
 import { drawPlan } from '../../drawing/plan';
 import { layoutPages } from '../../layout/pages/layout';
-import { signalWords } from '../../procedure/signal';
 import type { Phase } from '../../procedure/procedure';
+import { signalWords } from '../../procedure/signal';
 import { placesContext } from '../context/controls';
 import { dataContext } from '../context/data';
 import { fuelAndWaterContext } from '../context/fuelAndWater';
-import { identityContext } from '../context/identity';
 import { howItWorksContext } from '../context/howItWorks';
+import { identityContext } from '../context/identity';
 import { planInput } from '../context/plan';
 import { runsContext } from '../context/plantWords';
 import { proceduresContext } from '../context/procedures';
@@ -30,8 +30,13 @@ export const ownersManual: Paper = {
     const sheet = pageSheet(world);
     if (!sheet.ok) return sheet;
     return layoutPages(blocks, {
-      fonts: world.fonts, theme: world.theme, sheet: sheet.value, head: headOf(world, title), foot: footOf(world, mark),
-      firstPage: { head: false, foot: true }, chaptersOnNewPage: true,
+      fonts: world.fonts,
+      theme: world.theme,
+      sheet: sheet.value,
+      head: headOf(world, title),
+      foot: footOf(world, mark),
+      firstPage: { head: false, foot: true },
+      chaptersOnNewPage: true,
     });
   },
 };
@@ -39,18 +44,25 @@ export const ownersManual: Paper = {
 function manualContext(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, library, words } = world;
   const procedures = proceduresContext(world.procedures, car);
-  const inPhases = (wanted: readonly Phase[]) => procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
+  const inPhases = (wanted: readonly Phase[]) =>
+    procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
   return {
     car: identityContext(car.spec, phrases),
     words,
     signals: signalWords.map((word) => ({ word: word.toUpperCase(), meaning: words.signals[word] })),
-    generalCautions: [...library.cautions.values()].filter(({ form }) => form.front === true).map(({ form }) => form),
+    generalCautions: [...library.cautions.values()]
+      .filter(({ form }) => form.front === true)
+      .map(({ form }) => form),
     notices: library.notices,
     howItWorks: howItWorksContext(car),
     runs: runsContext(car),
     places: placesContext(car, phrases),
     data: dataContext(car, phrases, new Map([...world.liquids].map(([id, liquid]) => [id, liquid.name]))),
-    steamTable: world.figures.steam.map((row) => ({ where: words['steam-at'][row.at], pressure: phrases.both(row.pressure), temperature: phrases.both(row.temperature, { rounding: 'up' }) })),
+    steamTable: world.figures.steam.map((row) => ({
+      where: words['steam-at'][row.at],
+      pressure: phrases.both(row.pressure),
+      temperature: phrases.both(row.temperature, { rounding: 'up' }),
+    })),
     fuelAndWater: fuelAndWaterContext(world),
     parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
     emergencies: inPhases(['emergency']),

@@ -21,10 +21,17 @@ export const rangeTable: Paper = {
   template: 'range-table',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
-    faces: (world.phrases.systems.length > 1 ? (['first', 'second'] as const) : (['first'] as const)).map((which) => ({
-      ranges: charts(world).map((chart) => rangeContext(chart, world, which)).filter(({ known }) => known),
-    })),
-    unknown: charts(world).map((chart) => rangeContext(chart, world)).filter(({ known }) => !known).map(({ liquid }) => liquid),
+    faces: (world.phrases.systems.length > 1 ? (['first', 'second'] as const) : (['first'] as const)).map(
+      (which) => ({
+        ranges: charts(world)
+          .map((chart) => rangeContext(chart, world, which))
+          .filter(({ known }) => known),
+      }),
+    ),
+    unknown: charts(world)
+      .map((chart) => rangeContext(chart, world))
+      .filter(({ known }) => !known)
+      .map(({ liquid }) => liquid),
   }),
   drawings: () => [],
   layOut: (blocks, world, mark) => {
@@ -32,8 +39,14 @@ export const rangeTable: Paper = {
     if (!sheet.ok) return sheet;
     const { lap } = world.car.spec.print.distances;
     return layoutSheet(blocks, {
-      fonts: world.fonts, theme: world.theme, sheet: sheet.value, title, leastPt: leastSizes(world.fonts, lap.si), mostPt: mostUsefulPt(world.fonts, lap.si) * 1.5,
-      foot: [world.car.spec.car.name, title, identityLine(world, mark)], mostFaces,
+      fonts: world.fonts,
+      theme: world.theme,
+      sheet: sheet.value,
+      title,
+      leastPt: leastSizes(world.fonts, lap.si),
+      mostPt: mostUsefulPt(world.fonts, lap.si) * 1.5,
+      foot: [world.car.spec.car.name, title, identityLine(world, mark)],
+      mostFaces,
     });
   },
 };

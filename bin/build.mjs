@@ -1,0 +1,73 @@
+/**
+ * Builds the program: everything in `src` and every package it uses, in one file that starts fast.
+ *
+ * `dist/program.js` is the program, `dist/program.cache` the same as the engine keeps it in memory (only good for the
+ * Node that made it; another Node does without), and `dist/kettlebook.cjs` loads them. Nothing else need stand beside
+ * them but the folders of data (`shared`, `templates`, `cars`).
+ */
+import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build as bundle } from 'esbuild';
+
+const here = dirname(fileURLToPath(import.meta.url));
+
+/**
+ * Build from `entry` into `folder`. Gives the path of the file to load. `minify` makes it smaller, not faster.
+ */
+export async function build({
+  entry = join(dirname(here), 'src', 'cli', 'main.ts'),
+  folder = join(dirname(here), 'dist'),
+} = {}) {
+  mkdirSync(folder, { recursive: true });
+  const loader = join(folder, 'kettlebook.cjs');
+  rmSync(join(folder, 'program.cache'), { force: true });
+  await bundle({
+    entryPoints: [entry],
+    outfile: join(folder, 'program.js'),
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+    minifySyntax: true,
+    legalComments: 'external',
+    logLevel: 'warning',
+    // pdfkit asks where it stands, for files of its own that we do not use
+    banner: { js: "const programUrl = require('node:url').pathToFileURL(__filename).href;" },
+    define: { 'import.meta.url': 'programUrl' },
+    plugins: [withoutBrotli],
+  });
+  copyFileSync(join(here, 'load.cjs'), loader);
+  // loaded once, so that what every run needs is already compiled in what is kept
+  const { keep } = createRequire(import.meta.url)(loader);
+  writeFileSync(join(folder, 'program.cache'), keep());
+  return loader;
+}
+
+/**
+ * Brotli is only used to read WOFF2 fonts, which cannot be embedded: 1.4 MB for nothing. Whoever gives such a font
+ * is told so.
+ */
+const withoutBrotli = {
+  name: 'without-brotli',
+  setup(build) {
+    build.onResolve({ filter: /^brotli\/decompress\.js$/ }, () => ({
+      path: 'brotli',
+      namespace: 'left-out',
+    }));
+    build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
+      contents:
+        "module.exports = () => { throw new Error('WOFF2 fonts cannot be used; give WOFF or TrueType'); };",
+    }));
+  },
+};
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const started = performance.now();
+  const loader = await build();
+  const size = readFileSync(join(dirname(loader), 'program.js')).length;
+  console.log(
+    `${loader}: ${(size / 1e6).toFixed(1)} MB in ${((performance.now() - started) / 1000).toFixed(2)} s`,
+  );
+}
