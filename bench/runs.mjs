@@ -1,0 +1,42 @@
+/** Timing whole processes: wall time and peak memory, several runs, the median. */
+import { spawnSync } from 'node:child_process';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const here = dirname(fileURLToPath(import.meta.url));
+
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+
+/** One run of Node with these arguments. Throws with its words if it fails. */
+function once(args, cwd) {
+  const started = process.hrtime.bigint();
+  const child = spawnSync(process.execPath, ['--require', join(here, 'peak.cjs'), ...args], {
+    cwd,
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'pipe', 'pipe'],
+    maxBuffer: 64 * 1024 * 1024,
+  });
+  const milliseconds = Number(process.hrtime.bigint() - started) / 1e6;
+  if (child.status !== 0) throw new Error(`${args.join(' ')} ended with ${child.status}\n${child.stderr}`);
+  return { milliseconds, megabytes: Number(child.output[3]) / 1024 };
+}
+
+/** Median and spread of several runs after one warm-up. */
+export function timed(args, cwd, runs = 7) {
+  once(args, cwd);
+  const measured = Array.from({ length: runs }, () => once(args, cwd));
+  const times = measured.map((run) => run.milliseconds);
+  return {
+    medianMs: median(times),
+    leastMs: Math.min(...times),
+    mostMs: Math.max(...times),
+    megabytes: median(measured.map((run) => run.megabytes)),
+  };
+}
+
+/** One line of the report. */
+export function report(what, { medianMs, leastMs, mostMs, megabytes }) {
+  console.log(
+    `${what.padEnd(52)} ${medianMs.toFixed(0).padStart(6)} ms  (${leastMs.toFixed(0)}–${mostMs.toFixed(0)})  ${megabytes.toFixed(0).padStart(5)} MB`,
+  );
+}
