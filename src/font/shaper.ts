@@ -4,6 +4,7 @@
  * Measuring and drawing share the shaper of a font file, so that a file is read once and a word is shaped once.
  */
 import * as fontkit from 'fontkit';
+import { unpackWoff } from './woff';
 
 /** A word as glyphs, in the font's own units. */
 export interface ShapedWord {
@@ -31,7 +32,7 @@ export function shaperOf(file: Uint8Array): Shaper {
 }
 
 function makeShaper(file: Uint8Array): Shaper {
-  const font = fontkit.create(file as Buffer);
+  const font = fontkit.create(unpackWoff(file) as Buffer);
   if ('fonts' in font) throw new Error('the file holds a collection of fonts, not one font');
   const words = new Map<string, ShapedWord>();
   return {

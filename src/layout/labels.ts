@@ -13,6 +13,8 @@ const unknownLabel = '00';
 export class Labels {
   private readonly asked = new Set<string>();
   private readonly reported = new Set<string>();
+  /** How often a label was asked for. */
+  timesAsked = 0;
 
   /** `known` holds the labels of the run before; `ids` every id of the paper. */
   constructor(
@@ -25,6 +27,7 @@ export class Labels {
   of(target: string, origin: BlockOrigin): string {
     this.expect(target, origin);
     this.asked.add(target);
+    this.timesAsked += 1;
     return this.known.get(target) ?? unknownLabel;
   }
 

@@ -22,11 +22,18 @@ export interface FigurePlace {
   readonly bounds: Bounds;
 }
 
-/** Something that never breaks: a line of text, a caution, a figure. Items count from the body's left edge and the box's top. */
+/** Items that are moved down together by `y` when they are placed. They count from the body's left edge. */
+export interface Layer {
+  readonly y: number;
+  readonly items: readonly PlacedItem[];
+}
+
+/** Something that never breaks: a line of text, a caution, a figure. */
 export interface Box {
   readonly kind: 'box';
   readonly heightPt: number;
-  readonly items: readonly PlacedItem[];
+  /** What it shows, from the back to the front and in reading order; counted from the top of the box. */
+  readonly layers: readonly Layer[];
   readonly keep: Keep;
   readonly anchors: readonly Anchor[];
   readonly figures: readonly FigurePlace[];
@@ -83,8 +90,29 @@ export function box(
   origin: BlockOrigin,
   baselinePt?: number,
 ): Box {
-  const plain = { kind: 'box', heightPt, items, keep: 'free', anchors: [], figures: [], origin } as const;
+  return layeredBox(heightPt, [{ y: 0, items }], origin, baselinePt);
+}
+
+/** A box made of layers that holds on to nothing. */
+export function layeredBox(
+  heightPt: number,
+  layers: readonly Layer[],
+  origin: BlockOrigin,
+  baselinePt?: number,
+): Box {
+  const plain = { kind: 'box', heightPt, layers, keep: 'free', anchors: [], figures: [], origin } as const;
   return baselinePt === undefined ? plain : { ...plain, baselinePt };
+}
+
+/** Layers moved down. */
+export function lowered(layers: readonly Layer[], dy: number): Layer[] {
+  return layers.map(({ y, items }) => ({ y: y + dy, items }));
+}
+
+/** The box with `items` before, and others after, what it shows. */
+export function withItems(piece: Box, before: readonly PlacedItem[], after: readonly PlacedItem[] = []): Box {
+  const own = [{ y: 0, items: before }, ...piece.layers, { y: 0, items: after }];
+  return { ...piece, layers: own.filter(({ items }) => items.length > 0) };
 }
 
 /** True for pieces that take up room of their own. */

@@ -1,6 +1,7 @@
 /**
  * What collecting needs to know and to fill: the look, the tree, the problems, the page numbers; and where a block stands.
  */
+import type { Reuse } from './blocks/reuse';
 import type { StructureIndex } from './frame';
 import type { Labels } from './labels';
 import type { Look } from './look';
@@ -15,6 +16,7 @@ export interface Setting {
   readonly problems: Problems;
   readonly labels: Labels;
   readonly survey: Survey;
+  readonly reuse: Reuse;
   /** Height of an empty page's body, in points. */
   readonly roomPt: number;
   readonly chaptersOnNewPage: boolean;

@@ -3,15 +3,26 @@
  */
 import type { Paint, PathPiece, Shape } from '../drawing/drawing';
 import type { FontSet } from '../font/metrics';
-import type { PlacedItem } from './frame';
+import type { PlacedItem, PlacedText } from './frame';
 
 /** Left, top, right, bottom in points. */
 export type Bounds = readonly [number, number, number, number];
 
 /** The item, moved. */
 export function moveItem(item: PlacedItem, dx: number, dy: number): PlacedItem {
-  if (item.kind === 'shape') return { ...item, shape: placeShape(item.shape, 1, dx, dy) };
-  return { ...item, x: item.x + dx, y: item.y + dy };
+  if (item.kind === 'text') return moveText(item, dx, dy);
+  if (item.kind === 'link') return { ...item, x: item.x + dx, y: item.y + dy };
+  const shape = placeShape(item.shape, 1, dx, dy);
+  return item.tag === undefined ? { kind: 'shape', shape } : { kind: 'shape', shape, tag: item.tag };
+}
+
+/** Spelt out, since most of a page is text and copying it key by key is several times slower. */
+function moveText(item: PlacedText, dx: number, dy: number): PlacedText {
+  const { widthPt, text, face, sizePt, colour, tag } = item;
+  const x = item.x + dx;
+  const y = item.y + dy;
+  if (tag === undefined) return { kind: 'text', x, y, widthPt, text, face, sizePt, colour };
+  return { kind: 'text', x, y, widthPt, text, face, sizePt, colour, tag };
 }
 
 /** The shape scaled about the origin, then moved. Lines and type scale with it. */

@@ -16,6 +16,21 @@ export class StructureBuilder {
     return this.elements.length - 1;
   }
 
+  /** How many elements there are. */
+  get count(): number {
+    return this.elements.length;
+  }
+
+  /** The elements added since there were `count` of them. */
+  since(count: number): readonly StructureElement[] {
+    return this.elements.slice(count);
+  }
+
+  /** Adds elements that stood at the same place of the same tree before. */
+  addAll(elements: readonly StructureElement[]): void {
+    for (const element of elements) this.elements.push(element);
+  }
+
   /** Says where a figure came to stand. */
   setBox(index: StructureIndex, box: readonly [number, number, number, number]): void {
     const element = this.elements[index];

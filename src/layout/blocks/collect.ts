@@ -58,13 +58,15 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
     const keptAbovePt =
       keptFrom === undefined ? 0 : stackHeight(pieces.slice(keptFrom)) + gapAfterHeadings(pieces);
     const above = previous === undefined ? place.keptAbovePt : keptAbovePt;
-    const collected = collectBlock(block, { ...place, keptAbovePt: above }, setting);
+    const own = { ...place, keptAbovePt: above };
+    const collected = setting.reuse.pieces(block, own, setting, () => collectBlock(block, own, setting));
     const named = block.kind === 'heading' ? setting.survey.nameOf.get(block) : block.id;
-    const own =
+    const standing =
       previous?.kind === 'heading' && block.kind !== 'heading' ? withoutGapAbove(collected) : collected;
     if (block.kind !== 'heading') keptFrom = undefined;
     else keptFrom ??= pieces.length;
-    for (const piece of anchored(own, named === undefined ? [] : [named], block.origin)) pieces.push(piece);
+    for (const piece of anchored(standing, named === undefined ? [] : [named], block.origin))
+      pieces.push(piece);
     previous = block;
   }
   return pieces;

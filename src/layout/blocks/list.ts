@@ -2,7 +2,7 @@
 import type { Block, BlockOrigin, ListBlock } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { baselineIn } from '../look';
-import { box, gap, isSolid, type Piece } from '../pieces';
+import { box, gap, isSolid, type Piece, withItems } from '../pieces';
 import { indented, type Place, type Setting } from '../setting';
 import type { CollectBlocks } from './collect';
 import { bullet } from './marks';
@@ -81,7 +81,7 @@ function marked(
   const first = pieces.findIndex(isSolid);
   const piece = pieces[first];
   if (piece?.kind === 'box' && piece.baselinePt !== undefined) {
-    pieces[first] = { ...piece, items: [...mark(piece.baselinePt), ...piece.items] };
+    pieces[first] = withItems(piece, mark(piece.baselinePt));
     return pieces;
   }
   const baseline = baselineIn(setting.look.body, setting.look.fonts);

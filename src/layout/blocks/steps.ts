@@ -8,7 +8,7 @@ import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { lineBoxes, placeLine, type SetText, setText } from '../inline/text';
 import { baselineIn } from '../look';
-import { type Box, box, gap, heldTogether, type Piece, stackHeight } from '../pieces';
+import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { cautionBox } from './caution';
 import { filledRect, leader, leastLeaderEm, pointer, tickBox } from './marks';
@@ -80,7 +80,7 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const lines = stepLines(item, body, context);
   const marks = stepMarks(item, value, label, context);
   const [first, ...rest] = lines;
-  const all = first === undefined ? [] : [{ ...first, items: [...marks, ...first.items] }, ...rest];
+  const all = first === undefined ? [] : [withItems(first, marks), ...rest];
   const small = fits(stackHeight(all), wholeShare * setting.roomPt);
   const held = small ? heldTogether(all, 'ought') : all;
   return [...cautions, ...(item.critical ? [barred(held, item, context)] : held)];
@@ -177,10 +177,8 @@ function onLeader(
   const resultX = right - resultLine.widthPt;
   const space = 0.35 * sizePt;
   const dots = leader(columns.textX + actionPt + space, resultX - space, y, sizePt, look.colours.soft);
-  return {
-    ...last,
-    items: [...last.items, ...dots, ...placeLine(resultLine, resultX, y, look.steps.result, result.tag)],
-  };
+  const led = placeLine(resultLine, resultX, y, look.steps.result, result.tag);
+  return withItems(last, [], [...dots, ...led]);
 }
 
 function resultIndent({ look }: Setting): number {
@@ -198,5 +196,5 @@ function resultBeneath(result: TaggedText, item: StepItem, { columns, setting }:
   if (first === undefined) return [];
   const middle = baselineIn(style, look.fonts) - (look.fonts[style.face].xHeight / 2) * style.sizePt;
   const mark = pointer(columns.textX + 0.1 * style.sizePt, middle, 0.42 * style.sizePt, look.colours.soft);
-  return [{ ...first, items: [mark, ...first.items] }, ...rest];
+  return [withItems(first, [mark]), ...rest];
 }

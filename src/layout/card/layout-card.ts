@@ -8,16 +8,17 @@ import { bad, type Diagnostic, type Outcome } from '../../diagnostic/diagnostic'
 import type { Face } from '../../font/metrics';
 import type { Block } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
+import { Reuse } from '../blocks/reuse';
 import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page } from '../frame';
 import { Labels } from '../labels';
 import { outlineOf } from '../pages/outline';
 import { paginate } from '../pages/paginate';
-import { labelsOf, placeBody } from '../pages/place-body';
+import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type Round, settle } from '../pages/settle';
 import { isSolid, type Piece } from '../pieces';
 import { Problems, spotOf } from '../problems';
-import type { Setting } from '../setting';
+import type { Place, Setting } from '../setting';
 import { moveItem } from '../shape';
 import { StructureBuilder } from '../structure';
 import { originOf, survey } from '../survey';
@@ -38,8 +39,7 @@ export function layoutSheet(blocks: readonly Block[], options: CardOptions): Out
 
 function layoutLargest(blocks: readonly Block[], options: CardOptions, base: Face): Outcome<LaidOut> {
   const leastPt = leastSizeOf(base, options.leastPt);
-  const layoutAt = (sizePt: number) =>
-    settle((known) => layoutOnce(blocks, options, base, sizePt, known), originOf(blocks));
+  const layoutAt = (sizePt: number) => layoutAtSize(blocks, options, base, sizePt);
   const smallest = layoutAt(leastPt);
   if (!smallest.ok) return smallest;
   const faces = smallest.value.pages.length;
@@ -56,59 +56,56 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, base: Fac
   return best;
 }
 
-function layoutOnce(
+function layoutAtSize(
   blocks: readonly Block[],
   options: CardOptions,
   base: Face,
   sizePt: number,
-  known: ReadonlyMap<string, string>,
-): Round<LaidOut> {
+): Outcome<LaidOut> {
+  const look = cardLook(options.theme, options.fonts, options.leastPt, base, sizePt);
   const problems = new Problems();
   const found = survey(blocks, problems);
-  const labels = new Labels(known, found.ids, problems);
-  const structure = new StructureBuilder();
-  const look = cardLook(options.theme, options.fonts, options.leastPt, base, sizePt);
-  const open: Setting = {
-    look,
-    structure,
-    problems,
-    labels,
-    survey: found,
-    roomPt: 0,
-    chaptersOnNewPage: false,
-  };
-  const { heads, setting, ...card } = cardBody(blocks, options, open);
-  const pieces = collectBlocks(
-    card.rest,
-    { x: 0, widthPt: card.widthPt, tag: 0, depth: 0, keptAbovePt: 0 },
-    setting,
-  );
+  const reuse = new Reuse();
+  return settle((known) => {
+    const labels = new Labels(known, found.ids, problems);
+    const structure = new StructureBuilder();
+    const open = {
+      look,
+      structure,
+      problems,
+      labels,
+      survey: found,
+      reuse,
+      roomPt: 0,
+      chaptersOnNewPage: false,
+    };
+    return layoutOnce(blocks, options, open);
+  }, originOf(blocks));
+}
+
+function layoutOnce(blocks: readonly Block[], options: CardOptions, open: Setting): Round<LaidOut> {
+  const { problems, labels, structure, survey: found } = open;
+  const { heads, setting, widthPt, titleNames, rest } = cardBody(blocks, options, open);
+  const pieces = collectBlocks(rest, columnOf(widthPt), setting);
   const firstRoomPt = setting.roomPt + heads.next.heightPt - heads.first.heightPt;
-  const boxes = paginate(pieces, setting, firstRoomPt);
   const { left, top } = options.sheet.margins;
-  const bodies = boxes.map((face, index) => {
+  const faces = paginate(pieces, setting, firstRoomPt).map((boxes, index) => {
     const headPt = (index === 0 ? heads.first : heads.next).heightPt;
-    return face.map(({ box, y }) => ({ box, y: y + headPt }));
+    return boxes.map(({ box, y }) => ({ box, y: y + headPt }));
   });
-  const placed = placeBody(bodies, left, top, structure);
-  const destinations = [
-    ...card.titleNames.map((name) => ({ name, page: 0, y: top })),
-    ...placed.destinations,
-  ];
+  const titles = titleNames.map((name) => ({ name, page: 0, y: top }));
+  const destinations = [...titles, ...destinationsOf(faces, top)];
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
-  const pages = placed.pages.map((items, index): Page => {
-    const surrounds = faceSurrounds(
-      index,
-      placed.pages.length,
-      { heads, widthPt: card.widthPt },
-      options,
-      setting,
-    );
-    const around = surrounds.flatMap(({ strip, y }) => strip.items.map((item) => moveItem(item, left, y)));
-    return finishedFace(around.concat(items), index, placed.pages.length, options);
-  });
-  const value = { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
-  return { value, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
+  const finish = (): LaidOut => {
+    const bodies = placeBody(faces, left, top, structure);
+    const pages = bodies.map((items, index): Page => {
+      const surrounds = faceSurrounds(index, bodies.length, { heads, widthPt }, options, setting);
+      const around = surrounds.flatMap(({ strip, y }) => strip.items.map((item) => moveItem(item, left, y)));
+      return finishedFace(around.concat(items), index, bodies.length, options);
+    });
+    return { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
+  };
+  return { finish, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
 }
 
 interface Heads {
@@ -123,7 +120,7 @@ function cardBody(blocks: readonly Block[], options: CardOptions, open: Setting)
   const heightPt = sheet.heightPt - sheet.margins.top - sheet.margins.bottom;
   const first = blocks[0];
   const title = first?.kind === 'heading' && first.level === 1 ? first : undefined;
-  const titlePieces = title === undefined ? [] : collectBlocks([title], titlePlace(widthPt), open);
+  const titlePieces = title === undefined ? [] : collectBlocks([title], columnOf(widthPt), open);
   const heads: Heads = {
     first: headStrip(stripOf(titlePieces), widthPt, open),
     next: headStrip(continuedTitle(options.title, widthPt, open), widthPt, open),
@@ -138,7 +135,7 @@ function cardBody(blocks: readonly Block[], options: CardOptions, open: Setting)
   return { heads, widthPt, titleNames, rest, setting: { ...open, roomPt } };
 }
 
-function titlePlace(widthPt: number) {
+function columnOf(widthPt: number): Place {
   return { x: 0, widthPt, tag: 0, depth: 0, keptAbovePt: 0 };
 }
 
@@ -146,7 +143,9 @@ function stripOf(pieces: readonly Piece[]): Strip {
   let heightPt = 0;
   const items = pieces.flatMap((piece) => {
     if (piece.kind !== 'box') return [];
-    const moved = piece.items.map((item) => moveItem(item, 0, heightPt));
+    const moved = piece.layers.flatMap(({ y, items }) =>
+      items.map((item) => moveItem(item, 0, heightPt + y)),
+    );
     heightPt += piece.heightPt;
     return moved;
   });

@@ -4,9 +4,8 @@
 import type { BlockOrigin } from '../../markup/block';
 import { fits } from '../fits';
 import type { PlacedItem } from '../frame';
-import { type Box, type Piece, type Splittable, stackHeight, type Take } from '../pieces';
+import { type Box, lowered, type Piece, type Splittable, stackHeight, type Take } from '../pieces';
 import type { Setting } from '../setting';
-import { moveItem } from '../shape';
 import { bind } from './bind';
 import { begin, type Filled, fill, type Work } from './fill';
 
@@ -72,9 +71,9 @@ function wrap(filled: Filled, { padPt, surround, origin }: Fixed): Box {
   return {
     kind: 'box',
     heightPt,
-    items: [
-      ...surround(heightPt),
-      ...inside.flatMap(({ box, dy }) => box.items.map((item) => moveItem(item, 0, dy))),
+    layers: [
+      { y: 0, items: surround(heightPt) },
+      ...inside.flatMap(({ box, dy }) => lowered(box.layers, dy)),
     ],
     keep: 'free',
     anchors: inside.flatMap(({ box, dy }) => box.anchors.map(({ name, y }) => ({ name, y: y + dy }))),

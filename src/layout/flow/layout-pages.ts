@@ -3,13 +3,13 @@ import type { Outcome } from '../../diagnostic/diagnostic';
 import type { Block } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
 import { rule } from '../blocks/marks';
+import { Reuse } from '../blocks/reuse';
 import { tolerancePt } from '../fits';
 import type { Destination, LaidOut, Page, PlacedItem } from '../frame';
 import { Labels } from '../labels';
-import type { Look } from '../look';
 import { outlineOf } from '../pages/outline';
 import { paginate } from '../pages/paginate';
-import { labelsOf, placeBody } from '../pages/place-body';
+import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type RunningContext, runningHeight, setRunning } from '../pages/running';
 import { type Round, settle } from '../pages/settle';
 import type { Piece } from '../pieces';
@@ -24,34 +24,31 @@ import { flowLook, themeStyle } from './flow-look';
 /** Lays out a paper on as many pages as it needs. */
 export function layoutPages(blocks: readonly Block[], options: FlowOptions): Outcome<LaidOut> {
   const look = flowLook(options.theme, options.fonts);
-  return settle((known) => layoutOnce(blocks, options, look, known), originOf(blocks));
-}
-
-function layoutOnce(
-  blocks: readonly Block[],
-  options: FlowOptions,
-  look: Look,
-  known: ReadonlyMap<string, string>,
-): Round<LaidOut> {
   const problems = new Problems();
   const found = survey(blocks, problems);
-  const labels = new Labels(known, found.ids, problems);
-  const structure = new StructureBuilder();
-  const { chaptersOnNewPage } = options;
-  const open: Setting = { look, structure, problems, labels, survey: found, roomPt: 0, chaptersOnNewPage };
+  const reuse = new Reuse();
+  return settle((known) => {
+    const labels = new Labels(known, found.ids, problems);
+    const structure = new StructureBuilder();
+    const { chaptersOnNewPage } = options;
+    const open = { look, structure, problems, labels, survey: found, reuse, roomPt: 0, chaptersOnNewPage };
+    return layoutOnce(blocks, options, open);
+  }, originOf(blocks));
+}
+
+function layoutOnce(blocks: readonly Block[], options: FlowOptions, open: Setting): Round<LaidOut> {
+  const { problems, labels, structure, survey: found } = open;
   const body = bodyBox(options, open, blocks);
   const setting = { ...open, roomPt: body.heightPt };
   const boxes = paginate(collectChapters(blocks, body.widthPt, setting), setting);
-  const placed = placeBody(boxes, body.left, body.top, structure);
-  const newLabels = labelsOf(placed.destinations, (page) => String(page + 1));
-  const pages = finishPages(placed.pages, placed.destinations, body, options, setting);
-  const value = {
-    pages,
-    structure: structure.finish(),
-    destinations: placed.destinations,
-    outline: outlineOf(found.headings),
+  const destinations = destinationsOf(boxes, body.top);
+  const newLabels = labelsOf(destinations, (page) => String(page + 1));
+  const finish = (): LaidOut => {
+    const bodies = placeBody(boxes, body.left, body.top, structure);
+    const pages = finishPages(bodies, destinations, body, options, setting);
+    return { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
   };
-  return { value, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
+  return { finish, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
 }
 
 /** Each level 1 heading opens a section of the structure tree. */

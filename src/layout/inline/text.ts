@@ -115,24 +115,16 @@ export function placeLine(
 
 function placeFragment(
   fragment: Fragment,
-  x: number,
+  lineX: number,
   y: number,
   style: TextStyle,
   tag?: StructureIndex,
 ): PlacedText {
   const { text, face, widthPt, link } = fragment;
-  const placed = {
-    kind: 'text',
-    x: x + fragment.x,
-    y,
-    widthPt,
-    text,
-    face,
-    sizePt: style.sizePt,
-    colour: style.colour,
-  } as const;
-  if (tag === undefined) return placed;
-  return { ...placed, tag: link?.tag ?? tag };
+  const { sizePt, colour } = style;
+  const x = lineX + fragment.x;
+  if (tag === undefined) return { kind: 'text', x, y, widthPt, text, face, sizePt, colour };
+  return { kind: 'text', x, y, widthPt, text, face, sizePt, colour, tag: link?.tag ?? tag };
 }
 
 function alignShift(line: Line, widthPt: number, align: Align): number {

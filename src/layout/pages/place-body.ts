@@ -4,26 +4,20 @@ import type { Destination, PlacedItem } from '../frame';
 import { moveItem } from '../shape';
 import type { StructureBuilder } from '../structure';
 
-/** The items of each page, and all destinations. */
-export interface PlacedBody {
-  readonly pages: readonly (readonly PlacedItem[])[];
-  readonly destinations: readonly Destination[];
-}
-
-/** Places boxes with the body's top left corner at (`left`, `top`). */
+/** Items of each page, with the body's top left corner at (`left`, `top`). Tells the tree where figures stand. */
 export function placeBody(
   pages: readonly (readonly FilledBox[])[],
   left: number,
   top: number,
   structure: StructureBuilder,
-): PlacedBody {
-  const destinations: Destination[] = [];
-  const placed = pages.map((boxes, page) => {
+): PlacedItem[][] {
+  return pages.map((boxes) => {
     const items: PlacedItem[] = [];
     for (const { box, y } of boxes) {
       const dy = top + y;
-      for (const item of box.items) items.push(moveItem(item, left, dy));
-      for (const anchor of box.anchors) destinations.push({ name: anchor.name, page, y: dy + anchor.y });
+      for (const layer of box.layers) {
+        for (const item of layer.items) items.push(moveItem(item, left, dy + layer.y));
+      }
       for (const { tag, bounds } of box.figures) {
         const [x1, y1, x2, y2] = bounds;
         structure.setBox(tag, [x1 + left, y1 + dy, x2 + left, y2 + dy]);
@@ -31,7 +25,15 @@ export function placeBody(
     }
     return items;
   });
-  return { pages: placed, destinations };
+}
+
+/** Where everything that has a name stands, with the body's top at `top`. */
+export function destinationsOf(pages: readonly (readonly FilledBox[])[], top: number): Destination[] {
+  return pages.flatMap((boxes, page) =>
+    boxes.flatMap(({ box, y }) =>
+      box.anchors.map((anchor) => ({ name: anchor.name, page, y: top + y + anchor.y })),
+    ),
+  );
 }
 
 /** The label of the page each destination stands on. */

@@ -11,7 +11,8 @@ export const mostRounds = 5;
 
 /** What one run of layout yields. */
 export interface Round<T> {
-  readonly value: T;
+  /** Makes the result, once the labels have settled. */
+  readonly finish: () => T;
   readonly problems: readonly Diagnostic[];
   /** Page labels by name, as they came out. */
   readonly labels: ReadonlyMap<string, string>;
@@ -26,9 +27,9 @@ export function settle<T>(
 ): Outcome<T> {
   let known: ReadonlyMap<string, string> = new Map();
   for (let round = 1; round <= mostRounds; round += 1) {
-    const { value, problems, labels, settled } = layout(known);
+    const { finish, problems, labels, settled } = layout(known);
     if (hasErrors(problems)) return bad(problems);
-    if (settled) return good(value, problems);
+    if (settled) return good(finish(), problems);
     known = labels;
   }
   return bad([unsettled(origin)]);

@@ -4,10 +4,9 @@ import { filledRect, rule } from '../blocks/marks';
 import { fits } from '../fits';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, setText, textHeight } from '../inline/text';
-import { gap, type Piece } from '../pieces';
+import { gap, type Layer, lowered, type Piece } from '../pieces';
 import type { ProblemText } from '../problems';
 import type { Place, Setting } from '../setting';
-import { moveItem } from '../shape';
 import { chooseGrid, type Grid, gridCells } from './cells';
 import { type RowContext, type SetRow, setRow } from './rows';
 import { type SetTable, splitTable, type TableTop } from './split-table';
@@ -63,10 +62,10 @@ function setCaption(
 ): TableTop {
   const { look } = setting;
   const text = setText(content, look.caption, place.widthPt, setting, block.origin, tag);
-  if (text.lines.length === 0) return { heightPt: 0, items: [] };
+  if (text.lines.length === 0) return { heightPt: 0, layers: [] };
   return {
     heightPt: textHeight(text) + look.space.caption,
-    items: placeText(text, place.x, 0, 'left', setting, tag),
+    layers: [{ y: 0, items: placeText(text, place.x, 0, 'left', setting, tag) }],
   };
 }
 
@@ -81,16 +80,18 @@ function setHead(context: RowContext, parent?: StructureIndex): TableTop {
   const { look } = setting;
   const linePt = look.line.thin;
   const line = (y: number) => rule(x, y, grid.widthPt, look.colours.ink, linePt);
-  const items: PlacedItem[] = block.style === 'plain' ? [] : [line(linePt / 2)];
+  const lines: PlacedItem[] = block.style === 'plain' ? [] : [line(linePt / 2)];
+  const layers: Layer[] = [{ y: 0, items: lines }];
   let y = block.style === 'plain' ? 0 : linePt;
   for (const row of block.head) {
     const set = setRow(row, context, parent);
-    for (const item of set.items) items.push(moveItem(item, 0, y));
+    layers.push({ y, items: set.items });
     y += set.heightPt;
-    if (row !== block.head[block.head.length - 1]) items.push(...spanLines(row, y, context));
+    if (row !== block.head[block.head.length - 1]) lines.push(...spanLines(row, y, context));
   }
-  if (block.head.length === 0) return { heightPt: y, items };
-  return { heightPt: y + linePt, items: [...items, line(y + linePt / 2)] };
+  if (block.head.length === 0) return { heightPt: y, layers };
+  lines.push(line(y + linePt / 2));
+  return { heightPt: y + linePt, layers };
 }
 
 /** Thin lines below head cells that stand over several columns. */
@@ -110,8 +111,8 @@ function spanLines(
 }
 
 function stacked(above: TableTop, below: TableTop): TableTop {
-  const moved = below.items.map((item) => moveItem(item, 0, above.heightPt));
-  return { heightPt: above.heightPt + below.heightPt, items: [...above.items, ...moved] };
+  const layers = [...above.layers, ...lowered(below.layers, above.heightPt)];
+  return { heightPt: above.heightPt + below.heightPt, layers };
 }
 
 /** Stripes behind every second row of a section, and lines between rows. */

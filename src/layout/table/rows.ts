@@ -1,7 +1,9 @@
 /** Rows of a table, set and ready to be placed at any height. */
-import type { TableBlock, TableRow } from '../../markup/block';
+import type { TableBlock, TableCell, TableRow } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
-import { placeText, setText, textHeight } from '../inline/text';
+import { placeText, setTokens, textHeight } from '../inline/text';
+import { type Token, tokenize } from '../inline/tokens';
+import type { TextStyle } from '../look';
 import type { Setting } from '../setting';
 import { cellPadding, cellStyle, type Grid, gridCells } from './cells';
 
@@ -32,7 +34,8 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
     const pad = cellPadding(grid, from, cell.span, block.columns.length);
     const left = (grid.edges[from] ?? 0) + pad.left;
     const right = (grid.edges[from + cell.span] ?? grid.widthPt) - pad.right;
-    const text = setText(cell.content, style, right - left, setting, block.origin, own);
+    const tokens = cellTokens(cell, style, context, own);
+    const text = setTokens(tokens, style, right - left, setting, block.origin);
     const align = cell.span === block.columns.length ? 'left' : (block.columns[from]?.align ?? 'left');
     return { text, x: x + left, align, tag: own };
   });
@@ -43,6 +46,20 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
   });
   const opensSection = row.cells.length === 1 && row.cells[0]?.head !== 'none';
   return { heightPt: tallest + 2 * grid.padY, items, opensSection };
+}
+
+/** A cell's words as measured, unless they hold links, which need elements of the structure tree. */
+function cellTokens(
+  cell: TableCell,
+  style: TextStyle,
+  { block, grid, setting }: RowContext,
+  tag: StructureIndex | undefined,
+): readonly Token[] {
+  const leads = cell.content.some(
+    (inline) => inline.kind === 'page-of' || (inline.kind === 'text' && inline.link),
+  );
+  const measured = leads ? undefined : grid.tokens.get(cell);
+  return measured ?? tokenize(cell.content, style, setting, block.origin, tag);
 }
 
 function cellTag(

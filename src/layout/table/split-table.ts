@@ -5,14 +5,13 @@
 import type { BlockOrigin } from '../../markup/block';
 import { fits } from '../fits';
 import type { PlacedItem } from '../frame';
-import { box, type Splittable, type Take } from '../pieces';
-import { moveItem } from '../shape';
+import { type Box, type Layer, layeredBox, type Splittable, type Take } from '../pieces';
 import type { SetRow } from './rows';
 
 /** Something that stands above the rows. */
 export interface TableTop {
   readonly heightPt: number;
-  readonly items: readonly PlacedItem[];
+  readonly layers: readonly Layer[];
 }
 
 /** A table, set. */
@@ -93,19 +92,19 @@ function goodBreak(table: SetTable, from: number, count: number): number {
   return 0;
 }
 
-function part(table: SetTable, from: number, count: number) {
+function part(table: SetTable, from: number, count: number): Box {
   const top = from === 0 ? table.firstTop : table.nextTop;
   const behind: PlacedItem[] = [];
-  const items: PlacedItem[] = [...top.items];
+  const layers: Layer[] = [...top.layers];
   let y = top.heightPt;
   for (let index = from; index < from + count; index += 1) {
     const row = table.rows[index];
     if (row === undefined) continue;
     behind.push(...table.rowLines(index, y, row.heightPt, index === from + count - 1));
-    for (const item of row.items) items.push(moveItem(item, 0, y));
+    layers.push({ y, items: row.items });
     y += row.heightPt;
   }
-  return box(y, [...behind, ...items], table.origin);
+  return layeredBox(y, [{ y: 0, items: behind }, ...layers], table.origin);
 }
 
 function sum(values: readonly number[]): number {
