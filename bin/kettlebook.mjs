@@ -15,6 +15,6 @@ try {
   }
   process.exitCode = await run(root, process.argv.slice(2));
 } catch (error) {
-  console.error(error instanceof Error ? error.message : String(error));
+  console.error(`Kettlebook itself failed: ${error instanceof Error ? error.message : String(error)}`);
   process.exitCode = 1;
 }

@@ -15,6 +15,6 @@ try {
   if (asked.length === 0) process.chdir(root);
   process.exitCode = await run(root, asked.length > 0 ? asked : demo);
 } catch (error) {
-  console.error(error instanceof Error ? error.message : String(error));
+  console.error(`Kettlebook itself failed: ${error instanceof Error ? error.message : String(error)}`);
   process.exitCode = 1;
 }

@@ -7,6 +7,7 @@ export type Asked =
   | { readonly kind: 'version' }
   | { readonly kind: 'papers' }
   | { readonly kind: 'check'; readonly spec: string; readonly json: boolean }
+  | { readonly kind: 'explain'; readonly spec: string; readonly figure?: string; readonly json: boolean }
   | {
       readonly kind: 'make';
       readonly spec: string;
@@ -31,6 +32,7 @@ type Option = keyof typeof options;
 const takes: Readonly<Record<string, readonly Option[]>> = {
   make: ['paper', 'out', 'on'],
   check: ['json'],
+  explain: ['json'],
   papers: [],
 };
 
@@ -53,6 +55,10 @@ export function readArguments(args: readonly string[]): Asked {
     return wrong(
       `\`${command}\` needs the file of a car, such as \`kettlebook ${command} cars/marigold.yaml\``,
     );
+  if (command === 'explain' && rest.length < 2) {
+    const [figure] = rest;
+    return { kind: 'explain', spec, json: values.json === true, ...(figure === undefined ? {} : { figure }) };
+  }
   if (rest.length > 0) return wrong(`\`${command}\` takes one file; \`${rest.join(' ')}\` is too many`);
   if (command === 'check') return { kind: 'check', spec, json: values.json === true };
   const sheet = values.on;

@@ -1,10 +1,7 @@
 /** `kettlebook check`: everything that is wrong with a spec, and nothing made. */
-import { hasErrors } from '../diagnostic/diagnostic';
 import { printAsJson } from '../diagnostic/print/json';
-import { openWorkshop, readCar } from '../kettlebook';
 import type { Asked } from './arguments';
-import { readCarFiles } from './carFiles';
-import { readSharedFiles } from './sharedFiles';
+import { openCar } from './openCar';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 
@@ -14,24 +11,17 @@ export async function check(
   root: string,
   terminal: Terminal,
 ): Promise<ExitCode> {
-  const workshop = openWorkshop(await readSharedFiles(root));
-  const files = await readCarFiles(asked.spec);
-  const ready = workshop.ok && files.ok ? readCar(files.value, workshop.value) : undefined;
-  const problems = [
-    ...(workshop.ok ? workshop.remarks : workshop.problems),
-    ...(files.ok ? files.remarks : files.problems),
-    ...(ready === undefined ? [] : ready.ok ? ready.remarks : ready.problems),
-  ];
+  const opened = await openCar(asked.spec, root);
+  const problems = opened.ok ? opened.remarks : opened.problems;
   if (asked.json) terminal.say(printAsJson(problems));
-  else {
-    tellProblems(problems, terminal);
-    if (ready?.ok === true) {
-      const { car, procedures, figures } = ready.value;
-      const steps = procedures.reduce((sum, procedure) => sum + procedure.steps.length, 0);
-      terminal.say(
-        `${asked.spec} is good: ${Object.keys(car.spec.valves).length} valves, ${procedures.length} procedures of ${steps} steps, ${figures.all.length} figures.`,
-      );
-    }
+  else tellProblems(problems, terminal);
+  if (!opened.ok) return exitCodes.atFault;
+  if (!asked.json) {
+    const { car, procedures, figures } = opened.value.ready;
+    const steps = procedures.reduce((sum, procedure) => sum + procedure.steps.length, 0);
+    terminal.say(
+      `${asked.spec} is good: ${Object.keys(car.spec.valves).length} valves, ${procedures.length} procedures of ${steps} steps, ${figures.all.length} figures.`,
+    );
   }
-  return hasErrors(problems) ? exitCodes.atFault : exitCodes.done;
+  return exitCodes.done;
 }

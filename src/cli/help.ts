@@ -9,6 +9,9 @@ export const helpText = `kettlebook: printed papers for one steam car, from one 
   kettlebook check SPEC [--json]
       Read SPEC, say everything that is wrong with it, make nothing.
 
+  kettlebook explain SPEC [FIGURE] [--json]
+      How each figure was worked out: inputs and their lines, method, source, doubt.
+
   kettlebook papers
       What can be made.
 

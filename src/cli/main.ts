@@ -3,6 +3,7 @@
  */
 import { readArguments } from './arguments';
 import { check } from './check';
+import { explainFigures } from './explain';
 import { helpText } from './help';
 import { make } from './make';
 import { listPapers } from './papers';
@@ -31,6 +32,8 @@ export async function main(args: readonly string[], root: string): Promise<ExitC
       return listPapers(root, terminal);
     case 'check':
       return check(asked, root, terminal);
+    case 'explain':
+      return explainFigures(asked, root, terminal);
     case 'make':
       return make(asked, root, terminal);
   }

@@ -2,11 +2,10 @@
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
-import { makePapers, openWorkshop, readCar } from '../kettlebook';
+import { makePapers } from '../kettlebook';
 import type { MadePaper, Paper } from '../paper/paper';
 import type { Asked } from './arguments';
-import { readCarFiles } from './carFiles';
-import { readSharedFiles } from './sharedFiles';
+import { openCar } from './openCar';
 import { sheetWords } from './sheetWords';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
@@ -23,20 +22,14 @@ interface Row {
 
 /** Make the papers that are asked for. All of them or none are put in place. */
 export async function make(asked: MakeAsked, root: string, terminal: Terminal): Promise<ExitCode> {
-  const workshop = openWorkshop(await readSharedFiles(root));
-  const files = await readCarFiles(asked.spec);
-  if (!workshop.ok || !files.ok)
-    return fail([...(workshop.ok ? [] : workshop.problems), ...(files.ok ? [] : files.problems)], terminal);
-  const papers = choose(workshop.value.papers, asked.papers);
+  const opened = await openCar(asked.spec, root, asked.sheet);
+  if (!opened.ok) return fail(opened.problems, terminal);
+  const { workshop, ready } = opened.value;
+  const papers = choose(workshop.papers, asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);
     return exitCodes.wrongUse;
   }
-  const ready = readCar(
-    { ...files.value, ...(asked.sheet === undefined ? {} : { paper: asked.sheet }) },
-    workshop.value,
-  );
-  if (!ready.ok) return fail(ready.problems, terminal);
   const folder = join(asked.out, basename(asked.spec, extname(asked.spec)));
   let aside: Aside;
   try {
@@ -46,10 +39,10 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
   }
   try {
     const rows: Row[] = [];
-    const made = await makePapers(ready.value, papers.chosen, workshop.value, async (paper) => {
+    const made = await makePapers(ready, papers.chosen, workshop, async (paper) => {
       rows.push(rowOf(paper, await aside.write(paper.fileName, paper.bytes)));
     });
-    const problems = [...ready.remarks, ...(made.ok ? made.remarks : made.problems)];
+    const problems = [...opened.remarks, ...(made.ok ? made.remarks : made.problems)];
     if (hasErrors(problems)) {
       await aside.discard();
       return fail(problems, terminal);
@@ -60,6 +53,7 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
     return exitCodes.done;
   } catch (error) {
     await aside.discard();
+    if (!(error instanceof Error && 'code' in error)) throw error;
     return fail([unwritable(folder, error)], terminal);
   }
 }

@@ -1,6 +1,6 @@
 /** How the figures were worked out: the same data that `explain` shows. */
 import type { Figure, FigureInput, FigureValue } from '../../calc/figure';
-import type { Quantity } from '../../quantity/quantity';
+import { type Quantity, quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 
@@ -9,6 +9,8 @@ export interface WorkingContext {
   readonly id: string;
   readonly name: string;
   readonly value: string;
+  /** The rows of a table, its head first; empty for a single value. */
+  readonly rows: readonly (readonly string[])[];
   readonly inputs: readonly { readonly name: string; readonly value: string; readonly from: string }[];
   readonly formula: string;
   readonly source: string;
@@ -28,6 +30,7 @@ export function workingOf(figure: Figure, phrases: Phrases): WorkingContext {
     id: figure.id,
     name: figure.name,
     value: valueWords(figure.value, phrases),
+    rows: tableRows(figure.value, phrases),
     inputs: figure.inputs.map((input) => inputWords(input, phrases)),
     formula: figure.formula,
     source: figure.source,
@@ -53,6 +56,19 @@ function valueWords(value: FigureValue, phrases: Phrases): string {
     case 'unknown':
       return `not known: ${value.measure}`;
   }
+}
+
+function tableRows(value: FigureValue, phrases: Phrases): readonly (readonly string[])[] {
+  if (value.kind !== 'table') return [];
+  const head = value.columns.map((column) => column.heading);
+  const cell = (number: number, column: number): string => {
+    const { dimension, rounding } = value.columns[column] ?? {
+      dimension: 'share' as const,
+      rounding: 'nearest' as const,
+    };
+    return phrases.both(quantity(dimension, number), { rounding });
+  };
+  return [head, ...value.rows.map((row) => row.map(cell))];
 }
 
 function inputWords(

@@ -1,0 +1,39 @@
+/** `kettlebook explain`: how figures were worked out. */
+import { nearest } from '../diagnostic/nearest';
+import { explain, explainText } from '../paper/explain';
+import type { Asked } from './arguments';
+import { openCar } from './openCar';
+import { tellProblems } from './tell';
+import { type ExitCode, exitCodes, type Terminal } from './terminal';
+
+/** Explain one figure, or all of them. */
+export async function explainFigures(
+  asked: Extract<Asked, { kind: 'explain' }>,
+  root: string,
+  terminal: Terminal,
+): Promise<ExitCode> {
+  const opened = await openCar(asked.spec, root);
+  if (!opened.ok) {
+    tellProblems(opened.problems, terminal);
+    return exitCodes.atFault;
+  }
+  const { car, figures } = opened.value.ready;
+  const ids = figures.all.map((figure) => figure.id);
+  const { figure: wanted } = asked;
+  if (wanted !== undefined && !ids.includes(wanted)) {
+    const near = nearest(wanted, ids);
+    terminal.complain(
+      `kettlebook: there is no figure \`${wanted}\`; ${near === undefined ? `there are ${ids.join(', ')}` : `did you mean \`${near}\`?`}`,
+    );
+    return exitCodes.wrongUse;
+  }
+  const explained = figures.all
+    .filter((figure) => wanted === undefined || figure.id === wanted)
+    .map((figure) => explain(figure, car));
+  terminal.say(
+    asked.json
+      ? JSON.stringify({ figures: explained }, null, 2)
+      : explained.map((each) => explainText(each, asked.spec)).join('\n\n'),
+  );
+  return exitCodes.done;
+}
