@@ -14,6 +14,12 @@ export interface EncodedText {
   readonly advance: number;
 }
 
+/** A word between the angle brackets of a string of glyphs. */
+interface EncodedWord {
+  readonly inside: string;
+  readonly advance: number;
+}
+
 /** One face of the document. */
 export interface Ink {
   /** The name of the font in the page's resources. */
@@ -46,10 +52,10 @@ function makeInk(doc: PDFKit.PDFDocument, file: Uint8Array): Ink {
   doc.font(shaper.font);
   const embedded = doc._font;
   const scale = 1000 / shaper.font.unitsPerEm;
-  const words = new Map<string, EncodedText>();
+  const words = new Map<string, EncodedWord>();
   // glyph 0 stands for a letter the font lacks; readers must not take it for the letter NUL
   embedded.unicode[0] = [0xfffd];
-  const word = (text: string): EncodedText => {
+  const word = (text: string): EncodedWord => {
     const known = words.get(text);
     if (known) return known;
     const encoded = encodeWord(embedded, shaper.shape(text), scale);
@@ -60,12 +66,14 @@ function makeInk(doc: PDFKit.PDFDocument, file: Uint8Array): Ink {
     id: embedded.id,
     dictionary: embedded.ref(),
     encode(text) {
-      const parts = splitWords(text).map(word);
-      const array = parts
-        .map((part) => part.array)
-        .join('')
-        .replaceAll('><', '');
-      return { array, advance: parts.reduce((sum, part) => sum + part.advance, 0) };
+      let inside = '';
+      let advance = 0;
+      for (const piece of splitWords(text)) {
+        const part = word(piece);
+        inside += part.inside;
+        advance += part.advance;
+      }
+      return { array: `<${inside}>`, advance };
     },
   };
 }
@@ -75,18 +83,21 @@ function encodeWord(
   font: PDFKit.EmbeddedFont,
   { glyphs, positions, advance }: ShapedWord,
   scale: number,
-): EncodedText {
-  let array = '';
+): EncodedWord {
+  let inside = '';
   let owed = 0;
   for (const [index, glyph] of glyphs.entries()) {
     const id = font.subset.includeGlyph(glyph.id);
     font.widths[id] ??= glyph.advanceWidth * scale;
     font.unicode[id] ??= glyph.codePoints;
     const { xAdvance = glyph.advanceWidth, xOffset = 0 } = positions[index] ?? {};
-    const shift = Math.round((owed + xOffset) * scale * 1000) / 1000;
-    array += shift === 0 ? `<${hex4(id)}>` : `${num(-shift)}<${hex4(id)}>`;
+    inside += shiftBy(owed + xOffset, scale) + hex4(id);
     owed = xAdvance - glyph.advanceWidth - xOffset;
   }
-  if (owed !== 0) array += num(-owed * scale);
-  return { array, advance: advance * scale };
+  return { inside: inside + shiftBy(owed, scale), advance: advance * scale };
+}
+
+/** Ends the string of glyphs, moves the pen, begins the next string. */
+function shiftBy(units: number, scale: number): string {
+  return units === 0 ? '' : `>${num(-units * scale)}<`;
 }

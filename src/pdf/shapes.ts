@@ -32,11 +32,17 @@ export function paintOperator({ fill, stroke }: Paint): string {
   return stroke ? 'S' : 'n';
 }
 
-/** The operand of a colour operator: red, green, blue from 0 to 1. */
+const colours = new Map<Colour, string>();
+
+/** The operands of a colour operator: red, green, blue from 0 to 1. */
 export function colourNumbers(colour: Colour): string {
+  const known = colours.get(colour);
+  if (known !== undefined) return known;
   if (!/^#[0-9a-f]{6}$/i.test(colour)) throw new RangeError(`"${colour}" is not a colour`);
   const value = Number.parseInt(colour.slice(1), 16);
-  return [value >> 16, (value >> 8) & 255, value & 255].map((part) => num(part / 255)).join(' ');
+  const numbers = [value >> 16, (value >> 8) & 255, value & 255].map((part) => num(part / 255)).join(' ');
+  colours.set(colour, numbers);
+  return numbers;
 }
 
 /** Line width, dashes and ends. */

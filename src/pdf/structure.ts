@@ -24,6 +24,8 @@ interface Node {
   readonly element: StructureElement;
   readonly children: Node[];
   readonly contents: Content[];
+  /** When the first content of the element or of anything in it was put on a page. */
+  firstMoment?: number;
 }
 
 /** Collects what is put on pages, element by element; then writes the tree. */
@@ -59,14 +61,14 @@ export class StructureTree {
     this.marksOf[page.index] ??= [];
     const marks = this.marksOf[page.index] ?? [];
     const mcid = marks.push(node.id) - 1;
-    node.contents.push({ kind: 'marked', mcid, page, moment: this.moment++ });
+    node.contents.push({ kind: 'marked', mcid, page, moment: this.nextMoment(node) });
     return mcid;
   }
 
   /** Notes an annotation of an element; gives its key in the parent tree. */
   annotate(tag: StructureIndex, page: PageHandle, id: number): number {
     const node = this.node(tag);
-    node.contents.push({ kind: 'annotation', id, page, moment: this.moment++ });
+    node.contents.push({ kind: 'annotation', id, page, moment: this.nextMoment(node) });
     const key = this.nextKey++;
     this.annotations.push({ key, node });
     return key;
@@ -87,6 +89,18 @@ export class StructureTree {
       `<</Type /StructTreeRoot ${top} /ParentTree ${ref(parentTree)} /ParentTreeNextKey ${this.nextKey} ${idTree}>>`,
     );
     return this.rootId;
+  }
+
+  /** Counts on, and notes for the element and all around it when their first content came. */
+  private nextMoment(node: Node): number {
+    const moment = this.moment++;
+    let around: Node | undefined = node;
+    while (around && around.firstMoment === undefined) {
+      around.firstMoment = moment;
+      const { parent }: StructureElement = around.element;
+      around = parent === undefined ? undefined : this.node(parent);
+    }
+    return moment;
   }
 
   private node(index: StructureIndex): Node {
@@ -118,32 +132,28 @@ function noteName({ id }: Node): string {
 }
 
 /** The element's own content and its children, in reading order: a child stands where its first content was put. */
-function kidsOf(node: Node, page: PageHandle | undefined): string {
+function kidsOf(node: Node, home: PageHandle | undefined): string {
   const kids: string[] = [];
-  const own = [...node.contents];
+  let next = 0;
   const takeOwn = (before: number): void => {
-    while (own[0] && own[0].moment < before) kids.push(kidOf(own[0], page));
-  };
-  const kidOf = (content: Content, home: PageHandle | undefined): string => {
-    own.shift();
-    const elsewhere = content.page === home ? '' : ` /Pg ${ref(content.page.id)}`;
-    if (content.kind === 'annotation') return `<</Type /OBJR${elsewhere} /Obj ${ref(content.id)}>>`;
-    return elsewhere === '' ? String(content.mcid) : `<</Type /MCR${elsewhere} /MCID ${content.mcid}>>`;
+    for (let own = node.contents[next]; own && own.moment < before; own = node.contents[next]) {
+      kids.push(kidOf(own, home));
+      next += 1;
+    }
   };
   for (const child of node.children) {
-    const moment = firstMoment(child);
-    if (moment !== undefined) takeOwn(moment);
+    if (child.firstMoment !== undefined) takeOwn(child.firstMoment);
     kids.push(ref(child.id));
   }
   takeOwn(Number.POSITIVE_INFINITY);
   return kids.length === 0 ? '' : ` /K [${kids.join(' ')}]`;
 }
 
-function firstMoment(node: Node): number | undefined {
-  const own = node.contents[0]?.moment;
-  const below = node.children.flatMap((child) => firstMoment(child) ?? []);
-  const all = own === undefined ? below : [own, ...below];
-  return all.length === 0 ? undefined : Math.min(...all);
+/** A piece of content in its element's list; the page is named unless it is the element's own. */
+function kidOf(content: Content, home: PageHandle | undefined): string {
+  const page = content.page === home ? '' : ` /Pg ${ref(content.page.id)}`;
+  if (content.kind === 'annotation') return `<</Type /OBJR${page} /Obj ${ref(content.id)}>>`;
+  return page === '' ? String(content.mcid) : `<</Type /MCR${page} /MCID ${content.mcid}>>`;
 }
 
 /** What a type of element says beside its name (ISO 32000-1, 14.8.5). */

@@ -33,8 +33,12 @@ export function ref(id: number): string {
   return `${id} 0 R`;
 }
 
-/** A string of Latin letters as bytes. */
+const utf8 = new TextEncoder();
+
+/** A string of Latin letters, one byte each. */
 export function latin(text: string): Uint8Array {
+  const fast = utf8.encode(text);
+  if (fast.length === text.length) return fast;
   const bytes = new Uint8Array(text.length);
   for (let at = 0; at < text.length; at += 1) bytes[at] = text.charCodeAt(at) & 0xff;
   return bytes;
