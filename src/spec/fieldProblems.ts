@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
+import { entryOf } from './entry';
 import type { CheckFacts, FieldMeta } from './schema/field';
 import { asClause, kindOf, oneOfWords, shown } from './shown';
 import { type SpecPath, type SpecSource, showPath } from './source';
@@ -15,18 +16,27 @@ export interface Field {
   readonly source: SpecSource;
 }
 
-/** Something required is not there. Told at what it should stand in. */
-export function missing({ path, meta, source }: Field): Diagnostic {
+/** Something required is not there. Told at what it should stand in. `choices` are its words, if it has some. */
+export function missing(
+  { path, meta, source }: Field,
+  schema: z.ZodType | undefined,
+  choices: readonly string[] = [],
+): Diagnostic {
   const name = String(path.at(-1) ?? '');
-  const sample = meta.sample === undefined ? '' : `, such as \`${name}: ${meta.sample}\``;
+  const described = meta.description === undefined ? `a value for \`${name}\`` : asClause(meta.description);
   return {
     code: 'spec-missing',
     severity: 'error',
     at: source.spotOfKey(path),
     message: `\`${showPath(path)}\` is missing`,
-    expected: meta.description === undefined ? `a value for \`${name}\`` : asClause(meta.description),
-    mend: `add \`${name}\`${sample}`,
+    expected: choices.length === 0 ? described : oneOfWords(choices),
+    mend: `add \`${name}\`${missingHint(name, meta, schema)}`,
   };
+}
+
+function missingHint(name: string, { sample }: FieldMeta, schema: z.ZodType | undefined): string {
+  if (sample !== undefined) return `, such as \`${name}: ${sample}\``;
+  return schema instanceof z.ZodRecord ? `, or \`${name}: {}\` if there is none` : '';
 }
 
 /** What may be said of a key nobody knows. */
@@ -66,21 +76,25 @@ function strangerMend(near: string | undefined, above: SpecPath | undefined): st
 /** A key of a keyed list that is not of the form a key must have. */
 export function badKey({ path, source }: Field): Diagnostic {
   const name = String(path.at(-1));
+  const quoted = name === '' ? 'an empty text' : `\`${name}\``;
   return {
     code: 'spec-key',
     severity: 'error',
     at: source.spotOfKey(path),
-    message: `\`${name}\` cannot be a key`,
-    found: `\`${name}\``,
+    message: `${quoted} cannot be a key`,
+    found: quoted,
     expected: 'lower-case words joined by hyphens, such as `pilot-valve`',
     mend: 'rename it, here and wherever it is named',
   };
 }
 
+/** Words for yes and no that are not ours. */
+const sameMeaning: Readonly<Record<string, string>> = { true: 'yes', false: 'no' };
+
 /** A word that is not one of the field's choices; also another version of the format. */
 export function notAChoice({ path, value, source }: Field, choices: readonly string[]): Diagnostic {
   const written = source.written(path);
-  const near = written === undefined ? undefined : nearest(written, choices);
+  const near = written === undefined ? undefined : nearest(entryOf(sameMeaning, written) ?? written, choices);
   const version = path.length === 1 && path[0] === 'kettlebook';
   return {
     code: version ? 'spec-version' : 'spec-not-a-choice',
@@ -157,12 +171,12 @@ export function wrongType({ path, meta, value, source }: Field, expected: string
   const written = source.written(path);
   const wanted =
     meta.dimension === undefined ? (typeWords[expected] ?? expected) : 'one amount with its unit';
-  const sample = meta.sample === undefined ? '' : `, such as \`${meta.sample}\``;
+  const sample = meta.sample === undefined || expected === 'boolean' ? '' : `, such as \`${meta.sample}\``;
   return {
     code: 'spec-wrong-type',
     severity: 'error',
     at: source.spotOfValue(path),
-    message: `\`${showPath(path)}\` is ${kindOf(value)}; ${wanted} is needed`,
+    message: `\`${showPath(path)}\` is ${kindOf(value)}; it should be ${wanted}`,
     found: shown(written, value),
     expected: `${wanted}${sample}`,
     mend: typeMend(expected, value, written),

@@ -1,5 +1,5 @@
 /** Faults of form, before anything is known of what the file says: said in words for somebody who does not know YAML. */
-import type { Document, YAMLError } from 'yaml';
+import { type Document, visit, type YAMLError } from 'yaml';
 import type { Diagnostic, Spot } from '../diagnostic/diagnostic';
 
 /** From an offset in the text to a place a keeper can find. */
@@ -7,8 +7,12 @@ export type SpotAt = (offset: number, path?: readonly (string | number)[]) => Sp
 
 /** Everything the reader of YAML complains of, and documents that are not one car in the present form of YAML. */
 export function troubleOfForm(documents: readonly Document.Parsed[], spotAt: SpotAt): Diagnostic[] {
-  const problems = documents.flatMap((each) =>
-    [...each.errors, ...each.warnings].map((error) => yamlProblem(error, spotAt(error.pos[0]))),
+  const problems = firstOfEachLine(
+    documents.flatMap((each) =>
+      tellingOnes([...each.errors, ...each.warnings]).map((error) =>
+        yamlProblem(error, spotAt(beginningOf(error, each))),
+      ),
+    ),
   );
   const [first, second] = documents;
   if (first?.directives?.yaml.version === '1.1') problems.push(oldYaml(spotAt(0)));
@@ -16,11 +20,48 @@ export function troubleOfForm(documents: readonly Document.Parsed[], spotAt: Spo
   return problems;
 }
 
+/** One mistake makes the reader stumble over much that follows: tabs and bottomless nesting hide everything else. */
+function tellingOnes(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const tabs = errors.filter((error) => error.code === 'TAB_AS_INDENT');
+  const deep = errors.filter(isTooDeep);
+  if (deep.length > 0) return deep.slice(0, 1);
+  return tabs.length > 0 ? tabs : errors;
+}
+
+function isTooDeep(error: YAMLError): boolean {
+  return /call stack/i.test(error.message);
+}
+
+/** A quote that is not closed is told where it was opened, not at the end of the file. */
+function beginningOf(error: YAMLError, document: Document.Parsed): number {
+  const [offset] = error.pos;
+  if (error.code !== 'MISSING_CHAR' || !/quote/.test(error.message)) return offset;
+  let opened = offset;
+  visit(document, {
+    Scalar: (_, scalar) => {
+      const [start, end] = scalar.range ?? [offset, offset];
+      if (scalar.type?.startsWith('QUOTE') && start < offset && end >= offset) opened = start;
+    },
+  });
+  return opened;
+}
+
+function firstOfEachLine(problems: readonly Diagnostic[]): Diagnostic[] {
+  const seen = new Set<number>();
+  return problems.filter(({ at }) => {
+    const line = at?.line ?? 0;
+    if (seen.has(line)) return false;
+    seen.add(line);
+    return true;
+  });
+}
+
 /** How to mend what the reader complains of, by its own name for the complaint. */
 const mends: Readonly<Record<string, string>> = {
   TAB_AS_INDENT: 'indent with spaces, not tabs',
   BAD_INDENT: 'make this line begin in the same column as the lines it belongs with',
-  BLOCK_AS_IMPLICIT_KEY: 'put the text in quotes if it holds a colon with a space after it',
+  BLOCK_AS_IMPLICIT_KEY:
+    'put the text in quotes if it holds a colon with a space after it; otherwise see that the next line begins in the right column',
   MULTILINE_IMPLICIT_KEY: 'look for a colon that is missing after a key, or for quotes that were not closed',
   BAD_SCALAR_START: 'put the text in quotes',
   MISSING_CHAR: 'look for a bracket, a quote or a comma that is missing on this line or the one before',
@@ -28,6 +69,7 @@ const mends: Readonly<Record<string, string>> = {
 };
 
 function yamlProblem(error: YAMLError, at: Spot): Diagnostic {
+  if (isTooDeep(error)) return tooDeep(at);
   const [message = error.message] = error.message.split('\n');
   return unreadable(message, at, mends[error.code]);
 }

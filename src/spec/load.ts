@@ -15,7 +15,7 @@ import { checkPlaces } from './sense/places';
 import { checkPressures } from './sense/pressures';
 import { checkSafetyValve } from './sense/safetyValve';
 import { readSource, type SpecSource } from './source';
-import { checkNames } from './uniqueness';
+import { checkKeys, checkLabels } from './uniqueness';
 
 /** A spec that can be relied on, and the file it came from. */
 export interface LoadedSpec {
@@ -23,43 +23,50 @@ export interface LoadedSpec {
   readonly source: SpecSource;
 }
 
-const senseChecks: readonly SenseCheck[] = [
-  checkNeeds,
+/** Checks of figures and dates, each of which needs nothing but itself. */
+const figureChecks: readonly SenseCheck[] = [
   checkPressures,
-  checkSafetyValve,
   checkTanks,
   checkBlends,
   checkOrders,
   checkPlaces,
+  checkChanges,
+];
+
+/** Checks of the plant as a whole, which would cry wolf where a name leads nowhere. */
+const plantChecks: readonly SenseCheck[] = [
+  checkNeeds,
   checkOnLines,
   checkLineEnds,
   checkJumps,
   checkFluids,
   checkFuelWays,
-  checkChanges,
+  checkSafetyValve,
 ];
 
 /**
  * Read and check a spec. `libraryLiquids` are the keys of the liquids that come with the program.
  *
- * Faults of form hide the rest; faults in fields, names and references are all reported together; what cannot be so
- * is looked for once every field can be read.
+ * Faults of form hide the rest. Faults in fields, names and references are all reported together. Figures that
+ * contradict each other are looked for once every field can be read, contradictions in the plant once every name
+ * leads to its part as well. Problems come in the order of the file.
  */
 export function loadSpec(text: string, file: string, libraryLiquids: readonly string[]): Outcome<LoadedSpec> {
   const read = readSource(text, file);
   if (!read.ok) return bad(inFileOrder(read.problems));
   const source = read.value;
   const parsed = carSpecSchema.safeParse(source.data);
-  const problems = [
+  const names = [...checkKeys(source), ...checkReferences(source, libraryLiquids)];
+  const fields = [
     ...(parsed.success ? [] : problemsOf(parsed.error.issues, source, carSpecSchema)),
     ...hiddenKeys(source, carSpecSchema),
-    ...checkNames(source),
-    ...checkReferences(source, libraryLiquids),
+    ...checkLabels(source),
   ];
-  if (!parsed.success) return bad(inFileOrder(problems));
+  if (!parsed.success) return bad(inFileOrder([...fields, ...names]));
   const spec = parsed.data;
-  const all = inFileOrder([...problems, ...senseChecks.flatMap((check) => check(spec, source))]);
-  return hasErrors(all) ? bad(all) : good({ spec, source }, all);
+  const checks = hasErrors(names) ? figureChecks : [...figureChecks, ...plantChecks];
+  const problems = inFileOrder([...fields, ...names, ...checks.flatMap((check) => check(spec, source))]);
+  return hasErrors(problems) ? bad(problems) : good({ spec, source }, problems);
 }
 
 function inFileOrder(problems: readonly Diagnostic[]): Diagnostic[] {

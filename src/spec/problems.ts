@@ -98,7 +98,11 @@ function describe(
   const schema = schemaAt(root, path, source.data);
   const value = valueAt(source.data, path);
   const field: Field = { path, meta: schema === undefined ? {} : metaOf(schema), value, source };
-  if (value === undefined) return meant.has(showPath(path)) ? [] : [missing(field)];
+  if (value === undefined) {
+    if (meant.has(showPath(path))) return [];
+    const kinds = issue.code === 'invalid_union' ? kindsAt(root, path.slice(0, -1), source.data) : [];
+    return [missing(field, schema, kinds)];
+  }
   switch (issue.code) {
     case 'invalid_key':
       return [badKey(field)];

@@ -27,7 +27,8 @@ export function oneOfWords(choices: readonly string[]): string {
   return quoted.length === 1 ? (quoted[0] ?? '') : `one of ${quoted.join(', ')}`;
 }
 
-/** A sentence as a part of another: without its capital and its full stop. */
+/** The first sentence of a text as a part of another: without its capital and its full stop. */
 export function asClause(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '');
+  const [first = ''] = text.split(/\.(?:\s|$)/);
+  return first.charAt(0).toLowerCase() + first.slice(1);
 }

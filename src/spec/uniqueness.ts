@@ -6,23 +6,30 @@ import { type SpecPath, type SpecSource, showPath } from './source';
 /** Keys that mean something in every spec. */
 const reserved: readonly string[] = [...outsideNames, ...contentNames, ...singleParts];
 
-/**
- * Check keys, names and tags; capitals do not tell two names apart. Liquids are named only within fuels, so that a
- * fuel of one liquid may be called what the liquid is called.
- */
-export function checkNames(source: SpecSource): Diagnostic[] {
+/** No two things share a key, nor take one that means something in every spec. */
+export function checkKeys(source: SpecSource): Diagnostic[] {
+  return [
+    ...groups(source).flatMap((group) => twice(group, 'key', (thing) => thing.id, source)),
+    ...namedThings(source.data)
+      .filter(isTaken)
+      .map((thing) => takenKey(thing, source)),
+  ];
+}
+
+/** No two things share a name or a tag; capitals do not tell two names apart. */
+export function checkLabels(source: SpecSource): Diagnostic[] {
+  return groups(source).flatMap((group) => [
+    ...twice(group, 'name', (thing) => thing.name, source),
+    ...twice(group, 'tag', (thing) => thing.tag, source),
+  ]);
+}
+
+/** Liquids are named only within fuels, so that a fuel of one liquid may be called what the liquid is called. */
+function groups(source: SpecSource): readonly (readonly Named[])[] {
   const things = namedThings(source.data);
-  const apart = [
+  return [
     things.filter((thing) => thing.kind !== 'liquid'),
     things.filter((thing) => thing.kind === 'liquid'),
-  ];
-  return [
-    ...apart.flatMap((group) => [
-      ...twice(group, 'key', (thing) => thing.id, source),
-      ...twice(group, 'name', (thing) => thing.name, source),
-      ...twice(group, 'tag', (thing) => thing.tag, source),
-    ]),
-    ...things.filter(isTaken).map((thing) => takenKey(thing, source)),
   ];
 }
 

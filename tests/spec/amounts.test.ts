@@ -38,7 +38,7 @@ describe('tanks', () => {
 
   test('charged with air, and nothing says how far to fill it', () => {
     expect(told(spoiled(['    fill-to: 6 US gal\n', '']))).toMatchInlineSnapshot(`
-      "77:15 remark spec-tank at “{ from: 40 psi gauge, to”
+      "77:5 remark spec-tank at “pressure: { from: 40 psi”
         fuel tank is charged with air, but nothing says how full it may be
         expected: \`fill-to\`, below the capacity
         mend: add \`fill-to\`; a charged tank needs air over the liquid
@@ -102,7 +102,7 @@ describe('tanks', () => {
 describe('blends', () => {
   test('too much', () => {
     expect(told(spoiled(['share: 90 %', 'share: 95 %']))).toMatchInlineSnapshot(`
-      "55:7 error spec-shares at “- { liquid: kerosene, sh”
+      "54:5 error spec-shares at “parts:”
         the shares of kerosene blend make 105 %
         expected: 100 %
         mend: correct the shares"
@@ -111,7 +111,7 @@ describe('blends', () => {
 
   test('too little', () => {
     expect(told(spoiled(['share: 10 %', 'share: 5 %']))).toMatchInlineSnapshot(`
-      "55:7 error spec-shares at “- { liquid: kerosene, sh”
+      "54:5 error spec-shares at “parts:”
         the shares of kerosene blend make 95 %
         expected: 100 %
         mend: correct the shares"
@@ -223,7 +223,7 @@ describe('pressures', () => {
 
   test('a safety valve without its pressure', () => {
     expect(told(spoiled(['set: 250 psi gauge, ', '']))).toMatchInlineSnapshot(`
-      "155:17 error spec-no-set-pressure at “{ name: safety valve, pl”
+      "155:3 error spec-no-set-pressure at “safety-valve: { name: sa”
         safety valve has no set pressure
         expected: \`set\`, as gauge pressure
         mend: add \`set\`, from the plate or the last test"
@@ -236,6 +236,7 @@ describe('pressures', () => {
     ).toMatchInlineSnapshot(`
       "153:86 error spec-pressures at “200 psi gauge, does: Shu”
         steam automatic is set to 200 psi gauge, but the boiler says the burner cuts out at 220 psi gauge
+        found: \`200 psi gauge\`
         expected: \`220 psi gauge\`
         mend: take \`set\` out of the device; the boiler’s figure is enough"
     `);
@@ -351,7 +352,7 @@ describe('orders', () => {
   test('an inspection due before the last', () => {
     expect(told(spoiled(['due: 2027-01-10', 'due: 2026-01-10']))).toMatchInlineSnapshot(`
       "112:66 error spec-order at “2026-01-10 }”
-        the next inspection is due before the last one was done
+        the next inspection is not due after the last one
         found: \`2026-01-10\`
         expected: later than \`2026-01-10\`
         mend: look at the certificate"
@@ -446,7 +447,7 @@ describe('places', () => {
 describe('what no car may be without', () => {
   test('an extinguisher', () => {
     expect(told(spoiled(['kind: extinguisher', 'kind: other']))).toMatchInlineSnapshot(`
-      "94:3 error spec-lacks at “extinguisher: { name: dr”
+      "93:1 error spec-lacks at “equipment:”
         the car has no extinguisher
         mend: carry one for liquid fuel, and add it with \`kind: extinguisher\`"
     `);
@@ -456,7 +457,7 @@ describe('what no car may be without', () => {
     expect(
       told(spoiled(['reads: pressure, of: boiler', 'reads: pressure, of: engine'])),
     ).toMatchInlineSnapshot(`
-      "158:3 error spec-lacks at “steam-gauge: { name: ste”
+      "157:1 error spec-lacks at “gauges:”
         the car has no steam gauge
         mend: add the gauge with \`reads: pressure\` and \`of: boiler\`"
     `);
@@ -464,7 +465,7 @@ describe('what no car may be without', () => {
 
   test('a main burner', () => {
     expect(told(spoiled(['job: main,', 'job: pilot,']))).toMatchInlineSnapshot(`
-      "115:3 error spec-lacks at “main-burner: { name: mai”
+      "114:1 error spec-lacks at “burners:”
         the car has no main burner
         mend: add a burner with \`job: main\`"
     `);
@@ -472,7 +473,7 @@ describe('what no car may be without', () => {
 
   test('water', () => {
     expect(told(spoiled(['holds: water\n', 'holds: spirit\n']))).toMatchInlineSnapshot(`
-      "59:3 error spec-lacks at “water-tank:”
+      "58:1 error spec-lacks at “tanks:”
         the car has no water tank
         mend: add the tank that holds \`water\`
       173:33 error spec-two-fluids at “water-tank, feed-pump, c”
@@ -525,7 +526,7 @@ describe('changes', () => {
       ),
     ).toMatchInlineSnapshot(`
       "183:5 error spec-change at “{ in: inspect, move: loo”
-        this change says not where the step goes
+        this change does not say where the step goes
         expected: either \`before\` or \`after\`, naming a step
         mend: add one of the two"
     `);

@@ -83,7 +83,7 @@ describe('missing', () => {
       "2:1 error spec-missing at “kettlebook: 1”
         \`locks\` is missing
         expected: every lock
-        mend: add \`locks\`"
+        mend: add \`locks\`, or \`locks: {}\` if there is none"
     `);
   });
 
@@ -98,7 +98,7 @@ describe('missing', () => {
     ).toMatchInlineSnapshot(`
       "69:5 error spec-missing at “shape: { length: 3 ft, w”
         \`tanks.water-tank.shape.kind\` is missing
-        expected: a value for \`kind\`
+        expected: one of \`rectangular\`, \`lying-cylinder\`, \`standing-cylinder\`, \`lying-oval\`, \`wedge\`
         mend: add \`kind\`"
     `);
   });
@@ -261,8 +261,8 @@ describe('keys of parts', () => {
   test('nothing', () => {
     expect(told(spoiled(['  hand-brake:', '  "":']))).toMatchInlineSnapshot(`
       "165:3 error spec-key at “"": { name: hand brake,”
-        \`\` cannot be a key
-        found: \`\`
+        an empty text cannot be a key
+        found: an empty text
         expected: lower-case words joined by hyphens, such as \`pilot-valve\`
         mend: rename it, here and wherever it is named"
     `);
@@ -342,9 +342,9 @@ describe('the wrong kind of value', () => {
   test('a word for true or false that is neither', () => {
     expect(told(spoiled(['invented: true', 'invented: no']))).toMatchInlineSnapshot(`
       "9:13 error spec-wrong-type at “no”
-        \`car.invented\` is text; \`true\` or \`false\` is needed
+        \`car.invented\` is text; it should be \`true\` or \`false\`
         found: \`no\`
-        expected: \`true\` or \`false\`, such as \`true\`
+        expected: \`true\` or \`false\`
         mend: write \`false\`"
     `);
   });
@@ -352,9 +352,9 @@ describe('the wrong kind of value', () => {
   test('yes for true', () => {
     expect(told(spoiled(['invented: true', 'invented: yes']))).toMatchInlineSnapshot(`
       "9:13 error spec-wrong-type at “yes”
-        \`car.invented\` is text; \`true\` or \`false\` is needed
+        \`car.invented\` is text; it should be \`true\` or \`false\`
         found: \`yes\`
-        expected: \`true\` or \`false\`, such as \`true\`
+        expected: \`true\` or \`false\`
         mend: write \`true\`"
     `);
   });
@@ -362,7 +362,7 @@ describe('the wrong kind of value', () => {
   test('a number for a name', () => {
     expect(told(spoiled(['model: Smallest', 'model: 12']))).toMatchInlineSnapshot(`
       "7:10 error spec-wrong-type at “12”
-        \`car.model\` is a number; text is needed
+        \`car.model\` is a number; it should be text
         found: \`12\`
         expected: text, such as \`Twelve-horse touring car\`
         mend: put it in quotes: \`"12"\`"
@@ -374,7 +374,7 @@ describe('the wrong kind of value', () => {
       told(spoiled(['{ name: Nobody’s workshop }', '{ name: Nobody’s workshop, telephone: 0500 }'])),
     ).toMatchInlineSnapshot(`
       "19:47 error spec-wrong-type at “0500 }”
-        \`keeper.telephone\` is a number; text is needed
+        \`keeper.telephone\` is a number; it should be text
         found: \`0500\`
         expected: text, such as \`+1 000 555 0114\`
         mend: put it in quotes: \`"0500"\`"
@@ -384,7 +384,7 @@ describe('the wrong kind of value', () => {
   test('a list for a name', () => {
     expect(told(spoiled(['model: Smallest', 'model: [Smallest]']))).toMatchInlineSnapshot(`
       "7:10 error spec-wrong-type at “[Smallest]”
-        \`car.model\` is a list; text is needed
+        \`car.model\` is a list; it should be text
         found: a list
         expected: text, such as \`Twelve-horse touring car\`
         mend: write one value here"
@@ -394,7 +394,7 @@ describe('the wrong kind of value', () => {
   test('text for a number', () => {
     expect(told(spoiled(['year: 1905', 'year: MCMV']))).toMatchInlineSnapshot(`
       "8:9 error spec-wrong-type at “MCMV”
-        \`car.year\` is text; a number is needed
+        \`car.year\` is text; it should be a number
         found: \`MCMV\`
         expected: a number, such as \`1912\`
         mend: write a plain number, without quotes or unit"
@@ -404,7 +404,7 @@ describe('the wrong kind of value', () => {
   test('a number that is not whole', () => {
     expect(told(spoiled(['seats: 2', 'seats: 2.5']))).toMatchInlineSnapshot(`
       "11:10 error spec-wrong-type at “2.5”
-        \`car.seats\` is a number; a whole number is needed
+        \`car.seats\` is a number; it should be a whole number
         found: \`2.5\`
         expected: a whole number, such as \`5\`
         mend: write a plain number, without quotes or unit"
@@ -414,7 +414,7 @@ describe('the wrong kind of value', () => {
   test('a number without end', () => {
     expect(told(spoiled(['turns-per-wheel-turn: 2.5', 'turns-per-wheel-turn: .inf']))).toMatchInlineSnapshot(`
       "134:25 error spec-wrong-type at “.inf”
-        \`engine.turns-per-wheel-turn\` is a number without end; a number is needed
+        \`engine.turns-per-wheel-turn\` is a number without end; it should be a number
         found: \`.inf\`
         expected: a number, such as \`1.5\`
         mend: write a plain number, without quotes or unit"
@@ -426,7 +426,7 @@ describe('the wrong kind of value', () => {
       told(spoiled(['changed: [New pilot valve.]', 'changed: New pilot valve.'])),
     ).toMatchInlineSnapshot(`
       "24:12 error spec-wrong-type at “New pilot valve.”
-        \`issue.changed\` is text; a list is needed
+        \`issue.changed\` is text; it should be a list
         found: \`New pilot valve.\`
         expected: a list, such as \`[New pilot needle valve.]\`
         mend: write it as a list: \`[one, another]\`, or one to a line after \`- \`"
@@ -443,7 +443,7 @@ describe('the wrong kind of value', () => {
       ),
     ).toMatchInlineSnapshot(`
       "67:13 error spec-wrong-type at “underneath”
-        \`tanks.water-tank.filler\` is text; keys and values is needed
+        \`tanks.water-tank.filler\` is text; it should be keys and values
         found: \`underneath\`
         expected: keys and values
         mend: indent the keys that belong to it under it"
@@ -453,7 +453,7 @@ describe('the wrong kind of value', () => {
   test('a list for a section', () => {
     expect(told(spoiled(['controls:\n  hand-brake: { ', 'controls:\n  - { ']))).toMatchInlineSnapshot(`
       "165:3 error spec-wrong-type at “- { name: hand brake, pl”
-        \`controls\` is a list; keys and values is needed
+        \`controls\` is a list; it should be keys and values
         found: a list
         expected: keys and values
         mend: indent the keys that belong to it under it"
@@ -463,7 +463,7 @@ describe('the wrong kind of value', () => {
   test('a list for a quantity', () => {
     expect(told(spoiled(['capacity: 20 US gal', 'capacity: [20, US gal]']))).toMatchInlineSnapshot(`
       "63:15 error spec-wrong-type at “[20, US gal]”
-        \`tanks.water-tank.capacity\` is a list; one amount with its unit is needed
+        \`tanks.water-tank.capacity\` is a list; it should be one amount with its unit
         found: a list
         expected: one amount with its unit, such as \`17 US gal\`
         mend: write one value here"
@@ -473,7 +473,7 @@ describe('the wrong kind of value', () => {
   test('keys and values for a quantity', () => {
     expect(told(spoiled(['capacity: 20 US gal', 'capacity: { us: 20 gal }']))).toMatchInlineSnapshot(`
       "63:15 error spec-wrong-type at “{ us: 20 gal }”
-        \`tanks.water-tank.capacity\` is keys and values; one amount with its unit is needed
+        \`tanks.water-tank.capacity\` is keys and values; it should be one amount with its unit
         found: keys and values
         expected: one amount with its unit, such as \`17 US gal\`
         mend: write one value here"
@@ -508,7 +508,7 @@ describe('choices', () => {
         \`boiler.draws-full\` is not one of its choices
         found: \`false\`
         expected: one of \`yes\`, \`no\`, \`not-known\`
-        mend: choose one of them"
+        mend: write \`no\`"
     `);
   });
 
@@ -811,7 +811,7 @@ describe('bounds', () => {
         \`lines.10.through\` is not as it should be
         found: a list
         expected: at least 2 in the list, such as \`[pilot-tank, pilot-valve, pilot]\`
-        mend: give: what it passes through, in the order of flow, from a source to where it ends or joins another line. \`open-air\` and \`ground\` are ends that every car has"
+        mend: give: what it passes through, in the order of flow, from a source to where it ends or joins another line"
     `);
   });
 

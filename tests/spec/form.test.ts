@@ -8,10 +8,7 @@ describe('not well-formed', () => {
     expect(told(spoiled(['  make: Nobody', '   make: Nobody']))).toMatchInlineSnapshot(`
       "5:9 error spec-yaml at “Pipkin”
         the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      5:9 error spec-yaml at “Pipkin”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed"
+        mend: put the text in quotes if it holds a colon with a space after it; otherwise see that the next line begins in the right column"
     `);
   });
 
@@ -19,73 +16,7 @@ describe('not well-formed', () => {
     expect(told(spoiled(['  make: Nobody', '\tmake: Nobody']))).toMatchInlineSnapshot(`
       "6:1 error spec-yaml at “	make: Nobody & Sons”
         the file cannot be read here: tabs are not allowed as indentation
-        mend: indent with spaces, not tabs
-      6:8 error spec-yaml at “Nobody & Sons”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      6:8 error spec-yaml at “Nobody & Sons”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      7:10 error spec-yaml at “Smallest”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      7:10 error spec-yaml at “Smallest”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      8:9 error spec-yaml at “1905”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      8:9 error spec-yaml at “1905”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      9:13 error spec-yaml at “true”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      9:13 error spec-yaml at “true”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      10:9 error spec-yaml at “two-seat runabout”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      10:9 error spec-yaml at “two-seat runabout”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      11:10 error spec-yaml at “2”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      11:10 error spec-yaml at “2”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      12:16 error spec-yaml at “right”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      12:16 error spec-yaml at “right”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      13:13 error spec-yaml at “tiller”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      13:13 error spec-yaml at “tiller”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      14:11 error spec-yaml at “9 ft”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      14:11 error spec-yaml at “9 ft”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      15:10 error spec-yaml at “4 ft 6 in”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      15:10 error spec-yaml at “4 ft 6 in”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed
-      16:14 error spec-yaml at “6 ft”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it
-      16:14 error spec-yaml at “6 ft”
-        the file cannot be read here: implicit keys need to be on a single line
-        mend: look for a colon that is missing after a key, or for quotes that were not closed"
+        mend: indent with spaces, not tabs"
     `);
   });
 
@@ -93,13 +24,13 @@ describe('not well-formed', () => {
     expect(told(spoiled(['model: Smallest', 'model: Smallest: the first']))).toMatchInlineSnapshot(`
       "7:10 error spec-yaml at “Smallest: the first”
         the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it"
+        mend: put the text in quotes if it holds a colon with a space after it; otherwise see that the next line begins in the right column"
     `);
   });
 
   test('a quote that is not closed', () => {
     expect(told(spoiled(['model: Smallest', 'model: "Smallest']))).toMatchInlineSnapshot(`
-      "186:60 error spec-yaml at “”
+      "7:10 error spec-yaml at “"Smallest”
         the file cannot be read here: missing closing "quote
         mend: look for a bracket, a quote or a comma that is missing on this line or the one before"
     `);
@@ -362,7 +293,7 @@ describe('forms that are as good', () => {
       told(`\uFEFF${spoiled(['seats: 2', 'seats: two'])}`.replaceAll('\n', '\r\n')),
     ).toMatchInlineSnapshot(`
       "11:10 error spec-wrong-type at “two”
-        \`car.seats\` is text; a number is needed
+        \`car.seats\` is text; it should be a number
         found: \`two\`
         expected: a number, such as \`5\`
         mend: write a plain number, without quotes or unit"
@@ -394,20 +325,20 @@ describe('forms that are as good', () => {
         mend: add \`print\`
       1:1 error spec-missing at “kettlebok: 1”
         \`places\` is missing
-        expected: places on the car. Every part names one
-        mend: add \`places\`
+        expected: places on the car
+        mend: add \`places\`, or \`places: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`fuels\` is missing
         expected: fuels as they go into the tanks
-        mend: add \`fuels\`
+        mend: add \`fuels\`, or \`fuels: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`tanks\` is missing
         expected: every tank on the car
-        mend: add \`tanks\`
+        mend: add \`tanks\`, or \`tanks: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`equipment\` is missing
         expected: what is carried; at least an extinguisher
-        mend: add \`equipment\`
+        mend: add \`equipment\`, or \`equipment: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`boiler\` is missing
         expected: the boiler
@@ -415,7 +346,7 @@ describe('forms that are as good', () => {
       1:1 error spec-missing at “kettlebok: 1”
         \`burners\` is missing
         expected: every burner, main and pilot
-        mend: add \`burners\`
+        mend: add \`burners\`, or \`burners: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`engine\` is missing
         expected: the engine
@@ -423,30 +354,30 @@ describe('forms that are as good', () => {
       1:1 error spec-missing at “kettlebok: 1”
         \`pumps\` is missing
         expected: every pump
-        mend: add \`pumps\`
+        mend: add \`pumps\`, or \`pumps: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`valves\` is missing
         expected: every valve, cock and tap that is worked by hand or foot
-        mend: add \`valves\`
+        mend: add \`valves\`, or \`valves: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`devices\` is missing
         expected: everything that acts by itself: automatics, check valves, relief and safety valves
-        mend: add \`devices\`
+        mend: add \`devices\`, or \`devices: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`gauges\` is missing
         expected: every gauge, glass and indicator
-        mend: add \`gauges\`
+        mend: add \`gauges\`, or \`gauges: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`locks\` is missing
         expected: every lock
-        mend: add \`locks\`
+        mend: add \`locks\`, or \`locks: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`controls\` is missing
         expected: controls that are not valves
-        mend: add \`controls\`
+        mend: add \`controls\`, or \`controls: {}\` if there is none
       1:1 error spec-missing at “kettlebok: 1”
         \`lines\` is missing
-        expected: every run of pipe. From these the program knows the car as a plant
+        expected: every run of pipe
         mend: add \`lines\`
       1:1 error spec-missing at “kettlebok: 1”
         \`running\` is missing

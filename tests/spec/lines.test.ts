@@ -10,11 +10,11 @@ describe('parts and lines', () => {
         spoiled(['through: [pilot-tank, pilot-valve, pilot-burner]', 'through: [pilot-tank, pilot-burner]']),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-lacks at “name: pilot burner”
+      "116:3 error spec-lacks at “pilot-burner:”
         fuel comes from pilot tank to pilot burner through no hand valve
         expected: a valve that shuts the fuel off by hand
         mend: put the valve into the line; if the car has none, it must not be fired
-      146:16 error spec-off-line at “{ name: pilot valve, tag”
+      146:3 error spec-off-line at “pilot-valve: { name: pil”
         pilot valve is on no line
         expected: \`pilot-valve\` in the \`through\` of at least one line
         mend: add it to the line it shuts; a valve on no line can isolate nothing"
@@ -23,7 +23,7 @@ describe('parts and lines', () => {
 
   test('a fitting on no line', () => {
     expect(told(spoiled(['fuel-tank, strainer,', 'fuel-tank,']))).toMatchInlineSnapshot(`
-      "168:13 error spec-off-line at “{ name: fuel strainer, p”
+      "168:3 error spec-off-line at “strainer: { name: fuel s”
         fuel strainer is on no line
         expected: \`strainer\` in the \`through\` of at least one line
         mend: add it to the line it belongs to"
@@ -45,7 +45,7 @@ describe('parts and lines', () => {
         ]),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-off-line at “name: pilot burner”
+      "116:3 error spec-off-line at “pilot-burner:”
         pilot burner is on no line
         expected: \`pilot-burner\` in the \`through\` of at least one line
         mend: add it to the line it belongs to"
@@ -65,7 +65,7 @@ describe('parts and lines', () => {
     expect(
       told(spoiled(['automatic, coil, main-burner', 'automatic, coil, strainer, main-burner'])),
     ).toMatchInlineSnapshot(`
-      "115:16 error spec-lacks at “{ name: main burner, job”
+      "115:3 error spec-lacks at “main-burner: { name: mai”
         fuel comes from fuel tank to main burner through no hand valve
         expected: a valve that shuts the fuel off by hand
         mend: put the valve into the line; if the car has none, it must not be fired
@@ -90,7 +90,7 @@ describe('ends', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "115:16 error spec-lacks at “{ name: main burner, job”
+      "115:3 error spec-lacks at “main-burner: { name: mai”
         fuel comes from fuel tank to main burner through no hand valve
         expected: a valve that shuts the fuel off by hand
         mend: put the valve into the line; if the car has none, it must not be fired
@@ -135,7 +135,7 @@ describe('ends', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-lacks at “name: pilot burner”
+      "116:3 error spec-lacks at “pilot-burner:”
         no line brings fuel from a tank to pilot burner
         expected: a line that carries fuel from a tank to \`pilot-burner\`
         mend: join the fuel lines from the tank forward, in the order of flow
@@ -194,7 +194,7 @@ describe('jumps', () => {
         ]),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-lacks at “name: pilot burner”
+      "116:3 error spec-lacks at “pilot-burner:”
         fuel comes from pilot tank to pilot burner through no hand valve
         expected: a valve that shuts the fuel off by hand
         mend: put the valve into the line; if the car has none, it must not be fired
@@ -330,7 +330,7 @@ describe('two fluids', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-lacks at “name: pilot burner”
+      "116:3 error spec-lacks at “pilot-burner:”
         no line brings fuel from a tank to pilot burner
         expected: a line that carries fuel from a tank to \`pilot-burner\`
         mend: join the fuel lines from the tank forward, in the order of flow
@@ -371,7 +371,7 @@ describe('two fluids', () => {
 
   test('a pump that moves something else', () => {
     expect(told(spoiled(['moves: water, drive', 'moves: oil, drive']))).toMatchInlineSnapshot(`
-      "142:3 error spec-lacks at “feed-pump: { name: feed”
+      "141:1 error spec-lacks at “pumps:”
         the car has no pump that moves water
         mend: add the feed pump with \`moves: water\`
       173:45 error spec-two-fluids at “feed-pump, check-valve,”
@@ -411,7 +411,7 @@ describe('the way of the fuel', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-lacks at “name: pilot burner”
+      "116:3 error spec-lacks at “pilot-burner:”
         no line brings fuel from a tank to pilot burner
         expected: a line that carries fuel from a tank to \`pilot-burner\`
         mend: join the fuel lines from the tank forward, in the order of flow"
@@ -430,7 +430,7 @@ describe('the way of the fuel', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "117:5 error spec-lacks at “name: pilot burner”
+      "116:3 error spec-lacks at “pilot-burner:”
         fuel comes from pilot tank to pilot burner through no hand valve
         expected: a valve that shuts the fuel off by hand
         mend: put the valve into the line; if the car has none, it must not be fired"
@@ -467,7 +467,7 @@ describe('the safety valve', () => {
         ]),
       ),
     ).toMatchInlineSnapshot(`
-      "148:14 error spec-safety-valve-shut at “{ name: drip cock, tag:”
+      "148:3 error spec-safety-valve-shut at “drip-cock: { name: drip”
         drip cock can shut safety valve off from the air
         expected: no valve behind a safety valve
         mend: correct the line; if the car is really piped so, it must not be steamed before that is put right"

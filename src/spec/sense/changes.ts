@@ -41,7 +41,7 @@ function placeFaults(change: Change, deed: string, goes: boolean): readonly Faul
   if (goes && given.length !== 1) {
     return [
       {
-        message: `this change says ${given.length === 0 ? 'not' : 'twice'} where the step goes`,
+        message: `this change ${given.length === 0 ? 'does not say' : 'says twice'} where the step goes`,
         expected: 'either `before` or `after`, naming a step',
         mend: given.length === 0 ? 'add one of the two' : 'take one of the two out',
       },

@@ -2,6 +2,7 @@
 import type { DiagnosticCode } from '../../diagnostic/catalogue';
 import type { Diagnostic, Severity } from '../../diagnostic/diagnostic';
 import type { Quantity } from '../../quantity/quantity';
+import { valueAt } from '../entry';
 import type { CarSpec } from '../schema/carSpec';
 import type { SpecPath, SpecSource } from '../source';
 
@@ -20,9 +21,11 @@ export interface Finding {
   readonly severity?: Severity;
 }
 
-/** A finding with its place in the file. */
+/** A finding with its place in the file: at a single value itself, at the key of anything larger. */
 export function finding(source: SpecSource, { path, severity, ...rest }: Finding): Diagnostic {
-  return { ...rest, severity: severity ?? 'error', at: source.spotOfValue(path) };
+  const value = valueAt(source.data, path);
+  const at = typeof value === 'object' ? source.spotOfKey(path) : source.spotOfValue(path);
+  return { ...rest, severity: severity ?? 'error', at };
 }
 
 /** Two quantities that must stand in order. */

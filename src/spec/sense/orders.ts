@@ -51,7 +51,7 @@ const checkDates: SenseCheck = (spec, source) => {
       finding(source, {
         code: 'spec-order',
         path: ['boiler', 'inspection', 'due'],
-        message: 'the next inspection is due before the last one was done',
+        message: 'the next inspection is not due after the last one',
         found: `\`${inspection.due}\``,
         expected: `later than \`${inspection.last}\``,
         mend: 'look at the certificate',

@@ -116,6 +116,7 @@ const deviceProblems: SenseCheck = (spec, source) =>
               code: 'spec-pressures',
               path: ['devices', id, 'set'],
               message: `${device.name} is set to ${device.set.written}, but the boiler says the burner cuts out at ${spec.boiler['burner-cuts-out'].written}`,
+              found: `\`${device.set.written}\``,
               expected: `\`${spec.boiler['burner-cuts-out'].written}\``,
               mend: 'take `set` out of the device; the boiler’s figure is enough',
             }),
