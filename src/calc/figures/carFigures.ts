@@ -8,7 +8,11 @@ import type { Figure } from '../figure';
 import type { Liquids } from '../fuel/liquids';
 import type { TripLog } from '../range/trip-log';
 import { type BlendChart, blendCharts } from './blends';
+import { type ChargedFigures, chargedFigures } from './charged';
+import { type FuelHazard, fuelHazards } from './hazards';
+import { type RaisingFigures, raisingFigures } from './raising';
 import { plannedTank, type RangeChart, rangeChart } from './rangeChart';
+import { blowDownFigures, feedFigures, oilFigures, speedFigures, steamHeatFigures } from './road';
 import { type SteamRow, steamTable } from './steamTable';
 import { type StickChart, stickChart } from './stickCharts';
 import { tankModels } from './tankModel';
@@ -21,6 +25,9 @@ export interface CarFigures {
   readonly blends: readonly BlendChart[];
   readonly water?: RangeChart;
   readonly fuel?: RangeChart;
+  readonly hazards: readonly FuelHazard[];
+  readonly charged: readonly ChargedFigures[];
+  readonly raising: RaisingFigures;
   /** Every figure, each once, in the order the manual prints them. */
   readonly all: readonly Figure[];
 }
@@ -57,16 +64,30 @@ export function carFigures(car: Car, { liquids, log, system }: FigureSources): C
       ? []
       : [...terrains.map((terrain) => chart.use.byTerrain[terrain].figure), chart.figure],
   );
+  const hazards = fuelHazards(car, liquids);
+  const charged = chargedFigures(car);
+  const raising = raisingFigures(car, liquids);
   return {
     sticks,
     steam,
     blends,
+    hazards,
+    charged,
+    raising,
     ...(water === undefined ? {} : { water }),
     ...(fuel === undefined ? {} : { fuel }),
     all: [
       ...sticks.map((chart) => chart.figure),
       ...blends.map((chart) => chart.figure),
+      ...hazards.flatMap((hazard) => hazard.figures),
+      ...charged.flatMap((each) => each.figures),
+      ...raising.figures,
       ...rangeFigures,
+      ...feedFigures(car, water),
+      ...speedFigures(car),
+      ...oilFigures(car),
+      ...blowDownFigures(car),
+      ...steamHeatFigures(car),
       ...steam.map((row) => row.figure),
     ],
   };

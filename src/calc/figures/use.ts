@@ -5,6 +5,8 @@ import { terrains } from '../../spec/schema/running';
 import type { Figure } from '../figure';
 import type { Terrain, TripLog } from '../range/trip-log';
 import { fitUse, meanUse, nextTripUse, type TerrainRatios, type UseFit } from '../range/use-fit';
+import { type RoadCar, surfaceRolling, tyreRolling } from '../road/road-load';
+import { terrainRatios as roadRatios } from '../road/terrain';
 
 /** Which liquid. */
 export type UsedLiquid = 'water' | 'fuel';
@@ -38,15 +40,16 @@ export function liquidUse(car: Car, liquid: UsedLiquid, log: TripLog | undefined
   const readings = new Map(
     (car.spec.running[`${liquid}-use`] ?? []).map((reading) => [reading.terrain, reading]),
   );
-  const ratios = terrainRatios(readings);
-  const fit = log === undefined || ratios === undefined ? undefined : fitUse(log.trips, liquid, ratios);
+  const ratios = terrainRatios(car, readings);
+  const fit = log === undefined ? undefined : fitUse(log.trips, liquid, ratios.by);
   const useOn = (terrain: Terrain): TerrainUse => {
     const reading = readings.get(terrain);
-    if (fit !== undefined && ratios !== undefined)
-      return fromLog(terrain, liquid, fit, ratios, readings, log?.file ?? '');
-    return reading === undefined
+    if (fit !== undefined) return fromLog(terrain, liquid, fit, ratios, log?.file ?? '');
+    if (reading !== undefined) return fromReading(terrain, liquid, reading.use, reading.where);
+    const [other] = readings.values();
+    return other === undefined
       ? notMeasured(terrain, liquid)
-      : fromReading(terrain, liquid, reading.use, reading.where);
+      : fromOtherTerrain(terrain, liquid, other, ratios.by);
   };
   return {
     liquid,
@@ -55,16 +58,56 @@ export function liquidUse(car: Car, liquid: UsedLiquid, log: TripLog | undefined
   };
 }
 
-type Reading = { readonly use: Quantity<'volumePerDistance'>; readonly where: string };
+interface Reading {
+  readonly terrain: Terrain;
+  readonly use: Quantity<'volumePerDistance'>;
+  readonly where: string;
+}
 
-/** How much more each terrain uses than level road, from the keeper's readings; nothing if one of them is missing. */
-function terrainRatios(readings: ReadonlyMap<Terrain, Reading>): TerrainRatios | undefined {
-  const [level, rolling, hilly] = terrains.map((terrain) => readings.get(terrain)?.use.si);
-  if (level === undefined || rolling === undefined || hilly === undefined) return undefined;
+/** How much more each terrain uses than level road, and where that is known from. */
+interface Ratios {
+  readonly by: TerrainRatios;
+  readonly basis: 'readings' | 'physics';
+  readonly estimated: boolean;
+}
+
+/** From the keeper's readings if there is one for every terrain; else from the road load of the car. */
+function terrainRatios(car: Car, readings: ReadonlyMap<Terrain, Reading>): Ratios {
+  const [level, rolling, hilly] = terrains.map((terrain) => readings.get(terrain)?.use);
+  if (level === undefined || rolling === undefined || hilly === undefined) {
+    return {
+      by: roadRatios(roadCarOf(car), car.spec.running['usual-speed'].si),
+      basis: 'physics',
+      estimated: true,
+    };
+  }
+  const middle = Math.max(1, rolling.si / level.si);
   return {
-    level: 1,
-    rolling: Math.max(1, rolling / level),
-    hilly: Math.max(1, rolling / level, hilly / level),
+    by: { level: 1, rolling: middle, hilly: Math.max(middle, hilly.si / level.si) },
+    basis: 'readings',
+    estimated: level.estimated || rolling.estimated || hilly.estimated,
+  };
+}
+
+/** Four people and their things; common practice, no source. */
+const loadKg = 320;
+/** Upright open body, and its area over width times height; from memory. */
+const usualDrag = 0.9;
+const usualAreaShare = 0.8;
+const usualHeightM = 1.9;
+
+/** The car as road and air feel it, with usual values where the spec is silent. */
+function roadCarOf({ spec }: Car): RoadCar {
+  const { front, tyres } = spec.running;
+  return {
+    massKg: spec.running['mass-empty'].si + loadKg,
+    rolling:
+      tyres.pressure === undefined
+        ? surfaceRolling['worn asphalt']
+        : tyreRolling(tyres.pressure.si, spec.running['usual-speed'].si),
+    dragCoefficient: front?.['drag-coefficient'] ?? usualDrag,
+    frontalAreaM2:
+      front?.area.si ?? usualAreaShare * spec.car.width.si * (spec.car.height?.si ?? usualHeightM),
   };
 }
 
@@ -72,14 +115,16 @@ function fromLog(
   terrain: Terrain,
   liquid: UsedLiquid,
   fit: UseFit,
-  ratios: TerrainRatios,
-  readings: ReadonlyMap<Terrain, Reading>,
+  { by, basis, estimated }: Ratios,
   file: string,
 ): TerrainUse {
-  const ratio = ratios[terrain];
+  const ratio = by[terrain];
   const plan = nextTripUse(fit, ratio, plannedTripM, (2 * planned - 100) / 100);
   const mean = meanUse(fit, ratio);
-  const estimated = [...readings.values()].some((reading) => reading.use.estimated);
+  const ratioWords =
+    basis === 'physics'
+      ? 'how much harder each terrain is was worked out from the road load'
+      : `how much harder each terrain is comes from the keeper’s readings${estimated ? ', one of them an estimate' : ''}`;
   return {
     terrain,
     planPerM: plan.high,
@@ -102,7 +147,7 @@ function fromLog(
         {
           name: `use on ${terrain} road over use on level road`,
           value: Math.round(ratio * 1000) / 1000,
-          from: `running.${liquid}-use`,
+          from: basis === 'physics' ? 'road load' : `running.${liquid}-use`,
         },
       ],
       formula: `robust fit of use against distance through nought, × terrain ratio; planned with the use that ${planned} trips in 100 do not pass`,
@@ -111,7 +156,7 @@ function fromLog(
       doubt: {
         basis: estimated ? 'estimated' : 'measured',
         share: plan.high / mean.mean - 1,
-        words: `${fit.trips} trips; the terrain ratios are the keeper’s readings${estimated ? ', one of them an estimate' : ''}`,
+        words: `${fit.trips} trips; ${ratioWords}`,
       },
     },
   };
@@ -139,6 +184,43 @@ function fromReading(
         basis: use.estimated ? 'estimated' : 'measured',
         words: 'a single figure; how far trips scatter about it is not known, so the reserve must bear it',
       },
+    },
+  };
+}
+
+/** Physics gives the ratio between terrains, the one reading gives the level. */
+function fromOtherTerrain(
+  terrain: Terrain,
+  liquid: UsedLiquid,
+  other: Reading,
+  by: TerrainRatios,
+): TerrainUse {
+  const ratio = by[terrain] / by[other.terrain];
+  const use = quantity('volumePerDistance', other.use.si * ratio, true);
+  return {
+    terrain,
+    planPerM: use.si,
+    meanPerM: use.si,
+    figure: {
+      id: `${liquid}-use-${terrain}`,
+      name: `${liquid} used on ${terrain} road`,
+      value: { kind: 'quantity', quantity: use, rounding: 'up' },
+      inputs: [
+        {
+          name: `the keeper’s reading on ${other.terrain} road`,
+          value: other.use,
+          from: `running.${liquid}-use`,
+        },
+        {
+          name: `${terrain} over ${other.terrain} road`,
+          value: Math.round(ratio * 1000) / 1000,
+          from: 'road load',
+        },
+      ],
+      formula: 'reading × work for each distance on this terrain / on that one',
+      source: 'rolling, climbing and air (Bosch Automotive Handbook, from memory); gradients assumed',
+      checkedAgainst: 'nothing published for such cars',
+      doubt: { basis: 'estimated', share: 0.25, words: 'not measured on this terrain' },
     },
   };
 }

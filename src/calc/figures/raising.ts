@@ -1,0 +1,158 @@
+/** How long steam takes, from cold and from warm, with the pressures where checks are due. */
+import type { Car } from '../../car/car';
+import { type Quantity, quantity } from '../../quantity/quantity';
+import type { Figure } from '../figure';
+import { blendProperties } from '../fuel/blend';
+import type { Liquids } from '../fuel/liquids';
+import { standardAir } from '../steam/atmosphere';
+import { metalSpecificHeat, raiseSteam, type SteamRaising, timeToGaugeS } from '../water/raise-steam';
+import { blendOfFuel, liquidsOf } from './blends';
+
+/** Steam raising from one start. */
+export interface RaisingCurve {
+  readonly start: 'cold' | 'warm';
+  readonly raising: SteamRaising;
+  /** Time to each pressure that matters, s, from the lowest up; absent if it is not reached. */
+  readonly checks: readonly {
+    readonly at: 'gauge-alive' | 'least-to-move' | 'working' | 'cuts-out';
+    readonly pressure: Quantity<'gaugePressure'>;
+    readonly seconds?: number;
+  }[];
+}
+
+/** Both curves and the figures made from them. */
+export interface RaisingFigures {
+  readonly curves: readonly RaisingCurve[];
+  readonly figures: readonly Figure[];
+}
+
+/** Water and air from which a cold start is reckoned, and the boiler of yesterday evening. */
+const coldK = 288.15;
+const warmK = 353.15;
+
+/** Share of the full fire's heat lost from casing and pipes at working heat; common practice, no source. */
+const lossShare = 0.05;
+
+/** Where the spec says no efficiency: small old boilers with vaporizing burners, 50 to 75 % (from memory). */
+const usualEfficiency = 0.6;
+
+/** The pressure at which the gauge must be seen to move, 50 psi; common practice, no source. */
+const gaugeAlivePa = 344_738;
+
+/** Curves for a boiler whose water, metal and fire are known; otherwise a figure that says what to measure. */
+export function raisingFigures(car: Car, library: Liquids): RaisingFigures {
+  const { boiler, burners } = car.spec;
+  const main = Object.entries(burners).find(
+    ([, burner]) => burner.job === 'main' && burner['full-rate'] !== undefined,
+  );
+  const rate = main?.[1]['full-rate'];
+  if (main === undefined || rate === undefined || boiler['steel-mass'] === undefined)
+    return { curves: [], figures: [notKnown(rate === undefined)] };
+  const fuelHeat = blendProperties(blendOfFuel(car, main[1].fuel, liquidsOf(car, library))).lowerHeatPerM3;
+  const efficiency = boiler.efficiency?.si ?? usualEfficiency;
+  const heatW = rate.si * fuelHeat * efficiency;
+  const curves = (['cold', 'warm'] as const).map((start) => curveFrom(car, start, heatW));
+  return {
+    curves,
+    figures: curves.flatMap((curve) => asFigures(car, curve, { burner: main[0], rate, heatW })),
+  };
+}
+
+function curveFrom({ spec: { boiler } }: Car, start: 'cold' | 'warm', heatW: number): RaisingCurve {
+  const raising = raiseSteam(
+    {
+      waterM3: boiler['water-at-working-level'].si,
+      metalKg: boiler['steel-mass']?.si ?? 0,
+      metalSpecificHeat: metalSpecificHeat.steel,
+      heatW,
+      lossWPerK: (lossShare * heatW) / 230,
+      airTemperatureK: coldK,
+      ambientPa: standardAir(0).pressurePa,
+      startTemperatureK: start === 'cold' ? coldK : warmK,
+    },
+    boiler['burner-cuts-out'].si,
+  );
+  const pressures = [
+    ['gauge-alive', quantity('gaugePressure', gaugeAlivePa)],
+    ['least-to-move', boiler['least-to-move']],
+    ['working', boiler['working-pressure']],
+    ['cuts-out', boiler['burner-cuts-out']],
+  ] as const;
+  const checks = pressures.flatMap(([at, pressure]) => {
+    if (pressure === undefined) return [];
+    const seconds = timeToGaugeS(raising, pressure.si);
+    return [{ at, pressure, ...(seconds === undefined ? {} : { seconds }) }];
+  });
+  return { start, raising, checks };
+}
+
+function asFigures(
+  car: Car,
+  { start, checks }: RaisingCurve,
+  fire: { readonly burner: string; readonly rate: Quantity; readonly heatW: number },
+): readonly Figure[] {
+  const { boiler } = car.spec;
+  return checks
+    .filter(({ at }) => at === 'least-to-move' || at === 'working')
+    .map(({ at, pressure, seconds }) => ({
+      id: `steam-${start}-${at}`,
+      name: `time from lighting the main burner to ${at === 'working' ? 'working pressure' : 'the pressure for moving off'}, boiler ${start}`,
+      value:
+        seconds === undefined
+          ? {
+              kind: 'unknown' as const,
+              measure: 'the pressure is not reached in the model; time it with a watch',
+            }
+          : { kind: 'quantity' as const, quantity: quantity('time', seconds, true), rounding: 'up' as const },
+      inputs: [
+        {
+          name: 'pressure',
+          value: pressure,
+          from: at === 'working' ? 'boiler.working-pressure' : 'boiler.least-to-move',
+        },
+        { name: 'water', value: boiler['water-at-working-level'], from: 'boiler.water-at-working-level' },
+        { name: 'metal', value: boiler['steel-mass'] ?? 'not known', from: 'boiler.steel-mass' },
+        { name: 'full fire', value: fire.rate, from: `burners.${fire.burner}.full-rate` },
+        {
+          name: 'efficiency',
+          value: boiler.efficiency ?? `${usualEfficiency * 100} %, common practice, no source`,
+          from: 'boiler.efficiency',
+        },
+        {
+          name: 'heat to water and metal',
+          value: quantity('power', fire.heatW),
+          from: 'full fire × lower heating value × efficiency',
+        },
+        { name: 'start', value: quantity('temperature', start === 'cold' ? coldK : warmK), from: 'taken' },
+      ],
+      formula:
+        'heat balance: (water’s enthalpy rise + metal’s heat) / (heat of the fire − losses), step by step along the boiling line',
+      source:
+        'IAPWS-IF97; specific heat of steel 0.49 kJ/(kg K) (engineering reference tables); losses 5 % (common practice, no source)',
+      checkedAgainst:
+        'its parts: steam tables and specific heats; trade: under about 10 minutes to 500 psi with a good burner (common practice, no source)',
+      doubt: {
+        basis: 'estimated' as const,
+        share: 0.25,
+        words: 'a burner slow to come to its full fire makes it longer; the keeper’s watch is better',
+      },
+    }));
+}
+
+function notKnown(noRate: boolean): Figure {
+  return {
+    id: 'steam-cold-working',
+    name: 'time from lighting the main burner to working pressure, boiler cold',
+    value: {
+      kind: 'unknown',
+      measure: noRate
+        ? 'the fuel burnt at full fire (`full-rate` of the main burner)'
+        : 'the mass of metal heated with the water (`boiler.steel-mass`)',
+    },
+    inputs: [],
+    formula: 'heat balance',
+    source: 'not known',
+    checkedAgainst: 'nothing',
+    doubt: { basis: 'unknown', words: 'not measured' },
+  };
+}
