@@ -1,0 +1,105 @@
+/** What undoes each fact, as the list of facts says it in words. */
+import type { PartId } from '../car/car';
+import { type FactKey, facts } from '../procedure/facts';
+import type { Act } from './effects/act';
+import { blowDownOver, type Events, eventsOf, tankOpened } from './events';
+import type { Model } from './model';
+import { at, burns, isHot, of, type State } from './state';
+import { content, level, no, pressure, shut, steam, yes } from './values';
+
+/** Value of a fact that holds for one more step. */
+const expiring = 2;
+
+type Lapse = (events: Events, part: PartId) => boolean;
+
+const never: Lapse = () => false;
+const anythingLit: Lapse = (events) => events.anythingLit;
+const burnerLit: Lapse = (events) => events.burnerLit || events.steamRose;
+const cooled: Lapse = (events) => events.cooled;
+const levelDisturbed: Lapse = (events) => events.levelDisturbed || events.cooled;
+const waterGone: Lapse = (events) => events.waterGone;
+const stopped: Lapse = (events) => events.stopped;
+const used: Lapse = ({ act: { draft, model } }, tank) => of(draft, model.slots.content, tank) !== content.enough;
+
+/** What undoes a fact within a day; a fact that is not listed holds until the car is put away. */
+const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
+  'extinguisher-at-hand': ({ act: { step, model } }) => step.action === 'remove' && model.car.spec.equipment[step.part ?? '']?.kind === 'extinguisher',
+  'water-for-burns': (events) => events.ran,
+  'no-loose-fuel': (events) => events.fuelFilled || (at(events.act.draft, events.act.model.slots.spilt) !== no && at(events.act.before, events.act.model.slots.spilt) === no),
+  'valve-as-parked': (events, valve) => events.valveMoved(valve),
+  'gauge-at-zero': (events) => events.steamRose,
+  'boiler-at-zero': burnerLit,
+  'boiler-cool': burnerLit,
+  'oil-feeding': cooled,
+  'water-enough': used,
+  'level-known': levelDisturbed,
+  'level-twice': levelDisturbed,
+  'glass-true': ({ act: { model, draft } }, gauge) => (model.car.spec.gauges[gauge]?.cocks ?? []).some((cock) => of(draft, model.slots.valve, cock) === shut),
+  'feed-ready': waterGone,
+  'feeds-against-pressure': (events, pump) => waterGone(events, pump) || events.cooled,
+  'fuel-enough': used,
+  'tank-vented': ({ act: { model, draft } }, tank) => of(draft, model.slots.pressure, tank) !== pressure.none,
+  'tank-bonded': ({ act: { model, before, draft } }, tank) => of(before, model.slots.cap, tank) === no && of(draft, model.slots.cap, tank) === yes,
+  'pressure-in-band': (events, tank) => isNotCharged(events, tank) || (events.act.step.action === 'fill' && events.act.step.part === tank) || events.ran,
+  'pressure-holds': (events, tank) => tankOpened(events, tank) || isNotCharged(events, tank),
+  'joints-dry': (events) => events.newlyLive,
+  'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
+  'igniter-proven': (events) => events.igniterDisturbed,
+  'flame-good': ({ act: { model, draft } }, burner) => !burns(model, draft, burner),
+  'burner-aired': ({ act: { flows, before, draft } }, burner) => flows.in(draft).fed.includes(burner) && !flows.in(before).fed.includes(burner),
+  'fires-out': anythingLit,
+  'no-flame-near': anythingLit,
+  'blow-down-clear': (events) => blowDownOver(events) || at(events.act.draft, events.act.model.slots.outlets) !== no,
+  'way-clear': stopped,
+  'air-driven-out': cooled,
+  'steam-gauge-alive': cooled,
+  'no-steam-leaks': cooled,
+  'cut-out-proven': cooled,
+  'superheater-flowed': ({ act: { model, draft } }) => of(draft, model.slots.valve, model.car.spec.engine.throttle) === shut,
+  'chest-drained': stopped,
+  'brakes-tried': stopped,
+  'somebody-with-car': ({ act: { model, before, draft } }) => at(before, model.slots.seat) === no && at(draft, model.slots.seat) !== no,
+  'valves-parked': ({ act: { before, draft, model } }) => model.valves.some((id) => of(before, model.slots.valve, id) !== of(draft, model.slots.valve, id)),
+  'water-out': ({ act: { step } }) => step.action === 'fill',
+};
+
+function isNotCharged({ act: { model, draft } }: Events, tank: PartId): boolean {
+  return of(draft, model.slots.pressure, tank) !== pressure.charged;
+}
+
+/** Take back the facts that the act has undone. */
+export function applyLapses(act: Act): void {
+  const events = eventsOf(act);
+  for (const [fact, { part, slot }] of heldFacts(act.model, act.draft)) {
+    if (fact === 'burner-front-clear') clearFront(act, events, slot);
+    else if ((lapses[fact] ?? never)(events, part ?? '')) act.draft[slot] = no;
+  }
+}
+
+/** Somebody walking up undoes it; so does the end of the step after the lighting. */
+function clearFront(act: Act, events: Events, slot: number): void {
+  if (at(act.before, slot) === expiring || at(act.draft, act.model.slots.burnerFront) !== no) act.draft[slot] = no;
+  else if (events.mainLit) act.draft[slot] = expiring;
+}
+
+function* heldFacts(model: Model, state: State): Iterable<readonly [FactKey, { part: PartId | undefined; slot: number }]> {
+  for (const [fact, slots] of model.factSlots) for (const each of slots) if (at(state, each.slot) !== no) yield [fact, each];
+}
+
+/**
+ * The car after a night: cold, its pressures and levels no longer known, and nothing known that has to be found out anew
+ * each day. What holds longer than a day is kept.
+ */
+export function afterNight(model: Model, evening: State): State {
+  const { slots } = model;
+  const morning = evening.slice();
+  for (const [fact, { slot }] of heldFacts(model, evening)) if (facts[fact].lapses !== '') morning[slot] = no;
+  for (const slot of slots.heat.values()) morning[slot] = 0;
+  for (const slot of slots.content.values()) if (at(morning, slot) === content.enough) morning[slot] = content.doubtful;
+  for (const slot of slots.pressure.values()) if (at(morning, slot) === pressure.charged) morning[slot] = pressure.unknown;
+  morning[slots.steam] = steam.none;
+  if (at(morning, slots.level) === level.enough) morning[slots.level] = level.doubtful;
+  for (const slot of [slots.driverAt, slots.helperAt, slots.burnerFront, slots.outlets, slots.ranDry, slots.away, slots.outdoors, slots.vapour]) morning[slot] = no;
+  for (const slot of slots.placed.values()) morning[slot] = no;
+  return morning;
+}

@@ -1,0 +1,84 @@
+/** One moment of the car: how everything on it stands, and what the people working it know. */
+import type { PartId } from '../car/car';
+import type { FactKey } from '../procedure/facts';
+import type { Model, SlotsByPart } from './model';
+import { content, level, no, open, pressure, shut, yes } from './values';
+
+/** The bytes of a state, to be read through `Model.slots`. A state is never changed once it is made. */
+export type State = Uint8Array;
+
+/** The byte at a slot; a part without a slot is nothing. */
+export function at(state: State, slot: number | undefined): number {
+  return slot === undefined ? 0 : (state[slot] ?? 0);
+}
+
+/** The byte of a part. */
+export function of(state: State, slots: SlotsByPart, part: PartId | undefined): number {
+  return part === undefined ? 0 : at(state, slots.get(part));
+}
+
+/** Whether a fact is known, of the car or of a part. */
+export function knows(model: Model, state: State, fact: FactKey, part?: PartId): boolean {
+  return at(state, model.slots.fact.get(part === undefined ? fact : `${fact}/${part}`)) !== no;
+}
+
+/** Whether a fact is known of at least one part. */
+export function knowsOfAny(model: Model, state: State, fact: FactKey): boolean {
+  return (model.factSlots.get(fact) ?? []).some(({ slot }) => at(state, slot) !== no);
+}
+
+/** Whether a burner or torch burns. */
+export function burns(model: Model, state: State, burner: PartId | undefined): boolean {
+  return of(state, model.slots.flame, burner) !== no;
+}
+
+/** Every flame that burns, torches too. */
+export function flamesIn(model: Model, state: State): readonly PartId[] {
+  return [...model.slots.flame].flatMap(([id, slot]) => (at(state, slot) === no ? [] : [id]));
+}
+
+/** Whether anything burns at all. */
+export function anyFlame(model: Model, state: State): boolean {
+  for (const slot of model.slots.flame.values()) if (state[slot] !== no) return true;
+  return false;
+}
+
+/** Whether a vaporizer has had the heat it needs and is still heated. */
+export function isHot(model: Model, state: State, vaporizer: PartId): boolean {
+  return of(state, model.slots.heat, vaporizer) >= (model.heatNeeded.get(vaporizer) ?? 1);
+}
+
+/** The same bytes. */
+export function same(a: State, b: State): boolean {
+  if (a === b) return true;
+  for (let index = 0; index < a.length; index += 1) if (a[index] !== b[index]) return false;
+  return true;
+}
+
+/** The same in everything that can be touched, whatever people know. */
+export function sameMatter(model: Model, a: State, b: State): boolean {
+  for (let index = 0; index < model.factsFrom; index += 1) if (a[index] !== b[index]) return false;
+  return true;
+}
+
+/** A state as a key for maps. */
+export function keyOf(state: State): string {
+  return String.fromCharCode(...state);
+}
+
+/**
+ * The car as it stands before the first procedure of a day: put away, cold, every valve as parked, tanks with some fuel
+ * that nobody has read and perhaps some pressure left, nothing known.
+ */
+export function parkedState(model: Model): State {
+  const { car, slots } = model;
+  const state = new Uint8Array(model.size);
+  for (const [id, slot] of slots.valve) state[slot] = car.spec.valves[id]?.parked === 'open' ? open : shut;
+  for (const slot of slots.content.values()) state[slot] = content.doubtful;
+  for (const id of model.chargedTanks) state[slots.pressure.get(id) ?? 0] = pressure.unknown;
+  for (const slot of slots.cap.values()) state[slot] = yes;
+  for (const [id, slot] of slots.lock) state[slot] = id === car.spec.engine['throttle-lock'] ? yes : no;
+  for (const [id, slot] of slots.control) state[slot] = car.spec.controls[id]?.kind === 'parking-brake' ? yes : no;
+  state[slots.level] = level.doubtful;
+  return state;
+}
