@@ -38,6 +38,9 @@ const wordsForm = z.strictObject({
   'draws-full': wordsFor(['yes', 'no', 'not-known']),
   signals: wordsFor(signalWords),
   terrain: wordsFor(terrains),
+  fire: wordsFor(['full', 'low']),
+  start: wordsFor(['cold', 'warm']),
+  'raising-to': wordsFor(['gauge-alive', 'least-to-move', 'working', 'cuts-out']),
   'range-of': wordsFor(['water', 'fuel']),
   'steam-at': wordsFor(['blown-down', 'least-to-move', 'working', 'cuts-out', 'safety', 'allowed']),
 });

@@ -51,6 +51,25 @@ export interface FuelAndWaterContext {
     readonly rows: readonly { readonly wanted: string; readonly amounts: readonly string[] }[];
   }[];
   readonly ranges: readonly RangeContext[];
+  readonly hazards: readonly {
+    readonly name: string;
+    readonly flashPoint: string;
+    readonly ghs: string;
+    readonly nfpa: string;
+    /** The lightest liquid in it, if the whole is to be handled as that one. */
+    readonly asLightAs: string;
+  }[];
+  readonly charged: readonly {
+    readonly name: string;
+    readonly oneCharge: string;
+    readonly delivered: string;
+    readonly strokes: string;
+    readonly lasts: readonly {
+      readonly burner: string;
+      readonly fire: 'full' | 'low';
+      readonly time: string;
+    }[];
+  }[];
 }
 
 /** Build it. */
@@ -59,6 +78,24 @@ export function fuelAndWaterContext(world: World): FuelAndWaterContext {
   return {
     sticks: figures.sticks.map((chart) => stickContext(chart, phrases)),
     blends: figures.blends.map((chart) => blendContext(chart, phrases)),
+    hazards: figures.hazards.map(({ name, flashPoint, ghs, nfpa, asLightAs }) => ({
+      name,
+      flashPoint: phrases.both(quantity('temperature', flashPoint.cautiousK), { rounding: 'down' }),
+      ghs: ghs === undefined ? notKnown : `${ghs.category}: ${ghs.signalWord}. ${ghs.statement}`,
+      nfpa,
+      asLightAs: asLightAs ?? '',
+    })),
+    charged: figures.charged.map(({ name, oneChargeM3, deliveredM3, strokes, lasts }) => ({
+      name,
+      oneCharge: phrases.both(quantity('volume', oneChargeM3), { rounding: 'down', decimals: 1 }),
+      delivered: phrases.both(quantity('volume', deliveredM3), { rounding: 'down', decimals: 2 }),
+      strokes: strokes === undefined ? '' : String(strokes),
+      lasts: lasts.map(({ burner, fire, seconds }) => ({
+        burner: world.car.parts.get(burner)?.name ?? burner,
+        fire,
+        time: phrases.first(quantity('time', seconds), { rounding: 'down' }),
+      })),
+    })),
     ranges: [figures.water, figures.fuel].flatMap((chart) =>
       chart === undefined ? [] : [rangeContext(chart, world)],
     ),

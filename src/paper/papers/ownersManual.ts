@@ -11,6 +11,7 @@ import { identityContext } from '../context/identity';
 import { planInput } from '../context/plan';
 import { runsContext } from '../context/plantWords';
 import { proceduresContext } from '../context/procedures';
+import { onTheRoadContext, raisingContext } from '../context/raising';
 import { workingsContext } from '../context/workings';
 import { footOf, headOf } from '../heads';
 import type { Paper, World } from '../paper';
@@ -64,6 +65,8 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
       temperature: phrases.both(row.temperature, { rounding: 'up' }),
     })),
     fuelAndWater: fuelAndWaterContext(world),
+    raising: raisingContext(world),
+    onTheRoad: onTheRoadContext(world),
     parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
     emergencies: inPhases(['emergency']),
     faults: world.faults,
