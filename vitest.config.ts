@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
+// svg-builder's ES modules name folders, which Node does not read by itself
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
