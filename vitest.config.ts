@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
+    server: { deps: { inline: ['svg-builder'] } },
     benchmark: { include: ['bench/**/*.bench.ts'] },
   },
 });
