@@ -7,7 +7,7 @@
 import type { Dimension } from './dimension';
 import { readNumber } from './number';
 import type { Quantity } from './quantity';
-import { type Refusal, refusal } from './refusal';
+import { type Fault, type Refusal, refusal } from './refusal';
 import { findUnit, plainSpelling } from './spelling';
 import { toSi, type Unit } from './unit';
 import { dimensionWords } from './wording';
@@ -46,6 +46,9 @@ const compounds: Partial<Record<Dimension, readonly (readonly string[])[]>> = {
   time: [['days', 'h', 'min', 's']],
 };
 
+/** The most a gauge can read below the air, at sea level, with room for high barometers. */
+const vacuumPa = 110e3;
+
 /** Read `text` as a quantity of `dimension`. The number comes back in the SI unit of the dimension. */
 export function parseQuantity<D extends Dimension>(text: string, dimension: D): ParsedQuantity<D> {
   const written = text.trim();
@@ -53,8 +56,8 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D): 
   const [, about, sign, body] = /^(about\s+)?([-−–+])?\s*(.*)$/isu.exec(written) ?? [];
   const terms = readTerms(body ?? '');
   if (!terms) return refusal(dimension, { kind: 'nonsense', found: written });
-  const si = termsToSi(terms, dimension, sign !== undefined && sign !== '+');
-  if (typeof si !== 'number') return refusal(dimension, { ...si, found: written });
+  const si = termsToSi(terms, dimension, sign !== undefined && sign !== '+', written);
+  if (typeof si !== 'number') return refusal(dimension, si);
   return {
     ok: true,
     quantity: { dimension, si, written, estimated: about !== undefined },
@@ -84,46 +87,44 @@ function unitAtStart(text: string): string {
   );
 }
 
-type Fault = Parameters<typeof refusal>[1];
-type FaultWithoutText = Fault extends infer F ? (F extends Fault ? Omit<F, 'found'> : never) : never;
-
+/** The SI amount of a row of terms, or what is wrong with them. `found` is the whole text. */
 function termsToSi(
   terms: readonly Term[],
   dimension: Dimension,
   negative: boolean,
-): number | (FaultWithoutText & Pick<Fault, 'kind'>) {
+  found: string,
+): number | Fault {
   const [first] = terms;
-  if (!first) return { kind: 'nonsense' };
-  if (terms.length === 1 && first.unitText === '') return bareNumber(first.value, dimension, negative);
+  if (!first) return { kind: 'nonsense', found };
+  if (terms.length === 1 && first.unitText === '') {
+    if (dimension !== 'share') return { kind: 'bare', found, number: first.value };
+    return negative || first.value > 1 ? { kind: 'share', found } : first.value;
+  }
   const named: { readonly term: Term; readonly unit: Unit }[] = [];
   for (const term of terms) {
     const unit = findUnit(dimension, term.unitText);
-    if (!unit) return { kind: 'unit', number: term.value, unitText: term.unitText };
+    if (!unit) return { kind: 'unit', found, number: term.value, unitText: term.unitText };
     named.push({ term, unit });
   }
-  const broken = brokenCompound(named, dimension);
-  if (broken) return { kind: 'compound', why: broken };
+  const why = brokenCompound(named, dimension);
+  if (why) return { kind: 'compound', found, why };
   const sign = negative ? -1 : 1;
   const si = named.reduce((sum, { term, unit }) => sum + toSi(sign * term.value, unit), 0);
-  return outOfBounds(si, first.value * sign, dimension) ?? si;
+  const kind = outOfBounds(si, first.value * sign, dimension);
+  return kind ? { kind, found } : si;
 }
 
-function bareNumber(value: number, dimension: Dimension, negative: boolean): ReturnType<typeof termsToSi> {
-  if (dimension !== 'share') return { kind: 'bare', number: value };
-  return !negative && value <= 1 ? value : { kind: 'share' };
-}
-
-/** Bounds that hold for every quantity of a dimension, whatever it is used for. */
+/** The bound that is broken, of those that hold for every quantity of a dimension, whatever it is used for. */
 function outOfBounds(
   si: number,
   value: number,
   dimension: Dimension,
-): { kind: 'negative' | 'share' | 'cold' | 'endless' } | undefined {
-  if (!Number.isFinite(si)) return { kind: 'endless' };
-  if (dimension === 'share' && (si < 0 || si > 1)) return { kind: 'share' };
-  if (dimension === 'temperature' && si < 0) return { kind: 'cold' };
-  if (value < 0 && !dimensionWords[dimension].mayBeNegative) return { kind: 'negative' };
-  return undefined;
+): 'negative' | 'share' | 'cold' | 'vacuum' | 'endless' | undefined {
+  if (!Number.isFinite(si)) return 'endless';
+  if (dimension === 'share' && (si < 0 || si > 1)) return 'share';
+  if (dimension === 'temperature' && si < 0) return 'cold';
+  if (dimension === 'gaugePressure' && si < -vacuumPa) return 'vacuum';
+  return value < 0 && !dimensionWords[dimension].mayBeNegative ? 'negative' : undefined;
 }
 
 /** What is wrong with a quantity of several terms, if anything is. */

@@ -19,7 +19,7 @@ export interface Refusal {
 /** The ways a text can fail to be a quantity. */
 export type Fault =
   | {
-      readonly kind: 'empty' | 'nonsense' | 'negative' | 'share' | 'cold' | 'endless';
+      readonly kind: 'empty' | 'nonsense' | 'negative' | 'share' | 'cold' | 'vacuum' | 'endless';
       readonly found: string;
     }
   | { readonly kind: 'bare'; readonly found: string; readonly number: number }
@@ -61,6 +61,8 @@ function mendWords(dimension: Dimension, fault: Fault): string {
       return 'write a share between `0 %` and `100 %`, or a number between `0` and `1`';
     case 'cold':
       return 'write a temperature above absolute zero (−459.67 °F, −273.15 °C)';
+    case 'vacuum':
+      return 'write a gauge pressure that is not below a vacuum (−14.7 psi gauge)';
     case 'endless':
       return 'write an amount that is more than nothing and can be counted';
     case 'compound':
@@ -68,6 +70,8 @@ function mendWords(dimension: Dimension, fault: Fault): string {
     case 'bare':
       return bareWords(dimension, fault.found);
     case 'unit':
+      if (/\d \d{3}(?!\d)/.test(fault.found))
+        return 'part thousands with a comma, as in `12,500`, or not at all';
       return unitWords(dimension, fault);
   }
 }

@@ -121,6 +121,8 @@ describe('what is refused, and what the keeper is told', () => {
     ['1 US gal 1 imp pt', 'volume', ['do not go together']],
     ['-5 US gal', 'volume', ['minus']],
     ['-500 °F', 'temperature', ['absolute zero']],
+    ['12 500 L', 'volume', ['`12,500`']],
+    ['-20 psi gauge', 'gaugePressure', ['vacuum']],
     ['0 mi/US gal', 'volumePerDistance', ['more than nothing']],
     ['120 %', 'share', ['100 %']],
     ['95', 'share', ['100 %']],

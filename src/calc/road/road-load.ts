@@ -4,7 +4,7 @@
  * Formula: rolling, m g Crr; gradient, m g sin(angle); air, half ρ Cd A v² (Bosch Automotive Handbook, "Running
  * resistance", from memory).
  */
-import { standardGravityMPerS2 } from '../../quantity/units';
+import { standardGravity } from '../../quantity/base-units';
 
 /** A car as the road and the air feel it. */
 export interface RoadCar {
@@ -27,7 +27,7 @@ export interface RoadLoad {
 
 /** Road load at `speedMPerS` on a gradient (rise over run; downhill is negative). */
 export function roadLoad(car: RoadCar, speedMPerS: number, gradient = 0, airDensity = 1.225): RoadLoad {
-  const weightN = car.massKg * standardGravityMPerS2;
+  const weightN = car.massKg * standardGravity;
   const rollingN = weightN * car.rolling;
   const gradientN = weightN * Math.sin(Math.atan(gradient));
   const airN = (airDensity / 2) * car.dragCoefficient * car.frontalAreaM2 * speedMPerS * speedMPerS;

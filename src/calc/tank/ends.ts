@@ -71,15 +71,16 @@ export function endVolumeOnSideM3(end: TankEnd, radiusM: number, levelM: number)
   }
 }
 
-/** D. Jones (2003), conical heads; one head. */
+/**
+ * D. Jones (2003), conical heads; one head. All three terms are taken from the half-chord, so that their noise cancels
+ * where the level just touches the round.
+ */
 function coneOnSide(depth: number, radius: number, level: number): number {
   const half = (Math.PI * radius * radius * depth) / 6;
-  const m = Math.abs((radius - level) / radius);
+  const m = Math.abs(radius - level) / radius;
   if (m < 1e-12) return half;
-  const k =
-    Math.acos(Math.min(m, 1)) +
-    m ** 3 * Math.acosh(Math.max(1 / m, 1)) -
-    2 * m * Math.sqrt(Math.max(0, 1 - m * m));
+  const halfChord = Math.sqrt(level * (2 * radius - level)) / radius;
+  const k = Math.atan2(halfChord, m) + m ** 3 * Math.asinh(halfChord / m) - 2 * m * halfChord;
   const small = (depth * radius * radius * k) / 3;
   return level <= radius ? small : 2 * half - small;
 }
