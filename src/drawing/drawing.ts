@@ -40,8 +40,22 @@ export type PathPiece =
 /** One shape of a drawing. A text's `x`, `y` are its anchor on the baseline. */
 export type Shape =
   | { readonly kind: 'path'; readonly pieces: readonly PathPiece[]; readonly paint: Paint }
-  | { readonly kind: 'rect'; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly radius?: number; readonly paint: Paint }
-  | { readonly kind: 'circle'; readonly cx: number; readonly cy: number; readonly r: number; readonly paint: Paint }
+  | {
+      readonly kind: 'rect';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly radius?: number;
+      readonly paint: Paint;
+    }
+  | {
+      readonly kind: 'circle';
+      readonly cx: number;
+      readonly cy: number;
+      readonly r: number;
+      readonly paint: Paint;
+    }
   | {
       readonly kind: 'text';
       readonly x: number;
