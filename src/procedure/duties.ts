@@ -4,12 +4,13 @@
  */
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
-import type { Fluid } from '../car/plant';
+import type { Fluid, Pipe } from '../car/plant';
 import {
   allFuelValves,
   burnersFor,
   fuelPumps,
   fuelTanks,
+  handValveOf,
   lastValvesTo,
   pumpedTanks,
   startingValves,
@@ -70,16 +71,22 @@ function inFuelOrder(car: Car, ids: readonly PartId[]): readonly PartId[] {
   return allFuelValves(car).filter((id) => ids.includes(id));
 }
 
+/** Pipes of these fluids that do not come from outside the car, so that no way leads out of one tap and in at another. */
+function inside(...fluids: readonly Fluid[]): (pipe: Pipe) => boolean {
+  const use = carrying(...fluids);
+  return (pipe) => use(pipe) && pipe.from !== 'open-air' && pipe.from !== 'ground';
+}
+
 function feedValves(car: Car): readonly PartId[] {
   const tanks = waterTanks(car);
-  const ways = routesTo(car.plant, 'boiler', (id) => tanks.includes(id), carrying('water'));
+  const ways = routesTo(car.plant, 'boiler', (id) => tanks.includes(id), inside('water'));
   return without(valvesOf(car, partsInFlowOrder(ways)), feedBypasses(car));
 }
 
 function steamWay(car: Car): readonly PartId[] {
   return valvesOf(
     car,
-    partsInFlowOrder(routesTo(car.plant, 'engine', (id) => id === 'boiler', carrying('steam'))),
+    partsInFlowOrder(routesTo(car.plant, 'engine', (id) => id === 'boiler', inside('steam'))),
   );
 }
 
@@ -94,8 +101,21 @@ function drainsOf(car: Car, fluids: readonly Fluid[]): readonly PartId[] {
   const ends = car.plant.pipes
     .filter((pipe) => use(pipe) && (pipe.to === 'ground' || pipe.to === 'open-air'))
     .map((pipe) => pipe.from);
-  return without(valvesOf(car, unique(ends)), [...known, ...levelValves(car), ...glassCocks(car)]);
+  return without(valvesOf(car, unique(ends)), [
+    ...known,
+    ...levelValves(car),
+    ...glassCocks(car),
+    ...glassDrains(car),
+  ]);
 }
+
+function glassDrains(car: Car): readonly PartId[] {
+  return valvesOf(
+    car,
+    unique(glasses(car).flatMap((id) => (car.plant.out.get(id) ?? []).map((pipe) => pipe.to))),
+  );
+}
+
 
 function bottomAndTop(car: Car): readonly PartId[] {
   const { boiler } = car.spec;
@@ -230,6 +250,10 @@ const fuelDuties: Readonly<Record<string, Duty>> = {
       'Hand valves on the way to a pilot that are neither the last before it nor opened for pumping up a tank.',
     parts: (car) => without(pilotValves(car), [...lastOf(car, pilots(car)), ...supplyValves(car)]),
   },
+  'pilot-last-valve': {
+    meaning: 'The hand valves nearest to the pilots.',
+    parts: (car) => lastOf(car, pilots(car)),
+  },
   'main-valve': {
     meaning: 'Hand valves on the way to a main burner and not on the way to a pilot, from the tank forward.',
     parts: (car) => without(mainValves(car), pilotValves(car)),
@@ -242,6 +266,11 @@ const fuelDuties: Readonly<Record<string, Duty>> = {
   'main-last-valve': {
     meaning: 'The hand valves nearest to the main burners, if no pilot hangs on them.',
     parts: (car) => without(lastOf(car, mains(car)), pilotValves(car)),
+  },
+  'main-hand-valve': {
+    meaning:
+      'For each main burner the valve it is worked with on the road: the nearest to it that a seated driver reaches, or else the last.',
+    parts: (car) => unique(mains(car).flatMap((burner) => handValveOf(car, burner))),
   },
   'supply-valve': {
     meaning: 'Hand valves between a tank and the pressure tank that a pump fills from it.',
@@ -278,6 +307,25 @@ const fuelDuties: Readonly<Record<string, Duty>> = {
           (fuelTanks(car).includes(gauge.of) ||
             gauge.of in car.spec.burners ||
             gauge.of in (car.spec.vaporizers ?? {})),
+      ),
+  },
+  'burner-fuel-gauge': {
+    meaning: 'Gauges that read the pressure of the fuel at a burner or vaporizer.',
+    parts: (car) =>
+      keysWhere(
+        car.spec.gauges,
+        (gauge) =>
+          gauge.reads === 'pressure' &&
+          (gauge.of in car.spec.burners || gauge.of in (car.spec.vaporizers ?? {})),
+      ),
+  },
+  blower: {
+    meaning: 'Pumps that blow air to a burner.',
+    parts: (car) =>
+      keysWhere(
+        car.spec.pumps,
+        (pump, id) =>
+          pump.moves === 'air' && pump.charges === undefined && (car.plant.out.get(id) ?? []).length > 0,
       ),
   },
   'fuel-drain': {
@@ -385,6 +433,10 @@ const waterDuties: Readonly<Record<string, Duty>> = {
     parts: (car) => glasses(car).filter((id) => car.spec.gauges[id]?.kind === 'glass'),
   },
   'glass-cock': { meaning: 'The cocks of the gauges that read the boiler’s level.', parts: glassCocks },
+  'glass-drain': {
+    meaning: 'The valve that blows through a gauge that reads the boiler’s level.',
+    parts: glassDrains,
+  },
   'tube-tap': {
     meaning: 'Taps on which a clear tube is put to read the level cold.',
     parts: (car) => levelValves(car).filter((id) => isTubeTap(car, id)),

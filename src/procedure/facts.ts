@@ -8,7 +8,8 @@
  * `open`, `shut` and `crack` move the valve; `light` and `put-out` concern a burner or a torch; `fill` and `drain` a tank
  * or the boiler; `pump` works a pump by hand, or fills the part it is done to; `charge` puts air on a tank; `vent` lets the
  * pressure off a tank; `warm` heats a vaporizer; `lock` and `unlock` a lock; `set` and `release` a control, and a motor
- * pump (running, stopped); `wait` lets time pass; `place` and `remove` put equipment where it works and take it away.
+ * pump (running, stopped); `wait` lets time pass; `blow-down` opens its
+ * valve fully and lets the boiler blow through it; `place` and `remove` put equipment where it works and take it away.
  */
 
 /** One thing that a step can prove. */
@@ -134,6 +135,11 @@ export const facts = {
     meaning: 'The pressure over the fuel did not fall while it was watched.',
     of: 'tank',
     lapses: 'when the tank is opened',
+  },
+  'burner-pressure-good': {
+    meaning: 'The pressure of the fuel at the burner has been read and lies in its band.',
+    of: 'gauge',
+    lapses: 'when the fuel pump stops',
   },
   'joints-dry': {
     meaning: 'No joint of the live fuel line weeps.',

@@ -22,7 +22,7 @@ export function fuelTanks(car: Car): readonly PartId[] {
 
 /**
  * The tanks that no other tank fills through the pipes, among those from which fuel comes to `to`. Where two
- * tanks feed each other (a relief valve leads back), the one that a line begins with first is the source.
+ * tanks feed each other (a relief valve leads back), the one whose pipe comes first in the spec is the source.
  */
 function sourceTanks(car: Car, to: PartId, use: PipeFilter): ReadonlySet<PartId> {
   const isTank = (id: PartId) => car.parts.get(id)?.kind === 'tank';
@@ -34,11 +34,11 @@ function sourceTanks(car: Car, to: PartId, use: PipeFilter): ReadonlySet<PartId>
     feeders.set(id, known);
     return known;
   };
-  const firstLine = (id: PartId) => Math.min(...(car.plant.out.get(id) ?? []).map((pipe) => pipe.line));
+  const firstPipe = (id: PartId) => Math.min(...(car.plant.out.get(id) ?? []).map((pipe) => pipe.index));
   return new Set(
     [...feedersOf(to)].filter((tank) =>
       [...feedersOf(tank)].every(
-        (other) => other === tank || (feedersOf(other).has(tank) && firstLine(tank) < firstLine(other)),
+        (other) => other === tank || (feedersOf(other).has(tank) && firstPipe(tank) < firstPipe(other)),
       ),
     ),
   );
@@ -118,4 +118,21 @@ export function fuelPumps(car: Car, tank?: PartId): readonly PartId[] {
       ? Object.keys(car.spec.burners).flatMap((burner) => partsTo(car, burner))
       : wayInto(car, tank);
   return [...new Set(ways)].filter((id) => car.parts.get(id)?.kind === 'pump');
+}
+
+/**
+ * The valve a main burner is worked with on the road: the nearest to it that a seated driver reaches, or else the
+ * last. A valve that a pilot hangs on is never it.
+ */
+export function handValveOf(car: Car, burner: PartId): readonly PartId[] {
+  const shared = new Set(burnersFor(car, 'pilot').flatMap((pilot) => valvesTo(car, pilot)));
+  const own = valvesTo(car, burner).filter((id) => !shared.has(id));
+  const seated = own.filter((id) => car.places.get(car.parts.get(id)?.place ?? '')?.reach === 'seated');
+  return seated.length > 0 ? seated.slice(-1) : lastValvesTo(car, burner).filter((id) => !shared.has(id));
+}
+
+/** Valves of the branches that send pilot fuel to this main burner’s vaporizer, from the source forward. */
+export function startingValvesTo(car: Car, burner: PartId): readonly PartId[] {
+  const way = onlyValves(car, partsInFlowOrder(routes(car, burner, anyFuel)));
+  return startingValves(car).filter((id) => way.includes(id));
 }

@@ -190,9 +190,8 @@ class LibraryCheck {
   }
 
   private cautions(at: Placed<unknown>, path: SpecPath, ids: readonly string[] | undefined): void {
-    ids?.forEach((id, index) =>
-      this.known(at, [...path, index], id, [...this.library.cautions.keys()], 'caution'),
-    );
+    for (const [index, id] of ids?.entries() ?? [])
+      this.known(at, [...path, index], id, [...this.library.cautions.keys()], 'caution');
   }
 
   private text(at: Placed<unknown>, path: SpecPath, text: string | undefined): void {

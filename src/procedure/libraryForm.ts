@@ -117,12 +117,10 @@ export const procedureForm = z.strictObject({
   id: key.meta({ description: 'Its key.', sample: 'pilot' }),
   phase: choice(phases, 'The part of the day it belongs to.', 'pilot'),
   title: words('Its title.', 'Light the pilot'),
-  after: z
-    .array(key)
-    .meta({
-      description: 'The procedures whose end it begins at; the first is the usual one.',
-      sample: '[air]',
-    }),
+  after: z.array(key).meta({
+    description: 'The procedures whose end it begins at; the first is the usual one.',
+    sample: '[air]',
+  }),
   when: conditionForm.meta({ description: 'Only for cars of which this holds.' }).optional(),
   purpose: words('What it is for.', 'A flame that keeps the vaporizer hot.'),
   good: words('What is seen when it has gone well.', 'A steady blue flame.'),

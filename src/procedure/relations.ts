@@ -1,7 +1,7 @@
 /** Relations: parts that belong to the part at hand, such as the vent valve of a tank or the last valve of a burner. */
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
-import { fuelPumps, lastValvesTo, valvesTo } from './fuelWay';
+import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo, valvesTo } from './fuelWay';
 
 /** One relation. */
 export interface Relation {
@@ -25,7 +25,7 @@ function airValves(car: Car, tank: PartId): readonly PartId[] {
   const ways = routesTo(
     car.plant,
     tank,
-    (id) => (car.plant.into.get(id) ?? []).length === 0,
+    (id) => car.parts.get(id)?.kind === 'outside' || car.parts.get(id)?.kind === 'pump',
     carrying('air'),
   );
   return partsInFlowOrder(ways).filter((id) => id in car.spec.valves && id !== vent);
@@ -59,6 +59,14 @@ export const relations: Readonly<Record<string, Relation>> = {
   },
   valves: { meaning: 'Of a burner: every hand valve on its way, from the tank forward.', parts: valvesTo },
   'last-valve': { meaning: 'Of a burner: the hand valves nearest to it.', parts: lastValvesTo },
+  'hand-valve': {
+    meaning: 'Of a main burner: the valve it is worked with on the road, the nearest to it that a seated driver reaches, or else the last.',
+    parts: handValveOf,
+  },
+  'starting-valve': {
+    meaning: 'Of a main burner: the hand valves of the branch that sends pilot fuel to it, from the source forward.',
+    parts: startingValvesTo,
+  },
   igniter: {
     meaning: 'Of a burner: what lights it.',
     parts: (car, id) => present(car.spec.burners[id]?.['lit-by']),
@@ -73,6 +81,10 @@ export const relations: Readonly<Record<string, Relation>> = {
       (car.spec.vaporizers?.[id]?.['heated-by'] ?? []).filter(
         (heater) => car.spec.burners[heater]?.job !== 'main',
       ),
+  },
+  switch: {
+    meaning: 'Of a pump: the switch that runs it.',
+    parts: (car, id) => present(car.spec.pumps[id]?.['switched-by']),
   },
   bypass: {
     meaning: 'Of a pump: its bypass valve.',

@@ -17,7 +17,7 @@ export interface CarTrait {
 }
 
 function reachOf(car: Car, part: PartId): string | undefined {
-  const place = car.parts.get(part)?.place;
+  const place = car.parts.get(car.spec.pumps[part]?.['switched-by'] ?? part)?.place;
   return place === undefined ? undefined : car.places.get(place)?.reach;
 }
 
@@ -43,7 +43,7 @@ function readBy(car: Car, tank: PartId): string | undefined {
 /** Facts of a part, by name. */
 export const partTraits: Readonly<Record<string, PartTrait>> = {
   seated: {
-    meaning: 'It is worked from the driver’s seat.',
+    meaning: 'It is worked from the driver’s seat; for a pump with a switch, the switch is.',
     holds: (car, id) => reachOf(car, id) === 'seated',
   },
   valve: { meaning: 'It is a hand valve.', holds: (car, id) => car.parts.get(id)?.kind === 'valve' },
@@ -51,6 +51,7 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'It is a gauge, glass or indicator.',
     holds: (car, id) => car.parts.get(id)?.kind === 'gauge',
   },
+  glass: { meaning: 'It is a gauge glass.', holds: (car, id) => car.spec.gauges[id]?.kind === 'glass' },
   control: {
     meaning: 'It is a control, such as a switch.',
     holds: (car, id) => car.parts.get(id)?.kind === 'control',
