@@ -6,14 +6,11 @@
  * may one of the two uses; an empty cell means not measured.
  */
 import { bad, type Diagnostic, good, hasErrors, type Outcome, type Spot } from '../../diagnostic/diagnostic';
-import { nearest } from '../../diagnostic/nearest';
-import type { Dimension } from '../../quantity/dimension';
-import { readNumber } from '../../quantity/number';
-import { findUnit } from '../../quantity/spelling';
-import { toSi, type Unit } from '../../quantity/unit';
-import { dimensionWords } from '../../quantity/wording';
-import { terrains } from '../../spec/schema/running';
+import type { terrains } from '../../spec/schema/running';
 import { type Cell, readCsv } from './csv';
+import { readDate, readMeasure, readTerrain } from './trip-log-cells';
+import { type Column, readHead } from './trip-log-head';
+import { problem, spot } from './trip-log-problem';
 
 /** A kind of country driven through. */
 export type Terrain = (typeof terrains)[number];
@@ -36,22 +33,6 @@ export interface Trip {
 export interface TripLog {
   readonly file: string;
   readonly trips: readonly Trip[];
-}
-
-/** What each column may be; those with a dimension say their unit in the head. */
-const columns: Readonly<Record<string, { readonly dimension?: Dimension; readonly needed: boolean }>> = {
-  date: { needed: true },
-  distance: { dimension: 'distance', needed: true },
-  'water used': { dimension: 'volume', needed: false },
-  'fuel used': { dimension: 'volume', needed: false },
-  terrain: { needed: true },
-  stops: { needed: false },
-  note: { needed: false },
-};
-
-interface Column {
-  readonly name: string;
-  readonly unit?: Unit;
 }
 
 /** Read a log. Every fault is reported at its place; lines that are merely hard to believe come as remarks. */
@@ -90,93 +71,6 @@ export function readTripLog(text: string, file: string): Outcome<TripLog> {
   const trips = rows.map((row) => readTrip(row, found, file, told)).filter((trip) => trip !== undefined);
   told.push(...doubts(trips, file));
   return hasErrors(told) ? bad(told) : good({ file, trips }, told);
-}
-
-function readHead(
-  head: readonly Cell[],
-  file: string,
-): { found: readonly Column[]; problems: readonly Diagnostic[] } {
-  const problems: Diagnostic[] = [];
-  const found = head.map((cell) => readColumn(cell, file, problems));
-  const names = found.map((column) => column.name);
-  const first: Spot = { file, line: head[0]?.line ?? 1, column: 1 };
-  for (const [name, { needed }] of Object.entries(columns)) {
-    const times = names.filter((each) => each === name).length;
-    if (times > 1)
-      problems.push(
-        problem(
-          'log-head',
-          first,
-          `the column \`${name}\` stands twice`,
-          `${times} columns`,
-          'one',
-          'take one out',
-        ),
-      );
-    if (needed && times === 0)
-      problems.push(
-        problem(
-          'log-head',
-          first,
-          `the log has no column \`${name}\``,
-          names.join(', '),
-          `a column \`${name}\``,
-          `add the column${columns[name]?.dimension ? ', with its unit in brackets' : ''}`,
-        ),
-      );
-  }
-  if (!names.includes('water used') && !names.includes('fuel used')) {
-    problems.push(
-      problem(
-        'log-head',
-        first,
-        'the log says nothing of what was used',
-        names.join(', '),
-        '`water used` or `fuel used`',
-        'add `water used (US gal)` or `fuel used (US gal)`, in the unit you measured with',
-      ),
-    );
-  }
-  return { found, problems };
-}
-
-function readColumn(cell: Cell, file: string, problems: Diagnostic[]): Column {
-  const [, written = '', unitText] = /^(.*?)(?:\s*\((.*)\))?$/.exec(cell.text.toLowerCase()) ?? [];
-  const name = written.trim().replace(/\s+/g, ' ');
-  const known = Object.hasOwn(columns, name) ? columns[name] : undefined;
-  const at = spot(cell, file);
-  if (!known) {
-    const near = nearest(name, Object.keys(columns));
-    problems.push(
-      problem(
-        'log-head',
-        at,
-        `\`${cell.text}\` is not a column of a log`,
-        `\`${cell.text}\``,
-        Object.keys(columns)
-          .map((each) => `\`${each}\``)
-          .join(', '),
-        near ? `write \`${near}\`` : 'rename it, or call it `note`',
-      ),
-    );
-    return { name };
-  }
-  if (!known.dimension) return { name };
-  const unit = unitText === undefined ? undefined : findUnit(known.dimension, unitText);
-  if (unit) return { name, unit };
-  const { name: kind, examples } = dimensionWords[known.dimension];
-  const sample = examples[0].replace(/^[\d.\s]+/, '');
-  problems.push(
-    problem(
-      'log-head',
-      at,
-      `the column \`${name}\` does not say its unit`,
-      `\`${cell.text}\``,
-      `the unit of ${kind} in brackets`,
-      `write \`${name} (${sample})\`, or the unit you used`,
-    ),
-  );
-  return { name };
 }
 
 function readTrip(
@@ -266,71 +160,6 @@ function readTrip(
   };
 }
 
-function readMeasure(
-  cell: Cell,
-  column: Column | undefined,
-  file: string,
-  told: Diagnostic[],
-): number | undefined {
-  const number = readNumber(cell.text);
-  if (number && number.rest === '' && (column?.unit || Number.isInteger(number.value))) {
-    return column?.unit ? toSi(number.value, column.unit) : number.value;
-  }
-  const unitThere = number !== undefined && number.rest.trim() !== '';
-  const expected = column?.unit ? `a number of ${column.unit.name}` : 'a whole number';
-  told.push(
-    problem(
-      'log-value',
-      spot(cell, file),
-      `\`${cell.text}\` cannot be read as ${column?.name ?? 'a number'}`,
-      `\`${cell.text}\``,
-      expected,
-      unitThere
-        ? `write only the number; the unit stands in the head`
-        : `write ${expected}, or leave the cell empty if it was not measured`,
-    ),
-  );
-  return undefined;
-}
-
-function readDate(cell: Cell | undefined, file: string, told: Diagnostic[]): string | undefined {
-  if (!cell) return undefined;
-  const day = new Date(`${cell.text}T00:00:00Z`);
-  const isDay =
-    /^\d{4}-\d{2}-\d{2}$/.test(cell.text) &&
-    !Number.isNaN(day.getTime()) &&
-    day.toISOString().startsWith(cell.text);
-  if (isDay) return cell.text;
-  told.push(
-    problem(
-      'log-value',
-      spot(cell, file),
-      `\`${cell.text}\` is not a date`,
-      `\`${cell.text}\``,
-      'a date as year-month-day',
-      'write it like `2026-03-14`',
-    ),
-  );
-  return undefined;
-}
-
-function readTerrain(cell: Cell | undefined, file: string, told: Diagnostic[]): Terrain | undefined {
-  if (!cell) return undefined;
-  const found = terrains.find((terrain) => terrain === cell.text.toLowerCase());
-  if (found) return found;
-  told.push(
-    problem(
-      'log-value',
-      spot(cell, file),
-      `\`${cell.text}\` is not a kind of terrain`,
-      `\`${cell.text}\``,
-      terrains.map((terrain) => `\`${terrain}\``).join(', '),
-      `write \`${nearest(cell.text, terrains) ?? 'rolling'}\` if that is meant`,
-    ),
-  );
-  return undefined;
-}
-
 function doubts(trips: readonly Trip[], file: string): readonly Diagnostic[] {
   const seen = new Map<string, number>();
   return trips.flatMap((trip) => {
@@ -348,19 +177,4 @@ function doubts(trips: readonly Trip[], file: string): readonly Diagnostic[] {
     );
     return [{ ...told, severity: 'remark' as const }];
   });
-}
-
-function spot(cell: Cell, file: string): Spot {
-  return { file, line: cell.line, column: cell.column };
-}
-
-function problem(
-  code: Diagnostic['code'],
-  at: Spot,
-  message: string,
-  found: string,
-  expected: string,
-  mend: string,
-): Diagnostic {
-  return { code, severity: 'error', at, message, found, expected, mend };
 }

@@ -102,6 +102,7 @@ describe('a log with faults', () => {
 
   it('an empty log, a quote not closed, a trip of no length', () => {
     expect(faults('')[0]?.code).toBe('log-form');
+    expect(faults('date;distance (km);water used (L);terrain')).toMatchObject([{ code: 'log-form' }]);
     expect(faults(head, '2025-06-01,10,9,1,level,0,"oh')[0]).toMatchObject({
       code: 'log-form',
       at: { line: 2 },
