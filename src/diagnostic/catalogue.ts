@@ -113,6 +113,10 @@ export const catalogue = {
   'check-type-too-small': 'Type is smaller than the smallest legible size.',
   'check-no-destination': 'A link leads to a place that does not exist.',
 
+  // html: the look of papers on a screen
+  'screen-outside': 'The style or script of the screen pages reaches outside the page, or would end it too early.',
+  'screen-contrast': 'Two colours of the screen pages are too close to each other to be read.',
+
   // calc: the keeper's log of trips
   'log-form': 'The log of trips is not a well-formed table.',
   'log-head': 'The head of the log lacks a column, has an unknown one, or does not say its unit.',
@@ -176,7 +180,6 @@ export const catalogue = {
   // proof: steps and procedures
   'proof-cannot-do': 'A step cannot be done, or does nothing of what it is for, as the car stands when it comes.',
   'proof-cannot-see': 'What a step says is to be seen cannot be seen as the car stands when it comes.',
-  'proof-idle': 'A step opens or lights what is open or lit already, however the procedure is come to.',
   'proof-step-part': 'A step acts on something the car has not got, or proves something of the wrong kind of part.',
   'proof-order': 'The order in which procedures follow each other cannot be used.',
   'proof-valve-unknown': 'How a valve stands at the beginning of a procedure depends on which procedure came before, and no paper says which.',

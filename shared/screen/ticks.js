@@ -1,0 +1,177 @@
+// Keeps ticked steps ticked, on this device, under the paper's fingerprint; counts them; clears them and puts them back.
+// The page can be read, and its boxes ticked, without any of this.
+(() => {
+  'use strict';
+
+  const boxes = [...document.querySelectorAll('input[data-step]')];
+  const key = `kettlebook ticks ${document.documentElement.dataset.fingerprint}`;
+  const language = document.documentElement.lang;
+  const panel = document.getElementById('_ticks');
+  const bar = document.getElementById('_bar');
+  const lists = [...document.querySelectorAll('.list-foot')].map((foot) => ({
+    foot,
+    boxes: [...document.getElementById(foot.dataset.list).querySelectorAll('input[data-step]')],
+  }));
+
+  /** When each ticked step was ticked, in milliseconds since 1970, by the id of its box. */
+  let ticks = new Map();
+  /** What was cleared last, so that it can be put back. */
+  let cleared = new Map();
+  let isKept = true;
+
+  const part = (name) => panel.querySelector(name);
+  const say = (words) => {
+    part('[role=status]').textContent = words;
+  };
+  const filled = (words, values) => words.replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
+
+  function load() {
+    ticks = new Map();
+    try {
+      const known = new Set(boxes.map((box) => box.id));
+      const kept = JSON.parse(localStorage.getItem(key) ?? '{}');
+      for (const [id, when] of Object.entries(kept ?? {})) {
+        if (known.has(id) && Number.isFinite(when)) ticks.set(id, when);
+      }
+    } catch (error) {
+      isKept = error instanceof SyntaxError;
+    }
+  }
+
+  function save() {
+    try {
+      if (ticks.size === 0) localStorage.removeItem(key);
+      else localStorage.setItem(key, JSON.stringify(Object.fromEntries(ticks)));
+      isKept = true;
+    } catch {
+      isKept = false;
+    }
+  }
+
+  const lastTick = () => Math.max(...ticks.values());
+  const isOld = () => ticks.size > 0 && new Date(lastTick()).toDateString() !== new Date().toDateString();
+  const dayOf = (when) =>
+    new Date(when).toLocaleDateString(language, { weekday: 'long', day: 'numeric', month: 'long' });
+  const timeOf = (when) => new Date(when).toLocaleTimeString(language, { hour: '2-digit', minute: '2-digit' });
+
+  function show() {
+    for (const box of boxes) box.checked = ticks.has(box.id);
+    for (const list of lists) {
+      const done = list.boxes.filter((box) => box.checked).length;
+      list.foot.hidden = done === 0;
+      list.foot.querySelector('.count').textContent = filled(panel.dataset.listSome, { done, all: list.boxes.length });
+    }
+    showPanel();
+    showBar();
+  }
+
+  function showPanel() {
+    const { none, some, old } = panel.dataset;
+    panel.hidden = false;
+    panel.classList.toggle('old', isOld());
+    part('.state').textContent =
+      ticks.size === 0
+        ? none
+        : isOld()
+          ? filled(old, { when: dayOf(lastTick()) })
+          : filled(some, { done: ticks.size, all: boxes.length, when: timeOf(lastTick()) });
+    part('.kept').hidden = isKept;
+    part('.clear').hidden = ticks.size === 0;
+    part('.back').hidden = cleared.size === 0;
+  }
+
+  function showBar() {
+    bar.hidden = false;
+    const soFar = bar.querySelector('.so-far');
+    if (!soFar) return;
+    const list = currentList();
+    const done = list?.boxes.filter((box) => box.checked).length;
+    soFar.textContent = isOld()
+      ? filled(soFar.dataset.old, { when: dayOf(lastTick()) })
+      : list
+        ? filled(panel.dataset.listSome, { done, all: list.boxes.length })
+        : '';
+    soFar.hidden = soFar.textContent === '';
+    bar.querySelector('.next').disabled = !nextBox();
+  }
+
+  /** The box ticked last, or none. */
+  function lastBox() {
+    return boxes.filter((box) => box.checked).sort((a, b) => ticks.get(b.id) - ticks.get(a.id))[0];
+  }
+
+  const currentList = () => lists.find((list) => list.boxes.includes(lastBox()));
+
+  /** The first box without a tick after the one ticked last; without ticks, the first of all. */
+  function nextBox() {
+    const from = boxes.indexOf(lastBox()) + 1;
+    return boxes.slice(from).find((box) => !box.checked);
+  }
+
+  function clear(some) {
+    cleared = new Map([...ticks].filter(([id]) => some.some((box) => box.id === id)));
+    for (const id of cleared.keys()) ticks.delete(id);
+    save();
+    show();
+    say(filled(panel.dataset.cleared, { count: cleared.size }));
+  }
+
+  function putBack() {
+    const count = cleared.size;
+    ticks = new Map([...cleared, ...ticks]);
+    cleared = new Map();
+    save();
+    show();
+    say(filled(panel.dataset.putBack, { count }));
+  }
+
+  function ticked(box) {
+    if (box.checked) ticks.set(box.id, Date.now());
+    else ticks.delete(box.id);
+    cleared = new Map();
+    save();
+    show();
+    const list = lists.find(({ boxes: some }) => some.includes(box));
+    say(list?.boxes.every((each) => each.checked) ? panel.dataset.done : '');
+  }
+
+  function goToNext() {
+    const box = nextBox();
+    if (!box) return;
+    box.focus({ preventScroll: true });
+    const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    box.closest('li').scrollIntoView({ block: 'start', behavior: calm ? 'auto' : 'smooth' });
+  }
+
+  if (bar) bar.hidden = false;
+  if (boxes.length === 0) return;
+
+  for (const box of boxes) box.addEventListener('change', () => ticked(box));
+  for (const list of lists) {
+    list.foot.querySelector('button').addEventListener('click', () => {
+      clear(list.boxes);
+      list.boxes[0].focus();
+    });
+  }
+  part('.clear').addEventListener('click', () => {
+    clear(boxes);
+    part('.back').focus();
+  });
+  part('.back').addEventListener('click', () => {
+    putBack();
+    part('.clear').focus();
+  });
+  bar.querySelector('.next').addEventListener('click', goToNext);
+  addEventListener('storage', (event) => {
+    if (event.key !== key && event.key !== null) return;
+    load();
+    show();
+  });
+  // A page left open overnight is not begun afresh: say so when it is looked at again.
+  addEventListener('pageshow', show);
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && show());
+
+  // Ticks made before this ran, if any, were on a page without it and are not kept.
+  load();
+  show();
+})();

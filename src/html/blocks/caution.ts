@@ -1,0 +1,44 @@
+/**
+ * Cautions, laid out as ANSI Z535.6 has it: signal word in its panel with the alert symbol, then hazard, consequence
+ * and avoidance. Word, symbol and frame carry the meaning; the colour only helps.
+ */
+import type { CautionBlock } from '../../markup/block';
+import { element, type Html } from '../element';
+import { words } from '../inline';
+import type { Writing } from '../writing';
+
+/** A caution as a note with a name. */
+export function writeCaution(block: CautionBlock, writing: Writing): Html {
+  const { word, symbol } = writing.look.signals[block.signal];
+  const name = writing.fresh('caution');
+  const parts = (['hazard', 'consequence', 'avoidance'] as const)
+    .filter((part) => block[part].length > 0)
+    .map((part) => element('p', { class: part }, words(block[part], writing)));
+  const label = element('span', { id: name }, word);
+  const panel = element(
+    'p',
+    { class: 'signal' },
+    ...(symbol ? [alertSymbol(writing.look.words.alert)] : []),
+    label,
+  );
+  return element(
+    'div',
+    { id: block.id, class: `caution ${block.signal}`, role: 'note', 'aria-labelledby': name },
+    panel,
+    ...parts,
+  );
+}
+
+/** The triangle with its mark, in the colours of the panel it stands on. */
+function alertSymbol(said: string): Html {
+  const triangle = element('path', { class: 'triangle', d: 'M16 1 31.6 28H.4Z' });
+  const mark = element('path', { class: 'mark', d: 'M14.2 10h3.6l-.6 9.4h-2.4Z' });
+  const dot = element('circle', { class: 'mark', cx: 16, cy: 23.2, r: 1.9 });
+  return element(
+    'svg',
+    { class: 'alert', viewBox: '0 0 32 29', role: 'img', 'aria-label': said },
+    triangle,
+    mark,
+    dot,
+  );
+}

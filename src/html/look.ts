@@ -1,0 +1,161 @@
+/**
+ * The look of the papers on a screen: colours, words, style and script, as data from `shared/screen`.
+ *
+ * A museum may change it. What could not be read, or would reach for something outside the page, is refused.
+ */
+import { z } from 'zod';
+import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
+import type { Colour } from '../drawing/drawing';
+import { problemsOf } from '../spec/problems';
+import { readSource, type SpecSource } from '../spec/source';
+import { type ColourPair, pairsOf, tooFaint } from './pairs';
+
+const words = z.string().min(1).max(200);
+const colour = z
+  .string()
+  .regex(/^#[0-9a-fA-F]{6}$/, 'a colour is written as # and six hexadecimal digits')
+  .transform((text) => text.toLowerCase() as Colour);
+
+const scheme = z.strictObject({
+  paper: colour,
+  ink: colour,
+  soft: colour,
+  rule: colour,
+  stripe: colour,
+  box: colour,
+  link: colour,
+  band: colour,
+  bandLetters: colour,
+  ticked: colour,
+  tickedLetters: colour,
+  focus: colour,
+  bandFocus: colour,
+});
+const signal = z.strictObject({ word: words, panel: colour, letters: colour, symbol: z.boolean() });
+
+const lookForm = z.strictObject({
+  colours: z.strictObject({ light: scheme, dark: scheme }),
+  signals: z.strictObject({ danger: signal, warning: signal, caution: signal, notice: signal }),
+  words: z.strictObject({
+    skip: words,
+    contents: words,
+    issue: words,
+    fingerprint: words,
+    invented: words,
+    inventedWhole: words,
+    alert: words,
+    step: words,
+    result: words,
+    critical: words,
+    criticalMeans: words,
+    table: words,
+    drawing: words,
+    write: words,
+    ticks: words,
+    tickedNone: words,
+    tickedSome: words,
+    tickedOld: words,
+    tickedOldShort: words,
+    notKept: words,
+    clearAll: words,
+    clearList: words,
+    putBack: words,
+    saidCleared: words,
+    saidPutBack: words,
+    saidDone: words,
+    listSome: words,
+    next: words,
+    bar: words,
+    noScript: words,
+    foot: words,
+    top: words,
+  }),
+});
+
+/** Colours by job, for one setting of the device. */
+export type ScreenColours = z.output<typeof scheme>;
+
+/** Colours, signal words and words of the page, as the file gives them. */
+export type ScreenData = z.output<typeof lookForm>;
+
+/** Everything that decides how a page looks and behaves. */
+export interface ScreenLook extends ScreenData {
+  /** CSS, using the colours as `var(--ink)` and so on. */
+  readonly style: string;
+  /** Script that keeps the ticks. */
+  readonly script: string;
+}
+
+/** The files of a look, as text. `data` is YAML. */
+export interface ScreenLookFiles {
+  readonly data: string;
+  readonly style: string;
+  readonly script: string;
+}
+
+/** Read a look; `folder` is where its files stand, for messages. All problems are told at once. */
+export function readScreenLook(files: ScreenLookFiles, folder = 'shared/screen'): Outcome<ScreenLook> {
+  const outside = [
+    ...closesItself(files.style, 'style', `${folder}/page.css`),
+    ...reachesOut(files.style, /@import\b|\burl\s*\(|\bimage-set\s*\(/gi, `${folder}/page.css`),
+    ...closesItself(files.script, 'script', `${folder}/ticks.js`),
+    ...reachesOut(files.script, scriptReaches, `${folder}/ticks.js`),
+  ];
+  const source = readSource(files.data, `${folder}/screen.yaml`);
+  if (!source.ok) return bad([...source.problems, ...outside]);
+  const parsed = lookForm.safeParse(source.value.data);
+  if (!parsed.success) return bad([...problemsOf(parsed.error.issues, source.value, lookForm), ...outside]);
+  const problems = [...outside, ...pairsOf(parsed.data).flatMap((pair) => faintness(pair, source.value))];
+  return problems.length > 0
+    ? bad(problems)
+    : good({ ...parsed.data, style: files.style.trim(), script: files.script.trim() });
+}
+
+/** Ways in which a script could fetch something, or send something away. */
+const scriptReaches =
+  /\b(?:fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts)\b|\bimport\s*[("'{*]|\bhttps?:/g;
+
+function reachesOut(text: string, reach: RegExp, file: string): Diagnostic[] {
+  return [...text.matchAll(reach)].map((match) => ({
+    code: 'screen-outside',
+    severity: 'error',
+    message: 'a page for the screen may not need anything from outside itself',
+    at: spotIn(text, match.index, file),
+    found: `\`${match[0]}\``,
+    expected: 'a page that works where there is no signal',
+    mend: 'put in the file itself what is fetched there, or leave it out',
+  }));
+}
+
+function closesItself(text: string, name: 'style' | 'script', file: string): Diagnostic[] {
+  return [...text.matchAll(new RegExp(`</${name}|<!--`, 'gi'))].map((match) => ({
+    code: 'screen-outside',
+    severity: 'error',
+    message: `what stands here would end the page’s \`${name}\` too early`,
+    at: spotIn(text, match.index, file),
+    found: `\`${match[0]}\``,
+    expected: `no \`</${name}\` and no \`<!--\``,
+    mend: 'write it another way',
+  }));
+}
+
+function spotIn(text: string, offset: number, file: string) {
+  const before = text.slice(0, offset).split('\n');
+  return { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+}
+
+function faintness(pair: ColourPair, source: SpecSource): Diagnostic[] {
+  const found = tooFaint(pair);
+  if (found === undefined) return [];
+  return [
+    {
+      code: 'screen-contrast',
+      severity: 'error',
+      message: `\`${pair.front}\` on \`${pair.ground}\` is too faint to be ${pair.use === 'text' ? 'read' : 'seen'}`,
+      at: source.spotOfValue(pair.path),
+      found: `a contrast of ${found.toFixed(2)}`,
+      expected: `at least ${pair.least} (WCAG 2.2)`,
+      mend: 'move the two colours further apart in lightness',
+    },
+  ];
+}
