@@ -17,6 +17,7 @@ import {
   supplyValves,
   valvesTo,
 } from './fuelWay';
+import { oncePerCar } from './oncePerCar';
 
 /** One duty of the whole car. */
 export interface Duty {
@@ -115,7 +116,6 @@ function glassDrains(car: Car): readonly PartId[] {
     unique(glasses(car).flatMap((id) => (car.plant.out.get(id) ?? []).map((pipe) => pipe.to))),
   );
 }
-
 
 function bottomAndTop(car: Car): readonly PartId[] {
   const { boiler } = car.spec;
@@ -543,15 +543,17 @@ const otherDuties: Readonly<Record<string, Duty>> = {
 };
 
 /** Every duty by name. */
-export const duties: Readonly<Record<string, Duty>> = {
-  ...steamDuties,
-  ...waterDuties,
-  ...fuelDuties,
-  ...equipmentDuties,
-  ...controlDuties,
-  ...deviceDuties,
-  ...otherDuties,
-};
+export const duties: Readonly<Record<string, Duty>> = Object.fromEntries(
+  Object.entries({
+    ...steamDuties,
+    ...waterDuties,
+    ...fuelDuties,
+    ...equipmentDuties,
+    ...controlDuties,
+    ...deviceDuties,
+    ...otherDuties,
+  }).map(([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }]),
+);
 
 /** Names of the duties that a part of this car has, in the order of `duties`; `every-valve` says nothing and is left out. */
 export function dutiesOf(car: Car, part: PartId): readonly string[] {

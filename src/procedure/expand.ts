@@ -136,7 +136,7 @@ class Expansion {
         id: form.id,
         title: text('title'),
         phase: form.phase,
-        after: this.after(form.after),
+        after: this.after(form.after).filter((id) => id !== form.id),
         purpose: text('purpose'),
         good: text('good'),
         wrong: texts('wrong'),
@@ -149,12 +149,12 @@ class Expansion {
     ];
   }
 
-  /** Those of `after` that this car has; in place of one it has not, what that one comes after. */
+  /** Those of `after` that this car has; in place of one it has not, what that one usually comes after. */
   private after(ids: readonly string[]): readonly string[] {
     const found = ids.flatMap((id): readonly string[] => {
       const form = this.library.procedures.find((each) => each.form.id === id)?.form;
       if (form === undefined) return [];
-      return holds(this.car, form.when) ? [id] : this.after(form.after);
+      return holds(this.car, form.when) ? [id] : this.after(form.after.slice(0, 1));
     });
     return [...new Set(found)];
   }
@@ -234,7 +234,10 @@ class Expansion {
   ): Step {
     const it = hands.at(-1);
     const named = Object.fromEntries(
-      Object.entries(entry.with ?? {}).map(([name, selector]) => [name, select(this.car, selector, it)[0]]),
+      Object.entries(entry.with ?? {}).map(([name, selector]) => [
+        name,
+        select(this.car, selector, it ?? part)[0],
+      ]),
     );
     const values = this.withParts({ ...named, part, it, outer: hands.at(-2) });
     const text = (field: 'say' | 'result' | 'remark') =>
@@ -260,7 +263,7 @@ class Expansion {
   private place(entry: EntryForm, part: PartId | undefined, it: PartId | undefined): string | undefined {
     if (entry.at === 'seat') return this.car.parts.get(this.car.spec.engine.throttle)?.place;
     if (entry.at === 'filler') return this.car.spec.tanks[part ?? it ?? '']?.filler.place;
-    const beside = entry.beside === undefined ? undefined : select(this.car, entry.beside, it)[0];
+    const beside = entry.beside === undefined ? undefined : select(this.car, entry.beside, it ?? part)[0];
     return this.car.parts.get(beside ?? part ?? '')?.place;
   }
 

@@ -4,6 +4,7 @@
  */
 import type { Car, PartId } from '../car/car';
 import { carrying, type PipeFilter, partsInFlowOrder, type Route, routesTo } from '../car/flow';
+import { oncePerCar, oncePerPart } from './oncePerCar';
 
 const mainFuel: PipeFilter = carrying('main fuel');
 const anyFuel: PipeFilter = carrying('main fuel', 'pilot fuel');
@@ -54,31 +55,31 @@ function onlyValves(car: Car, ids: readonly PartId[]): readonly PartId[] {
 }
 
 /** Hand valves on the way of the fuel a burner runs on, from the tank forward. A pilot may take from either fuel. */
-export function valvesTo(car: Car, burner: PartId): readonly PartId[] {
+export const valvesTo = oncePerPart((car: Car, burner: PartId): readonly PartId[] => {
   const use = car.spec.burners[burner]?.job === 'main' ? mainFuel : anyFuel;
   return onlyValves(car, partsInFlowOrder(routes(car, burner, use)));
-}
+});
 
 /** Every part, valves included, on the way of the fuel a burner runs on, from the tank forward. */
-export function partsTo(car: Car, burner: PartId): readonly PartId[] {
+export const partsTo = oncePerPart((car: Car, burner: PartId): readonly PartId[] => {
   const use = car.spec.burners[burner]?.job === 'main' ? mainFuel : anyFuel;
   return partsInFlowOrder(routes(car, burner, use));
-}
+});
 
 /** Hand valves on any way by which fuel of either kind can come to some burner, from the tanks forward. */
-export function allFuelValves(car: Car): readonly PartId[] {
+export const allFuelValves = oncePerCar((car: Car): readonly PartId[] => {
   const every = Object.keys(car.spec.burners).flatMap((burner) => routes(car, burner, anyFuel));
   return onlyValves(car, partsInFlowOrder(every));
-}
+});
 
 /** Valves of the branches that send pilot fuel to a main burner’s vaporizer, from the source forward. */
-export function startingValves(car: Car): readonly PartId[] {
+export const startingValves = oncePerCar((car: Car): readonly PartId[] => {
   const used = new Set(Object.keys(car.spec.burners).flatMap((burner) => valvesTo(car, burner)));
   return allFuelValves(car).filter((id) => !used.has(id));
-}
+});
 
 /** The hand valves nearest to a burner: those on its way with no other hand valve between them and the flame. */
-export function lastValvesTo(car: Car, burner: PartId): readonly PartId[] {
+export const lastValvesTo = oncePerPart((car: Car, burner: PartId): readonly PartId[] => {
   const use = car.spec.burners[burner]?.job === 'main' ? mainFuel : anyFuel;
   const last = new Set(
     routes(car, burner, use).flatMap((route) =>
@@ -86,15 +87,15 @@ export function lastValvesTo(car: Car, burner: PartId): readonly PartId[] {
     ),
   );
   return valvesTo(car, burner).filter((id) => last.has(id));
-}
+});
 
 /** Pressure tanks: fuel tanks that a pump fills from another tank. */
-export function pumpedTanks(car: Car): readonly PartId[] {
+export const pumpedTanks = oncePerCar((car: Car): readonly PartId[] => {
   return fuelTanks(car).filter((tank) => wayInto(car, tank).length > 0);
-}
+});
 
 /** Parts on the way from another tank, through a pump, into a tank; empty if there is no such way. */
-function wayInto(car: Car, tank: PartId): readonly PartId[] {
+const wayInto = oncePerPart((car: Car, tank: PartId): readonly PartId[] => {
   if (!Object.keys(car.spec.burners).some((burner) => partsTo(car, burner).includes(tank))) return [];
   const sources = sourceTanks(car, tank, anyFuel);
   if (sources.has(tank)) return [];
@@ -102,14 +103,14 @@ function wayInto(car: Car, tank: PartId): readonly PartId[] {
     (route) => route.some((id) => car.parts.get(id)?.kind === 'pump'),
   );
   return partsInFlowOrder(ways);
-}
+});
 
 /** Hand valves between a source tank and a pressure tank, which stand open while it is pumped up. */
-export function supplyValves(car: Car): readonly PartId[] {
+export const supplyValves = oncePerCar((car: Car): readonly PartId[] => {
   const last = new Set(Object.keys(car.spec.burners).flatMap((burner) => lastValvesTo(car, burner)));
   const found = new Set(pumpedTanks(car).flatMap((tank) => onlyValves(car, wayInto(car, tank))));
   return allFuelValves(car).filter((id) => found.has(id) && !last.has(id));
-}
+});
 
 /** Fuel pumps on the way into a tank, or on the way to a burner if no tank is named. */
 export function fuelPumps(car: Car, tank?: PartId): readonly PartId[] {
@@ -124,15 +125,15 @@ export function fuelPumps(car: Car, tank?: PartId): readonly PartId[] {
  * The valve a main burner is worked with on the road: the nearest to it that a seated driver reaches, or else the
  * last. A valve that a pilot hangs on is never it.
  */
-export function handValveOf(car: Car, burner: PartId): readonly PartId[] {
+export const handValveOf = oncePerPart((car: Car, burner: PartId): readonly PartId[] => {
   const shared = new Set(burnersFor(car, 'pilot').flatMap((pilot) => valvesTo(car, pilot)));
   const own = valvesTo(car, burner).filter((id) => !shared.has(id));
   const seated = own.filter((id) => car.places.get(car.parts.get(id)?.place ?? '')?.reach === 'seated');
   return seated.length > 0 ? seated.slice(-1) : lastValvesTo(car, burner).filter((id) => !shared.has(id));
-}
+});
 
 /** Valves of the branches that send pilot fuel to this main burner’s vaporizer, from the source forward. */
-export function startingValvesTo(car: Car, burner: PartId): readonly PartId[] {
+export const startingValvesTo = oncePerPart((car: Car, burner: PartId): readonly PartId[] => {
   const way = onlyValves(car, partsInFlowOrder(routes(car, burner, anyFuel)));
   return startingValves(car).filter((id) => way.includes(id));
-}
+});

@@ -50,11 +50,17 @@ export function readLibrary(files: ReadonlyMap<string, string>): Outcome<Library
   for (const [name, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1))) {
     if (!/^procedures\/[^/]+\.ya?ml$/.test(name)) continue;
     const read = readForm(text, name, procedureFileForm);
-    if (!read.ok) problems.push(...read.problems);
-    else
-      read.value.form.procedures.forEach((form, index) =>
-        procedures.push({ form, spot: (path) => read.value.spot(['procedures', index, ...path]) }),
-      );
+    if (!read.ok) {
+      problems.push(...read.problems);
+      continue;
+    }
+    const { form, spot } = read.value;
+    procedures.push(
+      ...form.procedures.map((each, index) => ({
+        form: each,
+        spot: (path: SpecPath) => spot(['procedures', index, ...path]),
+      })),
+    );
   }
   const cautionFile = readNamed(files, 'cautions.yaml', cautionFileForm);
   const phraseFile = readNamed(files, 'words/phrases.yaml', phraseFileForm);

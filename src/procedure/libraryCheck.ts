@@ -41,8 +41,9 @@ class LibraryCheck {
     this.cautions(procedure, ['cautions'], form.cautions);
     for (const field of ['purpose', 'good', 'seen', 'title'] as const)
       this.text(procedure, [field], form[field]);
-    for (const field of ['wrong', 'never'] as const)
-      form[field]?.forEach((text, at) => this.text(procedure, [field, at], text));
+    for (const field of ['wrong', 'never'] as const) {
+      for (const [at, text] of form[field]?.entries() ?? []) this.text(procedure, [field, at], text);
+    }
     if (form.phase === 'emergency' && (form.seen === undefined || form.never === undefined)) {
       this.fault(
         procedure,
@@ -116,16 +117,19 @@ class LibraryCheck {
     for (const field of ['say', 'result', 'remark'] as const)
       this.text(procedure, [...path, field], entry[field]);
     this.cautions(procedure, [...path, 'cautions'], entry.cautions);
-    entry.proves?.forEach((fact, at) =>
-      this.known(procedure, [...path, 'proves', at], fact, Object.keys(facts), 'fact'),
-    );
+    for (const [at, fact] of entry.proves?.entries() ?? []) {
+      this.known(procedure, [...path, 'proves', at], fact, Object.keys(facts), 'fact');
+    }
     for (const [name, value] of Object.entries(entry.sets ?? {}))
       this.setting(procedure, [...path, 'sets', name], name, value);
   }
 
   private setting(at: Placed<unknown>, path: SpecPath, name: string, value: unknown): void {
     const setting = settingsByName[name];
-    if (setting === undefined) return this.known(at, path, name, Object.keys(settings), 'setting');
+    if (setting === undefined) {
+      this.known(at, path, name, Object.keys(settings), 'setting');
+      return;
+    }
     const { values } = setting;
     const fits =
       values === 'number'

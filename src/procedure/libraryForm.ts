@@ -69,11 +69,17 @@ export const entryForm = z.strictObject({
     'filler',
   ).optional(),
   beside: selectorForm
-    .meta({ description: 'Where it is done, if not at the part: at the first of these, if there is one.' })
+    .meta({
+      description:
+        'Where it is done, if not at the part: at the first of these, if there is one. Outside a group, the step’s own part is the part at hand.',
+    })
     .optional(),
   with: z
     .record(key, selectorForm)
-    .meta({ description: 'Other parts its words speak of, by a name of your own.' })
+    .meta({
+      description:
+        'Other parts its words speak of, by a name of your own. Outside a group, the step’s own part is the part at hand.',
+    })
     .optional(),
   who: choice(roles, 'Who does it.', 'driver').optional(),
   say: words('The act, one plain imperative sentence.', 'Open {{part}}.').optional(),

@@ -60,11 +60,13 @@ export const relations: Readonly<Record<string, Relation>> = {
   valves: { meaning: 'Of a burner: every hand valve on its way, from the tank forward.', parts: valvesTo },
   'last-valve': { meaning: 'Of a burner: the hand valves nearest to it.', parts: lastValvesTo },
   'hand-valve': {
-    meaning: 'Of a main burner: the valve it is worked with on the road, the nearest to it that a seated driver reaches, or else the last.',
+    meaning:
+      'Of a main burner: the valve it is worked with on the road, the nearest to it that a seated driver reaches, or else the last.',
     parts: handValveOf,
   },
   'starting-valve': {
-    meaning: 'Of a main burner: the hand valves of the branch that sends pilot fuel to it, from the source forward.',
+    meaning:
+      'Of a main burner: the hand valves of the branch that sends pilot fuel to it, from the source forward.',
     parts: startingValvesTo,
   },
   igniter: {

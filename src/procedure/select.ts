@@ -34,9 +34,12 @@ function inOrder(car: Car, ids: readonly PartId[], order: SelectorForm['order'])
   return byReach(car, ids);
 }
 
+/** Kinds of valve that one stroke of the hand shuts. */
+const quickKinds: readonly string[] = ['plug', 'ball', 'cock', 'slide', 'lever'];
+
 /**
- * As a seated driver reaches them: nearest place first; at one place, main fuel before pilot fuel, so that the big
- * fire goes first; then from the burner back.
+ * As a seated driver reaches them: nearest place first; of those, main fuel before pilot fuel, so that the big fire
+ * goes first; of those, valves that one stroke shuts before those that are screwed; then from the burner back.
  */
 function byReach(car: Car, ids: readonly PartId[]): readonly PartId[] {
   const pilot = duties['pilot-valve']?.parts(car) ?? [];
@@ -46,6 +49,7 @@ function byReach(car: Car, ids: readonly PartId[]): readonly PartId[] {
     return [
       place === undefined ? reachOrder.length : reachOrder.indexOf(place.reach),
       pilot.includes(id) ? 1 : 0,
+      quickKinds.includes(car.spec.valves[id]?.kind ?? '') ? 0 : 1,
       -flow.indexOf(id),
     ];
   };

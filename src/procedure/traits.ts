@@ -72,6 +72,13 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'A tank that a pump fills from another tank.',
     holds: (car, id) => pumpedTanks(car).includes(id),
   },
+  'read-from-seat': {
+    meaning: 'A tank whose pressure gauge is read from the driver’s seat.',
+    holds: (car, id) =>
+      Object.entries(car.spec.gauges).some(
+        ([key, gauge]) => gauge.of === id && gauge.reads === 'pressure' && reachOf(car, key) === 'seated',
+      ),
+  },
   'has-standing-fuel-pump': {
     meaning: 'A pressure tank that a hand or motor pump fills.',
     holds: (car, id) => fuelPumps(car, id).some((pump) => car.spec.pumps[pump]?.drive !== 'engine'),
@@ -213,23 +220,10 @@ export const carTraits: Readonly<Record<string, CarTrait>> = {
     meaning: 'The level can be read in two ways under steam.',
     holds: (car) => waysWhen(car, 'steaming') > 1,
   },
-  'pilot-shares-fuel': {
-    meaning: 'A pilot burns fuel from a tank that feeds a main burner.',
-    holds: (car) => pilotShares(car),
-  },
 };
 
 function waysWhen(car: Car, when: 'cold' | 'steaming'): number {
   return new Set(
     car.spec.boiler.level.filter((way) => way.when === when || way.when === 'both').map((way) => way.gauge),
   ).size;
-}
-
-function pilotShares(car: Car): boolean {
-  const shared = Object.values(car.spec.burners)
-    .filter((burner) => burner.job === 'pilot')
-    .map((burner) => burner.fuel);
-  return Object.values(car.spec.burners).some(
-    (burner) => burner.job === 'main' && shared.includes(burner.fuel),
-  );
 }

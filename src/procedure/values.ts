@@ -46,6 +46,7 @@ export function carValues(car: Car, style: PrintStyle): Values {
       'cut-in': print.show(boiler['burner-cuts-in']),
       'least-to-move': print.show(boiler['least-to-move'], 'up'),
       'blow-down': print.show(boiler['blow-down-pressure'], 'down'),
+      'draws-full': boiler['draws-full'] === 'yes' ? 'yes' : undefined,
     },
     inspector: {
       called: inspection.by,
