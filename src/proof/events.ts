@@ -2,7 +2,7 @@
 import type { PartId } from '../car/car';
 import type { Act } from './effects/act';
 import { anyFlame, at, burns, of } from './state';
-import { content, motion, no, pressure, shut, steam } from './values';
+import { content, motion, no, pressure, steam } from './values';
 
 /** What happened. */
 export interface Events {
@@ -79,12 +79,4 @@ export function tankOpened({ act }: Events, tank: PartId): boolean {
   const { model, before, draft } = act;
   const capOff = of(before, model.slots.cap, tank) !== no && of(draft, model.slots.cap, tank) === no;
   return capOff || (of(before, model.slots.pressure, tank) !== pressure.none && of(draft, model.slots.pressure, tank) === pressure.none);
-}
-
-/** Whether the last open blow-down tap was shut. */
-export function blowDownOver({ act }: Events): boolean {
-  const { model, before, draft } = act;
-  const taps = model.car.spec.boiler['blow-down'];
-  const anyOpen = (state: Uint8Array) => taps.some((tap) => of(state, model.slots.valve, tap) !== shut);
-  return (anyOpen(before) || act.during !== undefined) && !anyOpen(draft);
 }

@@ -2,7 +2,7 @@
 import type { PartId } from '../car/car';
 import { type FactKey, facts } from '../procedure/facts';
 import type { Act } from './effects/act';
-import { blowDownOver, type Events, eventsOf, tankOpened } from './events';
+import { type Events, eventsOf, tankOpened } from './events';
 import type { Model } from './model';
 import { at, burns, isHot, of, type State } from './state';
 import { content, level, no, pressure, shut, steam, yes } from './values';
@@ -12,7 +12,6 @@ const expiring = 2;
 
 type Lapse = (events: Events, part: PartId) => boolean;
 
-const never: Lapse = () => false;
 const anythingLit: Lapse = (events) => events.anythingLit;
 const burnerLit: Lapse = (events) => events.burnerLit || events.steamRose;
 const cooled: Lapse = (events) => events.cooled;
@@ -49,7 +48,6 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'burner-aired': ({ act: { flows, before, draft } }, burner) => flows.in(draft).fed.includes(burner) && !flows.in(before).fed.includes(burner),
   'fires-out': anythingLit,
   'no-flame-near': anythingLit,
-  'blow-down-clear': (events) => blowDownOver(events) || at(events.act.draft, events.act.model.slots.outlets) !== no,
   'way-clear': stopped,
   'air-driven-out': cooled,
   'steam-gauge-alive': cooled,
@@ -70,9 +68,12 @@ function isNotCharged({ act: { model, draft } }: Events, tank: PartId): boolean 
 /** Take back the facts that the act has undone. */
 export function applyLapses(act: Act): void {
   const events = eventsOf(act);
-  for (const [fact, { part, slot }] of heldFacts(act.model, act.draft)) {
+  const { draft, model } = act;
+  for (const { fact, part, slot } of factList(model)) {
+    if (draft[slot] === no) continue;
     if (fact === 'burner-front-clear') clearFront(act, events, slot);
-    else if ((lapses[fact] ?? never)(events, part ?? '')) act.draft[slot] = no;
+    else if (fact === 'blow-down-clear') clearOutlets(act, slot);
+    else if (lapses[fact]?.(events, part ?? '') === true) draft[slot] = no;
   }
 }
 
@@ -82,9 +83,32 @@ function clearFront(act: Act, events: Events, slot: number): void {
   else if (events.mainLit) act.draft[slot] = expiring;
 }
 
-function* heldFacts(model: Model, state: State): Iterable<readonly [FactKey, { part: PartId | undefined; slot: number }]> {
-  for (const [fact, slots] of model.factSlots) for (const each of slots) if (at(state, each.slot) !== no) yield [fact, each];
+/** It holds from tap to tap; the first step that is for something else ends the blow-down. */
+function clearOutlets({ model, step, before, draft }: Act, slot: number): void {
+  const onTap = step.part !== undefined && model.car.spec.boiler['blow-down'].includes(step.part);
+  if (at(draft, model.slots.outlets) !== no || (at(before, slot) === expiring && !onTap)) draft[slot] = no;
+  else if (onTap) draft[slot] = expiring;
 }
+
+interface FactSlot {
+  readonly fact: FactKey;
+  readonly part: PartId | undefined;
+  readonly slot: number;
+}
+
+const listed = new WeakMap<Model, readonly FactSlot[]>();
+
+/** Every fact of a car with its byte. */
+function factList(model: Model): readonly FactSlot[] {
+  const known = listed.get(model);
+  if (known !== undefined) return known;
+  const list = [...model.factSlots].flatMap(([fact, slots]) => slots.map(({ part, slot }) => ({ fact, part, slot })));
+  listed.set(model, list);
+  return list;
+}
+
+/** What is still so in the morning because nobody was there to change it. */
+const overNight: ReadonlySet<FactKey> = new Set(['fires-out', 'boiler-at-zero', 'boiler-cool', 'water-out', 'log-written']);
 
 /**
  * The car after a night: cold, its pressures and levels no longer known, and nothing known that has to be found out anew
@@ -93,10 +117,10 @@ function* heldFacts(model: Model, state: State): Iterable<readonly [FactKey, { p
 export function afterNight(model: Model, evening: State): State {
   const { slots } = model;
   const morning = evening.slice();
-  for (const [fact, { slot }] of heldFacts(model, evening)) if (facts[fact].lapses !== '') morning[slot] = no;
+  for (const { fact, slot } of factList(model)) if (facts[fact].lapses !== '' && !overNight.has(fact)) morning[slot] = no;
   for (const slot of slots.heat.values()) morning[slot] = 0;
   for (const slot of slots.content.values()) if (at(morning, slot) === content.enough) morning[slot] = content.doubtful;
-  for (const slot of slots.pressure.values()) if (at(morning, slot) === pressure.charged) morning[slot] = pressure.unknown;
+  for (const slot of slots.pressure.values()) if (at(morning, slot) !== pressure.none) morning[slot] = pressure.unknown;
   morning[slots.steam] = steam.none;
   if (at(morning, slots.level) === level.enough) morning[slots.level] = level.doubtful;
   for (const slot of [slots.driverAt, slots.helperAt, slots.burnerFront, slots.outlets, slots.ranDry, slots.away, slots.outdoors, slots.vapour]) morning[slot] = no;

@@ -7,6 +7,9 @@ import { feedsBoiler } from './effects/stores';
 import { anyFlame, at, burns, flamesIn, isHot, of } from './state';
 import { content, level, motion, no, pressure, shut, steam } from './values';
 
+/** What is seen when the level is too low; the order of the day says what is done then. */
+export const lowLevel = 'the boiler’s water is below its working level';
+
 /** Why a fact cannot be found true, a clause in plain words; nothing if it can. */
 type Contrary = (act: Act, part: PartId) => string | undefined;
 
@@ -48,7 +51,7 @@ const contraries: Readonly<Partial<Record<FactKey, Contrary>>> = {
   'air-driven-out': needsSteam,
   'steam-gauge-alive': needsSteam,
   'no-steam-leaks': needsSteam,
-  'cut-out-proven': ({ model, draft }) => (at(draft, model.slots.steam) === steam.working ? undefined : 'the boiler is not at its working pressure'),
+  'cut-out-proven': ({ model, draft }, device) => (model.car.spec.devices[device]?.kind !== 'steam-automatic' || at(draft, model.slots.steam) === steam.working ? undefined : 'the boiler is not at its working pressure'),
   'safety-valve-proven': needsSteam,
   'superheater-flowed': needsThrottle,
   'brakes-tried': ({ model, draft, before }) => (at(draft, model.slots.motion) === motion.standing && at(before, model.slots.motion) === motion.standing ? 'the car does not move' : undefined),
@@ -58,10 +61,17 @@ const contraries: Readonly<Partial<Record<FactKey, Contrary>>> = {
   },
 };
 
-function levelCanBeRead({ model, draft, step }: Act): string | undefined {
+/**
+ * A level that is too low is seen to be. On a boiler without a joint for a hose it is read by feeding until it is
+ * right, so that a pump which feeds makes it so.
+ */
+function levelCanBeRead({ model, flows, draft, step }: Act): string | undefined {
   const blocked = shutCock(model.car.spec.gauges[step.part ?? '']?.cocks, (id) => of(draft, model.slots.valve, id), (id) => nameOf(model, id));
   if (blocked !== undefined) return blocked;
-  return at(draft, model.slots.level) <= level.low ? 'the boiler’s water is below its working level' : undefined;
+  if (at(draft, model.slots.level) > level.low) return undefined;
+  const fedUp = model.car.spec.boiler['fill-by'] === undefined && at(draft, model.slots.ranDry) === no;
+  const pumps = Object.entries(model.car.spec.pumps).filter(([, pump]) => pump.moves === 'water' && pump.drive !== 'engine');
+  return fedUp && pumps.some(([id]) => feedsBoiler(model, flows, draft, id)) ? undefined : lowLevel;
 }
 
 function shutCock(cocks: readonly PartId[] | undefined, position: (id: PartId) => number, name: (id: PartId) => string): string | undefined {

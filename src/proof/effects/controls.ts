@@ -1,7 +1,7 @@
 /** Locks, controls, motor pumps, things put in place, and the car’s own motion. */
 import { at, of } from '../state';
 import { motion, no, shut, steam, yes } from '../values';
-import { cannot, type Effect, idle, nameOf, put } from './act';
+import { type Act, cannot, type Effect, idle, nameOf, put } from './act';
 import { lockOn } from './valves';
 
 /** Put a lock on. */
@@ -47,17 +47,28 @@ function carry(value: number): Effect {
 export const place = carry(yes);
 export const remove = carry(no);
 
-/** Let the car move under its own steam; a step that ends with the car standing pushes it by hand. */
-export const move: Effect = (act) => {
-  const { model, before, step } = act;
-  if (step.sets.motion === 'standing') return;
+/** What keeps the car from moving under its own steam, a clause; nothing if it can move. */
+export function heldBy({ model, draft }: Act): string | undefined {
   const { car, slots } = model;
-  const brake = Object.keys(car.spec.controls).find((id) => car.spec.controls[id]?.kind === 'parking-brake' && of(before, slots.control, id) !== no);
-  if (lockOn(model, before, car.spec.engine.throttle) !== undefined) cannot(act, 'the throttle is locked');
-  else if (at(before, slots.steam) === steam.none) cannot(act, 'there is no steam');
-  else if (at(before, slots.chocked) !== no) cannot(act, 'the wheels are chocked');
-  else if (brake !== undefined) cannot(act, `${nameOf(model, brake)} is set`);
-  else put(act, slots.motion, motion.creeping);
+  const { throttle } = car.spec.engine;
+  const brake = Object.keys(car.spec.controls).find((id) => car.spec.controls[id]?.kind === 'parking-brake' && of(draft, slots.control, id) !== no);
+  if (lockOn(model, draft, throttle) !== undefined) return 'the throttle is locked';
+  if (of(draft, slots.valve, throttle) === shut) return 'the throttle is shut';
+  if (at(draft, slots.steam) === steam.none) return 'there is no steam';
+  if (at(draft, slots.chocked) !== no) return 'the wheels are chocked';
+  return brake === undefined ? undefined : `${nameOf(model, brake)} is set`;
+}
+
+/** Let the car move. A step that ends with the car standing pushes it by hand. */
+export const move: Effect = (act) => {
+  if (act.step.sets.motion === undefined) setMotion(act, motion.creeping);
 };
+
+/** Set how the car moves; from standing it can only move if nothing holds it. */
+export function setMotion(act: Act, to: number): void {
+  const held = to !== motion.standing && at(act.before, act.model.slots.motion) === motion.standing ? heldBy(act) : undefined;
+  if (held !== undefined) cannot(act, held);
+  else put(act, act.model.slots.motion, to);
+}
 
 export const stop: Effect = (act) => put(act, act.model.slots.motion, motion.standing);

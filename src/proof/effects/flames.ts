@@ -18,10 +18,16 @@ export const light: Effect = (act) => {
   put(act, slot, yes);
 };
 
-/** Put out a burner or a torch. */
+/**
+ * Put out a torch, or see that a burner is out. A burner goes out by its fuel; as long as fuel comes to it, it burns on,
+ * and whoever looks sees it.
+ */
 export const putOut: Effect = (act) => {
-  const { model, step } = act;
-  put(act, step.part === undefined ? undefined : model.slots.flame.get(step.part), no);
+  const { model, flows, step, draft } = act;
+  if (step.part === undefined) return;
+  if (model.burners.includes(step.part) && burns(model, draft, step.part) && flows.in(draft).fed.includes(step.part)) {
+    act.hitches.push({ kind: 'contrary', what: `${nameOf(model, step.part)} still burns` });
+  } else put(act, model.slots.flame.get(step.part), no);
 };
 
 /** Whether what lights a burner works at the moment. A match or anything else that is no torch is taken to work. */

@@ -3,6 +3,7 @@ import type { SettingKey } from '../../procedure/facts';
 import { at } from '../state';
 import { content, level, motion, no, steam, yes } from '../values';
 import { type Act, put } from './act';
+import { setMotion } from './controls';
 import { soak } from './heat';
 
 type Value = string | number | boolean;
@@ -25,11 +26,7 @@ const setters: Readonly<Record<SettingKey, (act: Act, value: Value) => void>> = 
   seat: (act, value) => put(act, act.model.slots.seat, value === 'driver' ? yes : no),
   outdoors: (act, value) => put(act, act.model.slots.outdoors, truth(value)),
   chocked: (act, value) => put(act, act.model.slots.chocked, truth(value)),
-  motion: (act, value) => {
-    const to = motionWords[String(value)] ?? motion.standing;
-    const stopped = act.hitches.some((hitch) => hitch.kind === 'cannot');
-    if (!(stopped && to > at(act.before, act.model.slots.motion))) put(act, act.model.slots.motion, to);
-  },
+  motion: (act, value) => setMotion(act, motionWords[String(value)] ?? motion.standing),
   'burner-front': (act, value) => {
     put(act, act.model.slots.burnerFront, value === 'somebody' ? yes : no);
     if (value === 'clear') stepBack(act);

@@ -63,8 +63,10 @@ function workPump(act: Act, id: PartId): void {
   const each = model.car.spec.pumps[id];
   act.during = working(model, draft, id);
   if (each?.moves === 'water') {
-    if (!feedsBoiler(model, flows, draft, id)) cannot(act, `no water goes from ${nameOf(model, id)} to the boiler`);
-    else if (at(draft, model.slots.level) < level.doubtful) put(act, model.slots.level, level.doubtful);
+    const dry = model.waterTanks.every((tank) => of(draft, model.slots.content, tank) === content.empty);
+    if (!feedsBoiler(model, flows, draft, id)) {
+      if (!dry) cannot(act, `no water goes from ${nameOf(model, id)} to the boiler`);
+    } else if (at(draft, model.slots.level) < level.doubtful) put(act, model.slots.level, level.doubtful);
   }
   if (each?.moves === 'air' && each.charges !== undefined) chargeTank(act, each.charges);
   if (each?.moves === 'fuel') pumpFuel(act, id);
@@ -118,7 +120,7 @@ export const vent: Effect = (act) => {
   const valve = model.slots.valve.get(step.part);
   if (valve !== undefined) put(act, valve, open);
   const by = model.car.spec.tanks[step.part]?.['vent-valve'];
-  if (by !== undefined && of(draft, model.slots.valve, by) === shut) cannot(act, `${nameOf(model, by)} is shut, so that no pressure is let off`);
+  if (by !== undefined && of(draft, model.slots.valve, by) === shut && of(draft, model.slots.pressure, step.part) !== pressure.none) cannot(act, `${nameOf(model, by)} is shut, so that no pressure is let off`);
   else put(act, model.slots.pressure.get(step.part), pressure.none);
 };
 

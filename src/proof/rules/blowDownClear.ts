@@ -1,5 +1,5 @@
 import { at, knows } from '../state';
-import { no } from '../values';
+import { no, steam } from '../values';
 import { everyCar, type Rule } from './rule';
 import { blowsDown } from './firesOutForBlowDown';
 
@@ -12,6 +12,7 @@ export const blowDownClear: Rule = {
   atStep: (view) => {
     if (!blowsDown(view)) return undefined;
     const { model, before } = view;
+    if (at(before, model.slots.steam) === steam.none) return undefined;
     if (at(before, model.slots.outlets) !== no) return 'somebody stands by the blow-down outlets';
     return knows(model, before, 'blow-down-clear') ? undefined : 'nobody has looked that the blow-down outlets are clear';
   },

@@ -4,11 +4,21 @@ import { at, knows } from '../state';
 import { steam } from '../values';
 import { everyCar, type Rule } from './rule';
 
-/** Valves through which the boiler is filled cold, and those on which its level is read only cold. A vent is not one: air is let out through it as steam is raised. */
+/** Valves through which the boiler is filled cold, and those on which its level is read only cold. */
 function coldOnly(model: Model): readonly PartId[] {
   const { boiler } = model.car.spec;
-  const steaming = new Set(boiler.level.filter((way) => way.when !== 'cold').map((way) => way.gauge));
+  const steaming = waysUnderSteam(model);
   return [boiler['fill-by'], ...boiler.level.map((way) => way.gauge)].flatMap((id) => (id !== undefined && !steaming.has(id) ? [id] : []));
+}
+
+function waysUnderSteam(model: Model): ReadonlySet<PartId> {
+  return new Set(model.car.spec.boiler.level.flatMap((way) => (way.when === 'cold' ? [] : [way.gauge])));
+}
+
+/** The way for the air, unless it is a cock made to be opened under steam. It may be open while steam forms, and not be opened after. */
+function airWay(model: Model): PartId | undefined {
+  const by = model.car.spec.boiler['lets-air-out-by'];
+  return by === undefined || waysUnderSteam(model).has(by) ? undefined : by;
 }
 
 export const boilerOpenedUnderPressure: Rule = {
@@ -21,6 +31,8 @@ export const boilerOpenedUnderPressure: Rule = {
     const { action, part } = step;
     const fills = action === 'fill' && part === 'boiler';
     const opens = (action === 'open' || action === 'crack' || action === 'remove') && part !== undefined && coldOnly(model).includes(part);
+    const airs = (action === 'open' || action === 'crack') && part !== undefined && part === airWay(model);
+    if (airs && at(before, model.slots.steam) !== steam.none) return 'there is pressure in the boiler';
     if (!fills && !opens) return undefined;
     if (at(before, model.slots.steam) !== steam.none) return 'there is pressure in the boiler';
     return knows(model, before, 'boiler-at-zero') ? undefined : 'nobody has seen that the boiler is at no pressure';

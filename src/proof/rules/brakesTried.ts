@@ -1,6 +1,6 @@
 import { at, knowsOfAny } from '../state';
 import { motion } from '../values';
-import { everyCar, type Rule } from './rule';
+import type { Rule } from './rule';
 
 export const brakesTried: Rule = {
   id: 'brakes-tried', code: 'rule-brakes-tried', group: 'steam',

@@ -1,5 +1,5 @@
 import { knows } from '../state';
-import { everyCar, type Rule } from './rule';
+import type { Rule } from './rule';
 
 function ways(model: Parameters<Rule['appliesTo']>[0], when: 'cold' | 'steaming'): number {
   return new Set(model.car.spec.boiler.level.filter((way) => way.when === when || way.when === 'both').map((way) => way.gauge)).size;

@@ -1,4 +1,4 @@
-import { at, burns, knows } from '../state';
+import { at, burns } from '../state';
 import { no } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -8,5 +8,5 @@ export const mainOutdoors: Rule = {
   reason: 'it takes the air out of a shed, and a flame that lights badly has a roof and walls to set alight',
   mend: 'bring the car out of doors before the main burner',
   appliesTo: everyCar,
-  atStep: ({ model, before, after, newlyLit }) => (newlyLit.some((id) => model.mains.includes(id) && !burns(model, before, id)) && at(after, model.slots.outdoors) === no && !knows(model, after, 'way-clear') ? 'the main burner is lit and the car is not known to be out of doors' : undefined),
+  atStep: ({ model, before, after, newlyLit }) => (newlyLit.some((id) => model.mains.includes(id) && !burns(model, before, id)) && at(after, model.slots.outdoors) === no ? 'the main burner is lit and the car is not known to be out of doors' : undefined),
 };
