@@ -23,7 +23,7 @@ export function writeCaution(block: CautionBlock, writing: Writing): Html {
   );
   return element(
     'div',
-    { id: block.id, class: `caution ${block.signal}`, role: 'note', 'aria-labelledby': name },
+    { id: block.id, class: `caution is-${block.signal}`, role: 'note', 'aria-labelledby': name },
     panel,
     ...parts,
   );

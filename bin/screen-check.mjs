@@ -1,0 +1,254 @@
+/**
+ * `npm run screen-check`: pages for the screen in a real browser.
+ *
+ * Each sample paper is shown at 360 and 1200 px, light and dark: axe-core must find nothing, nothing may be fetched,
+ * nothing may stick out at the side. A step is ticked and must still be ticked after a reload; ticks of another day are
+ * told; a page without scripts must hold its words; a print repeats the heads of tables. Pictures are left in a folder.
+ *
+ * Needs Chromium, which is not installed by the project: `apt-get install chromium` on Debian, or name another in
+ * KETTLEBOOK_BROWSER. Exit code 0 if all is good, 1 if anything is not, 2 if there is no browser.
+ */
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+import { installIfNeeded } from './install.mjs';
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const browsers = [process.env.KETTLEBOOK_BROWSER, '/usr/bin/chromium', '/usr/bin/chromium-browser'];
+const quiet = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+const screens = [
+  { width: 360, height: 740, phone: true },
+  { width: 1200, height: 900, phone: false },
+];
+const schemes = ['light', 'dark'];
+
+const faults = [];
+const fault = (page, what) => {
+  faults.push(`${page}: ${what}`);
+  console.log(`  not good: ${what}`);
+};
+const expect = (page, holds, what) => {
+  if (!holds) fault(page, what);
+};
+
+installIfNeeded(root);
+const executablePath = browsers.find((path) => path !== undefined && existsSync(path));
+if (executablePath === undefined) {
+  console.error(
+    'No Chromium here. Install it (`apt-get install chromium`), or name one in KETTLEBOOK_BROWSER.',
+  );
+  process.exit(2);
+}
+const folder = mkdtempSync(join(tmpdir(), 'kettlebook-screen-'));
+const pages = await writePages(folder);
+const { chromium } = await import('playwright-core');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const profile = join(folder, 'profile');
+mkdirSync(profile);
+for (const page of pages) await checkPage(page);
+rmSync(profile, { recursive: true, force: true });
+console.log(`Pages and pictures: ${folder}`);
+console.log(faults.length === 0 ? 'screen-check: good' : `screen-check: ${faults.length} faults`);
+process.exitCode = faults.length === 0 ? 0 : 1;
+
+/** Bundle the writer with the sample papers, and write their pages into `into`. */
+async function writePages(into) {
+  const bundle = join(into, 'pages.mjs');
+  await build({
+    entryPoints: [join(root, 'tests', 'html', 'pages.ts')],
+    outfile: bundle,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    logLevel: 'error',
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+  });
+  const { allPages } = await import(pathToFileURL(bundle).href);
+  return (await allPages(root)).map(({ name, html }) => {
+    const file = join(into, `${name}.html`);
+    writeFileSync(file, html);
+    return { name, file, url: pathToFileURL(file).href };
+  });
+}
+
+async function checkPage(page) {
+  console.log(page.name);
+  for (const screen of screens) {
+    for (const colorScheme of schemes) await checkScreen(page, screen, colorScheme);
+  }
+  await checkWithoutScripts(page);
+  await checkPrint(page);
+}
+
+/** A browser with an empty profile, its own for each call, so that nothing is remembered from another check. */
+async function inBrowser(options, work) {
+  const own = mkdtempSync(join(profile, 'p'));
+  const context = await chromium.launchPersistentContext(own, {
+    executablePath,
+    args: quiet,
+    chromiumSandbox: false,
+    ...options,
+  });
+  try {
+    return await work(await context.newPage(), context);
+  } finally {
+    await context.close();
+  }
+}
+
+async function checkScreen({ name, url }, { width, height, phone }, colorScheme) {
+  const label = `${name} ${width} ${colorScheme}`;
+  await inBrowser(
+    {
+      viewport: { width, height },
+      colorScheme,
+      isMobile: phone,
+      hasTouch: phone,
+      deviceScaleFactor: phone ? 2 : 1,
+    },
+    async (page) => {
+      const asked = [];
+      const complaints = [];
+      page.on('request', (request) => asked.push(request.url()));
+      page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+      page.on('pageerror', (error) => complaints.push(error.message));
+      await page.goto(url);
+      await checkAccess(page, label);
+      await checkWidth(page, label);
+      await takePictures(page, label);
+      if ((await page.locator('input[data-step]').count()) > 0) await checkTicks(page, label);
+      const outside = asked.filter((address) => address !== url && !address.startsWith('data:'));
+      expect(label, outside.length === 0, `asked for ${outside.join(', ')}`);
+      expect(label, complaints.length === 0, `complained: ${complaints.join('; ')}`);
+    },
+  );
+}
+
+/** axe-core with every rule of WCAG 2.2 AA and its best practices; enhanced contrast but for the signal words. */
+async function checkAccess(page, label) {
+  await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    const rules = { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } };
+    const { violations } = await globalThis.axe.run(document, { rules });
+    return violations.flatMap(({ id, help, nodes }) =>
+      nodes.map(({ html, target }) => ({ id, help, html, target: target.join(' ') })),
+    );
+  });
+  const counted = found.filter(
+    ({ id, html }) => !(id === 'color-contrast-enhanced' && /_caution-\d+/.test(html)),
+  );
+  for (const { id, help, html, target } of counted.slice(0, 8))
+    fault(label, `${id}: ${help}: ${target} ${html.slice(0, 160)}`);
+  expect(label, counted.length <= 8, `and ${counted.length - 8} more of the kind`);
+}
+
+async function checkWidth(page, label) {
+  const over = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(label, over <= 0, `the page is ${over} px wider than the screen`);
+}
+
+async function takePictures(page, label) {
+  const at = (part) => join(folder, `${label.replaceAll(' ', '-')}-${part}.png`);
+  await page.screenshot({ path: at('top') });
+  const steps = page.locator('ol.steps').first();
+  if ((await steps.count()) > 0) {
+    await steps.evaluate((list) => list.scrollIntoView({ behavior: 'instant' }));
+    await page.screenshot({ path: at('steps') });
+  }
+  await page.screenshot({ path: at('whole'), fullPage: true });
+}
+
+async function checkTicks(page, label) {
+  const boxes = page.locator('input[data-step]');
+  const first = boxes.first();
+  const isTicked = () => first.isChecked();
+  await page.locator('label.tick').first().click();
+  expect(label, await isTicked(), 'a step that was tapped is not ticked');
+  await page.reload();
+  expect(label, await isTicked(), 'a ticked step is not ticked after a reload');
+  const last = boxes.last();
+  await last.focus();
+  await page.keyboard.press('Space');
+  expect(label, await last.isChecked(), 'a step cannot be ticked from the keyboard');
+  await page.screenshot({ path: join(folder, `${label.replaceAll(' ', '-')}-ticked.png`) });
+  await checkAccess(page, `${label}, ticked`);
+  await checkOtherDay(page, label);
+  await page.locator('#_ticks .clear').click();
+  expect(label, !(await isTicked()), 'clearing leaves a tick');
+  await page.locator('#_ticks .back').click();
+  expect(label, await isTicked(), 'what was cleared is not put back');
+  await page.locator('#_ticks .clear').click();
+  await page.reload();
+  expect(label, !(await isTicked()), 'cleared ticks are back after a reload');
+}
+
+async function checkOtherDay(page, label) {
+  const isOld = () => page.locator('#_ticks').evaluate((panel) => panel.classList.contains('old'));
+  expect(label, !(await isOld()), 'ticks of today are called old');
+  const key = await page.evaluate(() => {
+    const [name] = Object.keys(localStorage);
+    const kept = JSON.parse(localStorage.getItem(name));
+    const earlier = Object.fromEntries(Object.entries(kept).map(([id, when]) => [id, when - 3 * 86_400_000]));
+    localStorage.setItem(name, JSON.stringify(earlier));
+    return name;
+  });
+  const fingerprint = await page.evaluate(() => document.documentElement.dataset.fingerprint);
+  expect(label, key.includes(fingerprint), 'ticks are not kept under the fingerprint');
+  await page.reload();
+  expect(label, await isOld(), 'ticks of another day are not told');
+  await page.evaluate(() => window.scrollTo({ top: 0, behavior: 'instant' }));
+  await page.screenshot({ path: join(folder, `${label.replaceAll(' ', '-')}-old.png`) });
+  await checkAccess(page, `${label}, old ticks`);
+}
+
+async function checkWithoutScripts({ name, url }) {
+  const label = `${name} without scripts`;
+  const words = await inBrowser({}, async (page) => {
+    await page.goto(url);
+    return page.locator('main').innerText();
+  });
+  await inBrowser({ javaScriptEnabled: false, viewport: { width: 360, height: 740 } }, async (page) => {
+    await page.goto(url);
+    await page.screenshot({ path: join(folder, `${name}-without-scripts.png`) });
+    const plain = (await page.locator('main').innerText()).replace(/\s+/g, ' ');
+    const counts = /\d+ of \d+ ticked|Clear these ticks/g;
+    expect(
+      label,
+      plain.replace(counts, '') === words.replace(/\s+/g, ' ').replace(counts, ''),
+      'its words are not those of the page with scripts',
+    );
+  });
+}
+
+async function checkPrint({ name, url }) {
+  const label = `${name} printed`;
+  await inBrowser({ colorScheme: 'dark' }, async (page) => {
+    await page.goto(url);
+    await page.pdf({
+      path: join(folder, `${name}.pdf`),
+      format: 'A4',
+      preferCSSPageSize: true,
+      tagged: true,
+    });
+    await page.emulateMedia({ media: 'print' });
+    const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    expect(label, ground === 'rgb(255, 255, 255)', `is printed on ${ground}`);
+    expect(label, !(await page.locator('#_bar').isVisible()), 'the bar is printed');
+  });
+}

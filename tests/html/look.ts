@@ -1,0 +1,21 @@
+/** The look that comes with the program, read from its folder. */
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readScreenLook, type ScreenLook, type ScreenLookFiles } from '../../src/html/look';
+
+const folder = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'shared', 'screen');
+
+/** The files of the look, as text. */
+export const lookFiles: ScreenLookFiles = {
+  data: readFileSync(join(folder, 'screen.yaml'), 'utf8'),
+  style: readFileSync(join(folder, 'page.css'), 'utf8'),
+  script: readFileSync(join(folder, 'ticks.js'), 'utf8'),
+};
+
+/** The look, or an error with everything that is wrong with it. */
+export function plainLook(): ScreenLook {
+  const look = readScreenLook(lookFiles);
+  if (!look.ok) throw new Error(JSON.stringify(look.problems, null, 2));
+  return look.value;
+}
