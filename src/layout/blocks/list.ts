@@ -1,6 +1,7 @@
 /** Plain lists: bullets or numbers hang before the text, numbers ending at one line so that texts stand under each other. */
 import type { Block, BlockOrigin, ListBlock } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
+import { refuseTooNarrow } from '../inline/text';
 import { baselineIn } from '../look';
 import { box, gap, isSolid, type Piece, withItems } from '../pieces';
 import { indented, type Place, type Setting } from '../setting';
@@ -17,6 +18,7 @@ export function collectList(
   const { structure, look } = setting;
   const list = structure.add('L', place.tag, { numbering: block.ordered ? 'Decimal' : 'Disc' });
   const indentPt = block.ordered ? numberColumn(block.items.length, setting) : look.space.indent;
+  refuseTooNarrow(place.widthPt - indentPt, look.body, setting, block.origin);
   const pieces: Piece[] = [];
   block.items.forEach((blocks, index) => {
     const item = structure.add('LI', list);

@@ -6,7 +6,7 @@ import type { StepItem, StepsBlock } from '../../markup/block';
 import { fits } from '../fits';
 import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
-import { lineBoxes, placeLine, type SetText, setText } from '../inline/text';
+import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setText } from '../inline/text';
 import { baselineIn } from '../look';
 import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
@@ -20,6 +20,7 @@ const wholeShare = 0.4;
 /** Makes steps ready for pages. */
 export function collectSteps(block: StepsBlock, place: Place, setting: Setting): Piece[] {
   const columns = stepColumns(block, place, setting);
+  refuseTooNarrow(columns.textPt, setting.look.steps.action, setting, block.origin);
   const list = setting.structure.add('L', place.tag, { numbering: 'Decimal' });
   const pieces = block.items.flatMap((item, index) => [
     ...collectStep(item, block.start + index, { block, place, columns, list, setting }),

@@ -2,6 +2,7 @@
  * A stretch of text made into lines, and lines into boxes.
  */
 import type { BlockOrigin, Inline } from '../../markup/block';
+import { fits } from '../fits';
 import type { PlacedItem, PlacedText, StructureIndex } from '../frame';
 import { baselineIn, type TextStyle } from '../look';
 import { type Box, box } from '../pieces';
@@ -131,6 +132,16 @@ function alignShift(line: Line, widthPt: number, align: Align): number {
   if (align === 'left') return 0;
   const spare = widthPt - line.widthPt;
   return align === 'right' ? spare : spare / 2;
+}
+
+/** Says so if a column has no room for a letter and a half. */
+export function refuseTooNarrow(
+  widthPt: number,
+  style: TextStyle,
+  setting: Setting,
+  origin: BlockOrigin,
+): void {
+  if (!fits(1.5 * style.sizePt, widthPt)) setting.problems.add(tooNarrow(widthPt), origin);
 }
 
 function tooNarrow(widthPt: number) {

@@ -55,10 +55,10 @@ describe('shareWidth', () => {
           expect(widthsPt.reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual(room + 0.001);
           const least = columns.reduce((sum, { minPt }) => sum + minPt, 0);
           expect(breaksWords).toBe(least > room);
-          if (!breaksWords)
-            widthsPt.forEach((width, index) =>
-              expect(width + 0.001).toBeGreaterThanOrEqual(columns[index]?.minPt ?? 0),
-            );
+          if (breaksWords) return;
+          for (const [index, width] of widthsPt.entries()) {
+            expect(width + 0.001).toBeGreaterThanOrEqual(columns[index]?.minPt ?? 0);
+          }
         },
       ),
     );

@@ -1,0 +1,203 @@
+import { describe, expect, it } from 'vitest';
+import { largestSize } from '../../../src/layout/card/largest';
+import { layoutCard, layoutSheet } from '../../../src/layout/card/layout-card';
+import { checkLaidOut } from '../../../src/layout/check';
+import type { LaidOut, Page } from '../../../src/layout/frame';
+import { makeSheet, readSheetSize } from '../../../src/layout/sheet';
+import type { CardOptions } from '../../../src/layout/types';
+import type { Block } from '../../../src/markup/block';
+import { caution, heading, step, steps, table, words } from '../../helpers/blocks';
+import { plainTheme, plexFonts } from '../../helpers/fonts';
+import { linesOf, textsOf } from '../../helpers/squarePage';
+
+const all = (size: number) => ({
+  text: size,
+  'text-italic': size,
+  'text-bold': size,
+  narrow: size,
+  'narrow-bold': size,
+});
+
+function options(sheetName: string, more: Partial<CardOptions> = {}): CardOptions {
+  const size = readSheetSize(sheetName);
+  const sheet = size.ok ? makeSheet(size.value, 4, true) : size;
+  if (!sheet.ok) throw new Error(sheetName);
+  return {
+    fonts: plexFonts,
+    theme: plainTheme,
+    sheet: sheet.value,
+    title: 'Raising steam',
+    foot: ['Invented tourer', 'Raising steam', 'issue C, 2026-04-12', 'K7M2-4QXD'],
+    leastPt: all(8.5),
+    mostPt: 24,
+    mostFaces: 9,
+    ...more,
+  };
+}
+
+function laidOut(blocks: readonly Block[], own: CardOptions, layout = layoutCard): LaidOut {
+  const result = layout(blocks, own);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems, null, 2));
+  expect(result.remarks).toEqual([]);
+  expect(checkLaidOut(blocks, result.value, own)).toEqual([]);
+  return result.value;
+}
+
+const numbered = (count: number, from = 1) =>
+  steps(
+    Array.from({ length: count }, (_, index) =>
+      step(`Shut the valve by the left running board, ${from + index}`, { result: 'shut, hand tight' }),
+    ),
+    'number',
+    from,
+  );
+const sizesOf = (page: Page | undefined) =>
+  textsOf(page)
+    .filter(({ tag, face }) => tag !== undefined && face === 'narrow')
+    .map(({ sizePt }) => sizePt);
+const short = [heading(1, 'Raising steam'), steps([step('Read the glass', { result: 'half' })])];
+
+describe('layoutCard', () => {
+  it('sets a short card in the largest useful size, on one face', () => {
+    const { pages } = laidOut(short, options('A6'));
+    expect(pages).toHaveLength(1);
+    expect(sizesOf(pages[0])).toEqual([24]);
+  });
+
+  it('sets the largest size that fits: a quarter point more would not', () => {
+    const blocks = [heading(1, 'Raising steam'), numbered(9)];
+    const { pages } = laidOut(blocks, options('A6'));
+    const size = sizesOf(pages[0])[0] ?? 0;
+    expect(pages).toHaveLength(1);
+    expect(size).toBeGreaterThan(8.5);
+    expect(size).toBeLessThan(24);
+    const larger = layoutCard(blocks, options('A6', { leastPt: all(size + 0.25) }));
+    expect(larger.ok && larger.value.pages.length).toBe(2);
+  });
+
+  it('takes more faces when the smallest legible size does not fit on one: 40 steps on A7', () => {
+    const blocks = [
+      heading(1, 'Raising steam'),
+      ...[1, 11, 21, 31].flatMap((from) => [heading(2, `Part from ${from}`), numbered(10, from)]),
+    ];
+    const { pages } = laidOut(blocks, options('A7'));
+    expect(pages.length).toBeGreaterThan(3);
+    expect(new Set(pages.flatMap(sizesOf)).size).toBe(1);
+    expect(Math.min(...pages.flatMap(sizesOf))).toBeGreaterThanOrEqual(8.5);
+    const numbers = pages.flatMap(textsOf).filter(({ text, tag }) => tag !== undefined && /^\d+$/.test(text));
+    expect(numbers.map(({ text }) => Number(text))).toEqual(
+      Array.from({ length: 40 }, (_, index) => index + 1),
+    );
+  });
+
+  it('says on each face that it goes on, what it goes on from, and where it ends', () => {
+    const { pages } = laidOut([heading(1, 'Raising steam'), numbered(24)], options('A7'));
+    pages.forEach((page, index) => {
+      const lines = linesOf(page);
+      const last = index === pages.length - 1;
+      expect(lines[0]).toBe(index === 0 ? 'Raising steam' : 'Raising steam (continued)');
+      expect(lines.includes('continues on the next face')).toBe(!last);
+      expect(lines.includes('end')).toBe(last);
+      expect(lines.join(' ')).toContain(`face ${index + 1} of ${pages.length}`);
+      expect(lines.join(' ')).toContain('K7M2-4QXD');
+      expect(page.label).toBe(`${index + 1} of ${pages.length}`);
+    });
+  });
+
+  it('never ends a face with a heading, whatever stands above it', () => {
+    for (let above = 1; above < 16; above += 1) {
+      const blocks = [
+        heading(1, 'Raising steam'),
+        numbered(above),
+        heading(2, 'Then'),
+        numbered(3, above + 1),
+      ];
+      laidOut(blocks, options('A7', { mostPt: 10 }));
+    }
+  });
+
+  it('is refused with the reason if it needs more faces than allowed', () => {
+    const result = layoutCard([heading(1, 'Raising steam'), numbered(40)], options('A7', { mostFaces: 2 }));
+    const problems = result.ok ? [] : result.problems;
+    expect(problems.map(({ code }) => code)).toEqual(['layout-too-many-faces']);
+    expect(problems[0]?.found).toMatch(/^\d faces of A7 at 8\.50 pt$/);
+  });
+
+  it('is never set below the smallest size of any face it uses', () => {
+    const least = { ...all(9), 'narrow-bold': 11 };
+    const { pages } = laidOut([heading(1, 'Raising steam'), numbered(20)], options('A7', { leastPt: least }));
+    for (const { face, sizePt, tag } of pages.flatMap(textsOf)) {
+      if (tag !== undefined) expect(sizePt).toBeGreaterThanOrEqual(least[face]);
+    }
+  });
+
+  it('keeps a caution before its step on the same face, with its signal word', () => {
+    const warning = caution(
+      'warning',
+      'Light spirit under pressure.',
+      'It burns below the car.',
+      'Shut both valves first.',
+    );
+    for (let above = 0; above < 12; above += 1) {
+      const careful = steps(
+        [step('Open the filler', { cautions: [warning], critical: true })],
+        'number',
+        above + 1,
+      );
+      const blocks = [heading(1, 'Raising steam'), ...(above > 0 ? [numbered(above)] : []), careful];
+      const { pages } = laidOut(blocks, options('A7', { mostPt: 9 }));
+      expect(pages.flatMap(linesOf)).toContain('WARNING');
+    }
+  });
+
+  it('sets a result at the right edge: on the line after a leader, or beneath', () => {
+    const blocks = [
+      steps([
+        step('Glass', { result: 'half' }),
+        step(words(6), { result: 'a state that takes most of a line' }),
+      ]),
+    ];
+    const { pages } = laidOut(blocks, options('A6', { mostPt: 12 }));
+    const right = 297.638 - 4 * (72 / 25.4);
+    const results = textsOf(pages[0]).filter(({ text }) => text === 'half' || text.endsWith('of a line'));
+    expect(results).toHaveLength(2);
+    for (const { x, widthPt } of results) expect(x + widthPt).toBeCloseTo(right, 1);
+  });
+
+  it('can be laid out on every sheet a card is printed on', () => {
+    const blocks = [...short, table({ head: ['Steam', 'Miles'], rows: [['200 psi', '12']] })];
+    for (const name of ['A7', 'A6', 'A5', 'card 3 x 5', 'card 4 x 6', 'card 5 x 8', '60 x 60 mm'])
+      laidOut(blocks, options(name));
+  });
+});
+
+describe('layoutSheet', () => {
+  const rows = Array.from({ length: 16 }, (_, index) => [`${index / 2} in`, `${index * 3} miles`]);
+  const blocks = [heading(1, 'Range by the stick'), table({ head: ['Stick', 'Range'], rows })];
+
+  it('grows a table to fill its page, in the plain cut', () => {
+    const { pages } = laidOut(blocks, options('letter landscape', { mostPt: 60 }), layoutSheet);
+    expect(pages).toHaveLength(1);
+    const texts = textsOf(pages[0]).filter(({ tag }) => tag !== undefined);
+    expect(texts.every(({ face }) => face === 'text' || face === 'text-bold')).toBe(true);
+    // sixteen rows and a head in half the height at least of a page 612 pt high
+    expect(Math.max(...texts.map(({ y }) => y))).toBeGreaterThan(500);
+  });
+
+  it('is refused if it does not fit on its page at the least size', () => {
+    const result = layoutSheet(blocks, options('A7', { leastPt: all(18), mostFaces: 1 }));
+    expect(result.ok ? [] : result.problems.map(({ code }) => code)).toEqual(['layout-too-many-faces']);
+  });
+});
+
+describe('largestSize', () => {
+  it.each([
+    [8, 20, 14.1, 14],
+    [8, 20, 99, 20],
+    [8, 20, 8, 8],
+    [8, 8.2, 99, 8],
+    [8, 7, 99, 8],
+  ])('between %d and %d, if %d is the limit, is %d', (least, most, limit, size) => {
+    expect(largestSize(least, most, (tried) => tried <= limit)).toBe(size);
+  });
+});
