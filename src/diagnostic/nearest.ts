@@ -30,6 +30,7 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   const limit = Math.max(1, Math.floor(word.length / 3));
   let best: { name: string; edits: number } | undefined;
   for (const name of candidates) {
+    if (Math.abs(name.length - word.length) > limit) continue;
     const edits = editDistance(word.toLowerCase(), name.toLowerCase());
     if (edits <= limit && (!best || edits < best.edits)) best = { name, edits };
   }

@@ -23,6 +23,7 @@ interface Known {
 /** Check every reference. `libraryLiquids` are the keys of the liquids that come with the program. */
 export function checkReferences(source: SpecSource, libraryLiquids: readonly string[]): Diagnostic[] {
   const known = whatIsKnown(source.data, libraryLiquids);
+  const able = ableIn(known);
   const problems: Diagnostic[] = [];
   visit(carSpecSchema, source.data, [], (schema, value, path) => {
     const wanted = metaOf(schema).names;
@@ -30,9 +31,9 @@ export function checkReferences(source: SpecSource, libraryLiquids: readonly str
     const is = known.kinds.get(value);
     if (is === undefined) {
       if (known.astray.has(value) || wanted.some((kind) => known.unsure.has(kind))) return;
-      problems.push(unknownName(value, wanted, able(known, wanted), path, source));
+      problems.push(unknownName(value, wanted, able(wanted), path, source));
     } else if (!wanted.some((kind) => is.has(kind))) {
-      problems.push(wrongPart(value, [...is], wanted, able(known, wanted), path, source));
+      problems.push(wrongPart(value, [...is], wanted, able(wanted), path, source));
     }
   });
   return problems;
@@ -66,8 +67,16 @@ function doubts(data: Readonly<Record<string, unknown>>): Pick<Known, 'unsure' |
   return { unsure: new Set(unsure.map(([kind]) => kind)), astray: new Set(astray) };
 }
 
-function able(known: Known, wanted: readonly PartKind[]): readonly string[] {
-  return [...known.kinds].filter(([, is]) => wanted.some((kind) => is.has(kind))).map(([id]) => id);
+/** The names a reference may stand for. Fields of one kind want the same list, which is made once. */
+function ableIn(known: Known): (wanted: readonly PartKind[]) => readonly string[] {
+  const made = new Map<readonly PartKind[], readonly string[]>();
+  return (wanted) => {
+    const list =
+      made.get(wanted) ??
+      [...known.kinds].filter(([, is]) => wanted.some((kind) => is.has(kind))).map(([id]) => id);
+    made.set(wanted, list);
+    return list;
+  };
 }
 
 function unknownName(

@@ -9,7 +9,9 @@ import {
   isSeq,
   LineCounter,
   type Node,
+  type Pair,
   parseAllDocuments,
+  type YAMLMap,
 } from 'yaml';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import { emptyFile, type SpotAt, tooDeep, troubleOfForm, unreadable } from './form';
@@ -58,7 +60,7 @@ export function readSource(given: string, file: string): Outcome<SpecSource> {
     const target = isAlias(node) ? targets.get(node) : node;
     return isMap(target) || isSeq(target) || isScalar(target) ? target : undefined;
   };
-  const nodeAt = (path: SpecPath) => walk(root, path, follow);
+  const nodeAt = wayfinder(root, follow);
   return good({
     file,
     data: data.value,
@@ -116,25 +118,46 @@ interface Found {
   readonly depth: number;
 }
 
-/** Go down a path as far as it exists. */
-function walk(root: Node, path: SpecPath, follow: (node: unknown) => Node | undefined): Found {
-  let found: Found = { value: root, depth: 0 };
-  for (const [index, part] of path.entries()) {
+type Follow = (node: unknown) => Node | undefined;
+
+/** Goes down paths as far as they exist. The keys of a mapping are listed once, when it is first passed through. */
+function wayfinder(root: Node, follow: Follow): (path: SpecPath) => Found {
+  const listed = new WeakMap<YAMLMap, ReadonlyMap<string, Pair>>();
+  const pairsOf = (map: YAMLMap): ReadonlyMap<string, Pair> => {
+    const known = listed.get(map) ?? listPairs(map, follow);
+    listed.set(map, known);
+    return known;
+  };
+  const step = (found: Found, part: string | number): Found | undefined => {
     const here = found.value;
     if (isMap(here)) {
-      const pair = here.items.find((item) => keyText(follow(item.key)) === String(part));
+      const pair = pairsOf(here).get(String(part));
       const key = pair === undefined ? undefined : follow(pair.key);
-      if (pair === undefined || key === undefined) return found;
+      if (pair === undefined || key === undefined) return undefined;
       const value = follow(pair.value);
-      if (value === undefined) return { value: key, key, depth: index };
-      found = { value, key, depth: index + 1 };
-    } else if (isSeq(here) && typeof part === 'number') {
-      const value = follow(here.items[part]);
-      if (value === undefined) return found;
-      found = { value, depth: index + 1 };
-    } else {
-      return found;
+      return value === undefined
+        ? { value: key, key, depth: found.depth }
+        : { value, key, depth: found.depth + 1 };
     }
-  }
-  return found;
+    const value = isSeq(here) && typeof part === 'number' ? follow(here.items[part]) : undefined;
+    return value === undefined ? undefined : { value, depth: found.depth + 1 };
+  };
+  return (path) => {
+    let found: Found = { value: root, depth: 0 };
+    for (const part of path) {
+      const next = step(found, part);
+      if (next === undefined) return found;
+      found = next;
+    }
+    return found;
+  };
+}
+
+function listPairs(map: YAMLMap, follow: Follow): ReadonlyMap<string, Pair> {
+  return new Map(
+    map.items.flatMap((pair) => {
+      const name = keyText(follow(pair.key));
+      return name === undefined ? [] : [[name, pair] as const];
+    }),
+  );
 }
