@@ -54,6 +54,9 @@ function measures(country: 'US' | 'imp', gallon: number, ouncesInGallon: number)
   const spell = (words: readonly string[]): string[] => [
     ...words.slice(1).map((word) => `${country} ${word}`),
     ...long.flatMap((prefix) => words.map((word) => `${prefix} ${word}`)),
+    ...[country, ...long].flatMap((place) =>
+      words.flatMap((word) => [`${word} ${place}`, `${word} (${place})`]),
+    ),
   ];
   return {
     gallon: {

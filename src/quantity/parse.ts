@@ -81,7 +81,7 @@ function readTerms(body: string): readonly Term[] | undefined {
 /** Everything up to the next number that is not part of a unit's own name (`ft3`, `L/100 km`, `US qt/100 mi`, `lb/in2`). */
 function unitAtStart(text: string): string {
   return (
-    /^(?:(?:\/|per)\s*100(?=\s*(?:km|mi))|[^\d½⅓⅔¼¾⅕-⅞.]|(?<=\p{L})[23](?!\s*(?:in|ft|oz|min|s|mm|cm)\b)|\.(?!\d))*/iu.exec(
+    /^(?:(?:\/|per)\s*100(?=\s*(?:km|mi))|[^\d½⅓⅔¼¾⅕-⅞.]|(?<=\p{L})[23](?!\d|\s*(?:in|ft|oz|min|s|mm|cm)\b)|\.(?!\d))*/iu.exec(
       text,
     )?.[0] ?? ''
   );

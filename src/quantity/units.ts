@@ -50,6 +50,7 @@ function pressures(reference: 'gauge' | 'absolute'): readonly Unit[] {
       `${word} ${reference}`,
       `${word}${letter}`,
       `${word}(${letter})`,
+      `${word} ${letter}`,
       `${word} (${letter})`,
       `${word} (${reference})`,
       ...(short ? [`${word} ${short}`] : []),
@@ -264,5 +265,5 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
       decimals: [1, 0, 0],
     },
   ],
-  share: [{ name: '%', also: ['percent', 'per cent', 'pct'], factor: 0.01, decimals: [1, 0, 0] }],
+  share: [{ name: '%', also: ['percent', 'per cent', 'pct'], factor: 0.01, decimals: [1, 1, 0] }],
 };

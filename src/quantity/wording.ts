@@ -145,7 +145,7 @@ export const vaguenesses: readonly Vagueness[] = [
   {
     dimensions: ['hardness'],
     pattern: /^(?:gr|grains?)(?:\/(?:gal|gallon))?$/,
-    instead: ['# grains/US gal', '# mg/L'],
+    instead: ['# grains/US gal', '# grains/imp gal'],
     why: gallonsDiffer,
   },
   {

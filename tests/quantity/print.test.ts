@@ -43,6 +43,7 @@ describe('printing in house units', () => {
     ['1 turn', 'turns', 'us', '1 turn'],
     ['2 1/2 turns', 'turns', 'us', '2.5 turns'],
     ['23,500 lb', 'mass', 'us', '23,500 lb'],
+    ['12 1/2 %', 'share', 'us', '12.5 %'],
     ['0.0001 lb', 'mass', 'us', '0 lb'],
     ['-0.001 °C', 'temperatureDifference', 'metric', '0 °C'],
   ])('%s (%s) in %s units', (text, dimension, system, expected) => {
