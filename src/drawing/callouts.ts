@@ -3,15 +3,29 @@
  *
  * Labels stand in a column left and a column right of the drawing. Points at the same place share one label.
  */
-import type { FontMetrics } from '../font/metrics';
+import type { Face, FontSet } from '../font/metrics';
 import { placeColumn } from './calloutColumn';
 import type { Point } from './shapes';
 import { wrapLine } from './wrapLine';
 
+/** A line of a label, in one face. */
+export interface CalloutText {
+  readonly text: string;
+  readonly face: Face;
+}
+
 /** A point to be named. */
 export interface CalloutPoint extends Point {
   /** The label's lines, each broken further if it is wider than the column. */
-  readonly lines: readonly string[];
+  readonly lines: readonly CalloutText[];
+}
+
+/** A line of a label as it is set: a piece of the line `given` of the point `member`. */
+export interface CalloutLine extends CalloutText {
+  readonly member: number;
+  readonly given: number;
+  /** False for what had to go on to the next line. */
+  readonly first: boolean;
 }
 
 /** Where the drawing is, and the room beside it. */
@@ -29,7 +43,7 @@ export interface CalloutRoom {
 
 /** How labels are set. */
 export interface CalloutStyle {
-  readonly metrics: FontMetrics;
+  readonly fonts: FontSet;
   readonly sizePt: number;
   /** From baseline to baseline. */
   readonly leadingPt: number;
@@ -46,7 +60,7 @@ export interface Callout {
   readonly side: 'left' | 'right';
   /** The point its leader ends at. */
   readonly anchor: Point;
-  readonly lines: readonly string[];
+  readonly lines: readonly CalloutLine[];
   /** The label's edge towards the drawing. */
   readonly x: number;
   readonly top: number;
@@ -65,7 +79,7 @@ export interface PlacedCallouts {
 interface Shared {
   readonly anchor: Point;
   readonly members: readonly number[];
-  readonly lines: readonly string[];
+  readonly lines: readonly CalloutLine[];
   readonly heightPt: number;
 }
 
@@ -109,13 +123,20 @@ function labelFor(
   members: readonly number[],
   points: readonly CalloutPoint[],
   room: CalloutRoom,
-  { metrics, sizePt, leadingPt }: CalloutStyle,
+  { fonts, sizePt, leadingPt }: CalloutStyle,
 ): Shared {
-  const named = members.flatMap((member) => points[member] ?? []);
-  const lines = named.flatMap((point) =>
-    point.lines.flatMap((line) => wrapLine(line, metrics, sizePt, room.labelWidthPt)),
+  const lines = members.flatMap((member) =>
+    (points[member]?.lines ?? []).flatMap(({ text, face }, given) =>
+      wrapLine(text, fonts[face], sizePt, room.labelWidthPt).map((piece, index) => ({
+        text: piece,
+        face,
+        member,
+        given,
+        first: index === 0,
+      })),
+    ),
   );
-  const { x = 0, y = 0 } = named[0] ?? {};
+  const { x = 0, y = 0 } = points[members[0] ?? 0] ?? {};
   return { anchor: { x, y }, members, lines, heightPt: lines.length * leadingPt };
 }
 

@@ -12,7 +12,7 @@ import { squareFonts } from '../helpers/squareMetrics';
 
 /** Every letter is as wide as the type is high: ten letters of 8 pt are 80 pt wide. */
 const style: CalloutStyle = {
-  metrics: squareFonts.narrow,
+  fonts: squareFonts,
   sizePt: 8,
   leadingPt: 10,
   gapPt: 4,
@@ -20,10 +20,11 @@ const style: CalloutStyle = {
 };
 const room: CalloutRoom = { left: 200, right: 340, top: 20, bottom: 620, labelWidthPt: 160, stubPt: 8 };
 
+const texts = ({ lines }: Callout): readonly string[] => lines.map(({ text }) => text);
 const at = (x: number, y: number, ...lines: string[]): CalloutPoint => ({
   x,
   y,
-  lines: lines.length > 0 ? lines : ['V1'],
+  lines: (lines.length > 0 ? lines : ['V1']).map((text) => ({ text, face: 'narrow' }) as const),
 });
 
 /** Pairs that touch or overlap, in words. */
@@ -66,7 +67,7 @@ describe('callouts', () => {
         side: 'left',
         x: 192,
         top: 95,
-        lines: ['LEFT'],
+        lines: [{ text: 'LEFT', member: 0, given: 0, first: true }],
         leader: [
           { x: 192, y: 100 },
           { x: 200, y: 100 },
@@ -92,7 +93,7 @@ describe('callouts', () => {
       room,
       style,
     );
-    expect(callouts.map(({ members, lines }) => [members, lines])).toEqual([
+    expect(callouts.map((one) => [one.members, texts(one)])).toEqual([
       [
         [0, 2],
         ['A', 'C'],
@@ -103,7 +104,8 @@ describe('callouts', () => {
 
   it('break lines wider than their column, between words', () => {
     const { callouts } = placeCallouts([at(220, 100, 'MAIN BURNER VALVE FROM TANK')], room, style);
-    expect(callouts[0]?.lines).toEqual(['MAIN BURNER VALVE', 'FROM TANK']);
+    expect(callouts.flatMap(texts)).toEqual(['MAIN BURNER VALVE', 'FROM TANK']);
+    expect(callouts[0]?.lines.map(({ first }) => first)).toEqual([true, false]);
     expect(callouts[0]?.heightPt).toBe(20);
   });
 
@@ -164,10 +166,15 @@ describe('callouts', () => {
     const point = fc.record({
       x: coordinate(room.left + 1, room.right - 1),
       y: coordinate(room.top, room.bottom),
-      lines: fc.array(fc.constantFrom('V1', 'MAIN BURNER VALVE OF TANK', 'PILOT'), {
-        minLength: 1,
-        maxLength: 3,
-      }),
+      lines: fc.array(
+        fc
+          .constantFrom('V1', 'MAIN BURNER VALVE OF TANK', 'PILOT')
+          .map((text) => ({ text, face: 'narrow' }) as const),
+        {
+          minLength: 1,
+          maxLength: 3,
+        },
+      ),
     });
     // a few places, used again and again
     const crowd = fc

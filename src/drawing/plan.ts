@@ -1,0 +1,246 @@
+/**
+ * The plan: the car from above, front upwards, with every place numbered and named and what is found there.
+ */
+import type { FontSet } from '../font/metrics';
+import { meet } from './calloutColumn';
+import {
+  type Callout,
+  type CalloutLine,
+  type CalloutPoint,
+  type CalloutRoom,
+  placeCallouts,
+} from './callouts';
+import { type CarScale, carOutline, inks, type OutlineInput } from './carOutline';
+import type { Drawing, Shape } from './drawing';
+import { scaleBars } from './scaleBar';
+import { circle, polygon, polyline, stroke, text } from './shapes';
+
+/** A place of the car and the tagged parts found there. */
+export interface PlanPlace {
+  readonly id: string;
+  /** As it is numbered in the papers. */
+  readonly number: number;
+  readonly name: string;
+  readonly backM: number;
+  readonly rightM: number;
+  readonly items: readonly { readonly tag: string; readonly name: string }[];
+}
+
+/** What a plan is drawn from. */
+export interface PlanInput extends OutlineInput {
+  /** The car's name. */
+  readonly name: string;
+  readonly places: readonly PlanPlace[];
+  /** Width of the drawing; 480 pt fits a letter and an A4 page. */
+  readonly widthPt?: number;
+  /** Height it is drawn at unless the labels need more. */
+  readonly heightPt?: number;
+}
+
+const sizePt = 9;
+const leadingPt = 10.5;
+const balloon = { r: 6, sizePt: 8.5 };
+/** From a label's edge to its words: the balloon and a space. */
+const indent = 2 * balloon.r + 4;
+const head = 34;
+const foot = 34;
+
+/** Draws the plan. Its name is `plan`. */
+export function drawPlan(input: PlanInput, fonts: FontSet): Drawing {
+  const widthPt = input.widthPt ?? 480;
+  const { room, scale, callouts, heightPt } = bestSheet(input, fonts, widthPt, input.heightPt ?? 580);
+  return {
+    name: 'plan',
+    widthPt,
+    heightPt,
+    alt: altWords(input),
+    shapes: [
+      ...carOutline(input, scale),
+      ...callouts.flatMap(leaderOf),
+      ...frontMark(scale, room, callouts),
+      ...callouts.flatMap((callout) => labelOf(callout, input, fonts)),
+      ...scaleBars({ x: room.left, y: heightPt - 6 }, scale.ptPerM),
+      ...scaleNote(widthPt - 2, heightPt),
+    ],
+  };
+}
+
+interface Sheet {
+  readonly room: CalloutRoom;
+  readonly scale: CarScale;
+  readonly callouts: readonly Callout[];
+  readonly overflowPt: number;
+  readonly heightPt: number;
+}
+
+/** The largest car that leaves its labels room enough; if even a small one does not, a taller drawing. */
+function bestSheet(input: PlanInput, fonts: FontSet, widthPt: number, heightPt: number): Sheet {
+  for (const share of [0.38, 0.34, 0.3, 0.26]) {
+    const sheet = layOut(input, fonts, widthPt, heightPt, share);
+    if (sheet.overflowPt === 0) return sheet;
+  }
+  const { overflowPt } = layOut(input, fonts, widthPt, heightPt, 0.3);
+  return layOut(input, fonts, widthPt, heightPt + overflowPt, 0.3);
+}
+
+/** The car in the middle, no wider than `share` of the drawing; labels at both sides. */
+function layOut(input: PlanInput, fonts: FontSet, widthPt: number, mostPt: number, share: number): Sheet {
+  const room = mostPt - head - foot;
+  const ptPerM = Math.min(room / input.lengthM, (widthPt * share) / input.widthM);
+  const carPt = input.lengthM * ptPerM;
+  const exact = place(input, fonts, widthPt, ptPerM, carPt + head + foot);
+  if (exact.overflowPt === 0 || carPt === room) return exact;
+  const heightPt = Math.min(mostPt, exact.heightPt + exact.overflowPt);
+  return place(input, fonts, widthPt, ptPerM, heightPt);
+}
+
+function place(input: PlanInput, fonts: FontSet, widthPt: number, ptPerM: number, heightPt: number): Sheet {
+  const half = (input.widthM * ptPerM) / 2 + 9;
+  const stubPt = 8;
+  const middle = widthPt / 2;
+  const carTop = head + (heightPt - head - foot - input.lengthM * ptPerM) / 2;
+  const room: CalloutRoom = {
+    left: middle - half,
+    right: middle + half,
+    top: 2,
+    bottom: heightPt - foot,
+    labelWidthPt: middle - half - stubPt - indent - 4,
+    stubPt,
+  };
+  const scale: CarScale = {
+    ptPerM,
+    at: (backM, rightM) => ({ x: middle + rightM * ptPerM, y: carTop + backM * ptPerM }),
+  };
+  const points = input.places.map((one) => pointOf(one, scale, room));
+  const placed = placeCallouts(points, room, { fonts, sizePt, leadingPt, gapPt: 3.5, sharePt: 1.5 });
+  return { room, scale, heightPt, ...placed };
+}
+
+/** A place outside the car's width, such as a mirror, is drawn at the edge of the drawing's part. */
+function pointOf(
+  { backM, rightM, name, items }: PlanPlace,
+  scale: CarScale,
+  room: CalloutRoom,
+): CalloutPoint {
+  const { x, y } = scale.at(backM, rightM);
+  const inside = Math.min(room.right - 4, Math.max(room.left + 4, x));
+  return {
+    x: inside,
+    y,
+    lines: [
+      { text: name, face: 'narrow-bold' },
+      ...items.map((item) => ({ text: `${item.tag} ${item.name}`, face: 'narrow' }) as const),
+    ],
+  };
+}
+
+function leaderOf({ leader, anchor }: Callout): readonly Shape[] {
+  return [
+    polyline(leader, stroke(1.6, inks.paper)),
+    polyline(leader, stroke(0.5, inks.line)),
+    circle(anchor, 2.3, { fill: inks.line, stroke: stroke(0.8, inks.paper) }),
+  ];
+}
+
+function labelOf(callout: Callout, { places }: PlanInput, fonts: FontSet): readonly Shape[] {
+  const out = callout.side === 'left' ? -1 : 1;
+  return callout.lines.flatMap((line, index): readonly Shape[] => {
+    const baseline = callout.top + leadingPt * index + leadingPt / 2 + sizePt * 0.34;
+    const words = wordsOf(line, callout.side, { x: callout.x + out * indent, y: baseline }, fonts, places);
+    if (line.given > 0 || !line.first) return words;
+    const centre = { x: callout.x + out * balloon.r, y: callout.top + leadingPt * index + leadingPt / 2 };
+    const number = String(places[line.member]?.number ?? '');
+    return [
+      circle(centre, balloon.r, { fill: inks.paper, stroke: stroke(0.75, inks.line) }),
+      text({ x: centre.x, y: centre.y + balloon.sizePt * 0.35 }, number, {
+        face: 'narrow-bold',
+        sizePt: balloon.sizePt,
+        colour: inks.line,
+        anchor: 'middle',
+      }),
+      ...words,
+    ];
+  });
+}
+
+/** A line of a label; the tag that begins it stands in bold. */
+function wordsOf(
+  line: CalloutLine,
+  side: Callout['side'],
+  { x, y }: { readonly x: number; readonly y: number },
+  fonts: FontSet,
+  places: readonly PlanPlace[],
+): readonly Shape[] {
+  const style = { face: line.face, sizePt, colour: inks.line } as const;
+  const tag = line.first ? places[line.member]?.items[line.given - 1]?.tag : undefined;
+  if (tag === undefined)
+    return [text({ x, y }, line.text, { ...style, anchor: side === 'left' ? 'end' : 'start' })];
+  const rest = line.text.slice(tag.length);
+  const [tagWidth, restWidth] = [
+    fonts['narrow-bold'].widthOf(tag, sizePt),
+    fonts.narrow.widthOf(rest, sizePt),
+  ];
+  const start = side === 'left' ? x - tagWidth - restWidth : x;
+  return [
+    text({ x: start, y }, tag, { ...style, face: 'narrow-bold' }),
+    text({ x: start + tagWidth, y }, rest, style),
+  ];
+}
+
+/** An arrow before the car, and the word, on the side of it where no leader runs. */
+function frontMark(scale: CarScale, room: CalloutRoom, callouts: readonly Callout[]): readonly Shape[] {
+  const { x, y } = scale.at(0, 0);
+  const tip = Math.max(room.top + 4, y - 28);
+  const [near, far, middle] = [8, 34, tip + 7];
+  const isFree = (side: number): boolean =>
+    callouts.every(({ leader: [, from, to] }) =>
+      [middle - 6, middle, middle + 6].every(
+        (level) => !meet(from, to, { x: x + side * near, y: level }, { x: x + side * far, y: level }),
+      ),
+    );
+  const side = !isFree(1) && isFree(-1) ? -1 : 1;
+  return [
+    polyline(
+      [
+        { x, y: y - 6 },
+        { x, y: tip + 6 },
+      ],
+      stroke(1.2, inks.line),
+    ),
+    polygon(
+      [
+        { x, y: tip },
+        { x: x + 4, y: tip + 9 },
+        { x: x - 4, y: tip + 9 },
+      ],
+      { fill: inks.line },
+    ),
+    text({ x: x + side * (near + 1), y: tip + 10 }, 'front', {
+      face: 'narrow-bold',
+      sizePt: 10,
+      colour: inks.line,
+      anchor: side > 0 ? 'start' : 'end',
+    }),
+  ];
+}
+
+/** What of the drawing may be measured. */
+function scaleNote(x: number, heightPt: number): readonly Shape[] {
+  const lines = ['To scale: length, width, wheelbase, places.', 'The rest is outline only.'];
+  return lines.map((line, index) =>
+    text({ x, y: heightPt - 17 + index * 12 }, line, {
+      face: 'narrow',
+      sizePt,
+      colour: inks.soft,
+      anchor: 'end',
+    }),
+  );
+}
+
+function altWords({ name, places }: PlanInput): string {
+  const list = places.map(({ number, name: place, items }) => {
+    const parts = items.map((item) => `${item.tag} ${item.name}`).join(', ');
+    return `${number}, ${place}${parts === '' ? '' : `: ${parts}`}`;
+  });
+  return `${name} seen from above, front upwards, with ${places.length} places marked. ${list.join('. ')}.`;
+}
