@@ -54,9 +54,13 @@ export function findUnit(dimension: Dimension, text: string): Unit | undefined {
   return spellings(dimension).get(plainSpelling(text));
 }
 
+/** No unit is written longer than this, so nothing longer is near one. */
+const longestSpelling = 40;
+
 /** The spelling of a unit of `dimension` nearest to `text`, if one is near enough to be meant. */
 export function nearestUnit(dimension: Dimension, text: string): Unit | undefined {
   const wanted = plainSpelling(text);
+  if (wanted.length > longestSpelling) return undefined;
   let best: { unit: Unit; edits: number } | undefined;
   for (const [word, unit] of spellings(dimension)) {
     const edits = editDistance(wanted, word);
