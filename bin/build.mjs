@@ -13,9 +13,7 @@ import { build as bundle } from 'esbuild';
 
 const here = dirname(fileURLToPath(import.meta.url));
 
-/**
- * Build from `entry` into `folder`. Gives the path of the file to load. `minify` makes it smaller, not faster.
- */
+/** Build from `entry` into `folder`. Gives the path of the file to load. Rejects if the sources do not hold together. */
 export async function build({
   entry = join(dirname(here), 'src', 'cli', 'main.ts'),
   folder = join(dirname(here), 'dist'),
@@ -65,9 +63,13 @@ const withoutBrotli = {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const started = performance.now();
-  const loader = await build();
-  const size = readFileSync(join(dirname(loader), 'program.js')).length;
-  console.log(
-    `${loader}: ${(size / 1e6).toFixed(1)} MB in ${((performance.now() - started) / 1000).toFixed(2)} s`,
-  );
+  try {
+    const loader = await build();
+    const size = readFileSync(join(dirname(loader), 'program.js')).length;
+    const seconds = ((performance.now() - started) / 1000).toFixed(2);
+    console.log(`${loader}: ${(size / 1e6).toFixed(1)} MB in ${seconds} s`);
+  } catch {
+    // esbuild has said what is wrong, and where
+    process.exitCode = 1;
+  }
 }

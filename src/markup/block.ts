@@ -131,6 +131,8 @@ export interface FigureBlock extends BlockBase {
 export interface CautionBlock extends BlockBase {
   readonly kind: 'caution';
   readonly signal: SignalWord;
+  /** Said in one line beside its signal word, because the whole stands elsewhere; then only `hazard` has words. */
+  readonly brief?: boolean;
   readonly hazard: readonly Inline[];
   readonly consequence: readonly Inline[];
   readonly avoidance: readonly Inline[];

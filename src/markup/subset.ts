@@ -239,9 +239,11 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     attributes: {
       ...id,
       'data-signal': { kind: 'one-of', values: ['danger', 'warning', 'caution', 'notice'] },
+      'data-brief': { kind: 'flag' },
     },
     required: ['data-signal'],
-    meaning: 'a caution: hazard, what happens, how to avoid it',
+    meaning:
+      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said',
   },
   'p.hazard': {
     element: 'p',

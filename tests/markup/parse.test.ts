@@ -209,6 +209,16 @@ describe('cautions', () => {
     });
   });
 
+  it('that are brief say it all in the hazard', () => {
+    expect(block(`<aside data-signal="danger" data-brief>${parts[0]}</aside>`)).toMatchObject({
+      brief: true,
+      hazard: [run('h')],
+    });
+    expect(codes(`<aside data-signal="danger" data-brief>${parts.join('')}</aside>`)).toEqual([
+      'markup-part',
+    ]);
+  });
+
   it('need a signal word that exists', () => {
     expect(codes(`<aside>${parts.join('')}</aside>`)).toEqual(['markup-attribute']);
     expect(problems(`<aside data-signal="warnign">${parts.join('')}</aside>`)[0]).toMatchObject({
