@@ -37,7 +37,7 @@ export function checkLaidOut(
   const found = foundWords(laidOut);
   const lost = wordsLost(expected, found);
   const kept = [
-    ...headingsLast(blocks, expected, found),
+    ...headingsLast(blocks, expected, found, facts),
     ...cautionsParted(expected, found),
     ...headsNotRepeated(expected, found, laidOut, facts),
   ];

@@ -68,11 +68,17 @@ const anySteps = fc
   )
   .map(([items, mark, start]) => steps(items, mark, start));
 
+/** A row whose first cell is not empty. */
+const anyRow = (columns: number) =>
+  fc
+    .tuple(text(5), fc.array(maybe(5), { minLength: columns - 1, maxLength: columns - 1 }))
+    .map(([first, rest]) => [first, ...rest]);
+
 const anyTable = fc
   .integer({ min: 1, max: 4 })
   .chain((columns) =>
     fc.record({
-      rows: fc.array(fc.array(maybe(5), { minLength: columns, maxLength: columns }), { maxLength: 12 }),
+      rows: fc.array(anyRow(columns), { maxLength: 12 }),
       head: fc.option(fc.array(maybe(2), { minLength: columns, maxLength: columns }), { nil: undefined }),
       caption: maybe(4),
       style: fc.constantFrom('ruled', 'plain', 'large'),

@@ -18,6 +18,44 @@ export function collectCaution(block: CautionBlock, place: Place, setting: Setti
 
 /** The caution as one box. */
 export function cautionBox(block: CautionBlock, place: Place, setting: Setting): Box {
+  return block.brief === true ? briefBox(block, place, setting) : panelBox(block, place, setting);
+}
+
+/** A brief caution: the triangle on its colour to the left, signal word and hazard beside it in one run. */
+function briefBox(block: CautionBlock, place: Place, setting: Setting): Box {
+  const { look } = setting;
+  const { panels, padYPt, signal, text: style } = look.cautions;
+  const { word, panel, letters, symbol } = panels[block.signal];
+  const tag = setting.structure.add('P', setting.structure.add('Div', place.tag));
+  const side = 1.1 * signal.sizePt;
+  const column = side + 0.7 * signal.sizePt;
+  const textX = place.x + column + 0.5 * signal.sizePt;
+  const words: Inline[] = [
+    { kind: 'text', text: `${word} `, strong: true, emphasis: false },
+    ...block.hazard,
+    ...[block.consequence, block.avoidance].flatMap((part) => (part.length > 0 ? [space, ...part] : [])),
+  ];
+  const text = setText(
+    words,
+    style,
+    place.x + place.widthPt - look.cautions.padXPt - textX,
+    setting,
+    block.origin,
+    tag,
+  );
+  const padY = 0.5 * padYPt;
+  const heightPt = textHeight(text) + 2 * padY;
+  const footY = padY + baselineIn(style, look.fonts) + 0.12 * signal.sizePt;
+  const items: PlacedItem[] = [
+    filledRect(place.x, 0, column, heightPt, panel),
+    ...(symbol ? alertTriangle(place.x + (column - side) / 2, footY, side, letters, panel) : []),
+    ...placeText(text, textX, padY, 'left', setting, tag),
+    outlinedRect(place.x, 0, place.widthPt, heightPt, look.colours.ink, look.line.thin),
+  ];
+  return box(heightPt, items, block.origin);
+}
+
+function panelBox(block: CautionBlock, place: Place, setting: Setting): Box {
   const { look } = setting;
   const { cautions } = look;
   const { x, widthPt } = place;
@@ -84,7 +122,8 @@ function inStrong(content: readonly Inline[]): Inline[] {
   return content.map((inline) => (inline.kind === 'text' ? { ...inline, strong: true } : inline));
 }
 
+const space: Inline = { kind: 'text', text: ' ', strong: false, emphasis: false };
+
 function joined(parts: readonly (readonly Inline[])[]): Inline[] {
-  const space: Inline = { kind: 'text', text: ' ', strong: false, emphasis: false };
   return parts.flatMap((part, index) => (index === 0 ? part : [space, ...part]));
 }

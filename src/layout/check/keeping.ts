@@ -4,7 +4,7 @@ import type { Block, StepItem, TableBlock } from '../../markup/block';
 import type { LaidOut } from '../frame';
 import { spotOf } from '../problems';
 import { eachBlock } from '../survey';
-import { type ExpectedWord, type WordFacts, wordsOf } from './expected';
+import { type ExpectedWord, expectedWords, type WordFacts, wordsOf } from './expected';
 import { artifactText, type FoundWord, withoutSpaces } from './found';
 
 const fault = 'this is a fault of the program; please report it with the spec';
@@ -35,11 +35,12 @@ function around(words: readonly { readonly word: string }[], index: number): str
   return near.length === 0 ? 'nothing' : `\`${near.join(' ')}\``;
 }
 
-/** Headings that stand last on their page. */
+/** Headings that stand last on their page. Where what follows shows no words, such as lines to write on, it cannot be told. */
 export function headingsLast(
   blocks: readonly Block[],
   expected: readonly ExpectedWord[],
   found: readonly FoundWord[],
+  facts: WordFacts,
 ): Diagnostic[] {
   const flat = [...eachBlock(blocks)];
   const following = new Map(flat.map((block, index) => [block, flat[index + 1]]));
@@ -47,7 +48,8 @@ export function headingsLast(
     const next = expected[index + 1];
     if (role.kind !== 'heading' || next === undefined) return [];
     if (next.role.kind === 'heading' && next.role.block === role.block) return [];
-    if (isWordless(following.get(role.block))) return [];
+    const below = following.get(role.block);
+    if (below === undefined || expectedWords([below], facts).length === 0) return [];
     const page = found[index]?.page;
     if (page === found[index + 1]?.page) return [];
     return [
@@ -62,11 +64,6 @@ export function headingsLast(
       },
     ];
   });
-}
-
-/** What follows a heading may show no words of its own. */
-function isWordless(block: Block | undefined): boolean {
-  return block?.kind === 'rule' || (block?.kind === 'figure' && block.caption.length === 0);
 }
 
 /** Cautions that do not stand on the page on which their step begins. */

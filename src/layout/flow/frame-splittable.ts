@@ -47,22 +47,30 @@ function part(
     keep: 'free',
     anchors: [],
     origin: fixed.origin,
-    take: (roomPt, lastResort) => take(work, roomPt, lastResort, fixed),
+    take: (roomPt, lastResort) => take(work, needs.leastPt, roomPt, lastResort, fixed),
   };
 }
 
-function take(work: Work, roomPt: number, lastResort: boolean, fixed: Fixed): Take {
+function take(work: Work, leastPt: number, roomPt: number, lastResort: boolean, fixed: Fixed): Take {
   const { padPt, setting } = fixed;
   const insidePt = roomPt - 2 * padPt;
   const emptyPt = lastResort ? insidePt : setting.roomPt - 2 * padPt;
-  const filled = fill(work, { heightPt: insidePt, emptyPt }, setting);
+  const room = { heightPt: insidePt, emptyPt };
+  const kept = fill(work, room, setting);
+  const promised = kept.boxes.length === 0 && !kept.done && fits(leastPt, roomPt);
+  const filled = promised ? fill(lettingGo(work), room, setting) : kept;
   if (filled.boxes.length === 0)
     return filled.done ? { kind: 'all', box: wrap(filled, fixed) } : { kind: 'nothing' };
   if (filled.done) return { kind: 'all', box: wrap(filled, fixed) };
   const restPt = stackHeight(filled.work.bound.pieces.slice(filled.work.at)) + 2 * padPt;
-  const leastPt = (filled.work.rest?.leastPt ?? filled.work.bound.must[filled.work.at] ?? 0) + 2 * padPt;
-  const rest = part(filled.work, { heightPt: restPt, leastPt, wantPt: leastPt }, fixed);
+  const restLeastPt = (filled.work.rest?.leastPt ?? filled.work.bound.must[filled.work.at] ?? 0) + 2 * padPt;
+  const rest = part(filled.work, { heightPt: restPt, leastPt: restLeastPt, wantPt: restLeastPt }, fixed);
   return { kind: 'part', box: wrap(filled, fixed), rest };
+}
+
+/** The same work, its first pieces no longer held together more than they must be. */
+function lettingGo(work: Work): Work {
+  return { ...work, letGoTo: Math.max(work.letGoTo, work.bound.chainEnd[work.at] ?? work.at) };
 }
 
 function wrap(filled: Filled, { padPt, surround, origin }: Fixed): Box {

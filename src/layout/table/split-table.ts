@@ -45,7 +45,7 @@ export function splitTable(table: SetTable, from: number): Splittable {
     keep: 'free',
     anchors: [],
     origin: table.origin,
-    take: (roomPt, lastResort) => take(table, from, roomPt, lastResort),
+    take: (roomPt, lastResort) => take(table, from, roomPt, lastResort || fits(leastPt, roomPt)),
   };
 }
 
@@ -56,15 +56,15 @@ function firstRows(table: SetTable, from: number): number {
   return count;
 }
 
-function take(table: SetTable, from: number, roomPt: number, lastResort: boolean): Take {
+/** As many rows as stand in the room. If some must be placed, a break after any row is better than none. */
+function take(table: SetTable, from: number, roomPt: number, mustPlace: boolean): Take {
   const left = table.rows.length - from;
   const count = rowsThatFit(table, from, roomPt);
-  if (count < 0) return { kind: 'nothing' };
   if (count === left) return { kind: 'all', box: part(table, from, left) };
   const good = goodBreak(table, from, count);
-  if (good > 0) return { kind: 'part', box: part(table, from, good), rest: splitTable(table, from + good) };
-  if (!lastResort || count === 0) return { kind: 'nothing' };
-  return { kind: 'part', box: part(table, from, count), rest: splitTable(table, from + count) };
+  const rows = good > 0 || !mustPlace ? good : count;
+  if (rows <= 0) return { kind: 'nothing' };
+  return { kind: 'part', box: part(table, from, rows), rest: splitTable(table, from + rows) };
 }
 
 /** How many rows stand in the room; less than 0 if not even the head does. */
