@@ -18,9 +18,10 @@ import { papersOf } from './paper/registry';
 import { templateHelpers } from './paper/templateHelpers';
 import { readWords, type Words } from './paper/words';
 import { expandProcedures } from './procedure/expand';
+import { type FrontMatter, frontMatter } from './procedure/frontMatter';
 import { type Library, readLibrary } from './procedure/library';
 import type { Procedures } from './procedure/procedure';
-import { type GlossaryEntry, readFaults, readGlossary, type SignsAndCauses } from './procedure/reference';
+import { entriesFor, type GlossaryEntry, readFaults, readGlossary, type SignsAndCauses } from './procedure/reference';
 import { type LoadedSpec, loadSpec } from './spec/load';
 
 /** What all cars share, as text and bytes; the edge reads it from the folders `shared` and `templates`. */
@@ -53,6 +54,9 @@ export interface ReadyCar {
   readonly car: Car;
   readonly figures: CarFigures;
   readonly procedures: Procedures;
+  readonly front: FrontMatter;
+  readonly glossary: readonly GlossaryEntry[];
+  readonly faults: readonly SignsAndCauses[];
 }
 
 /** A spec and the files it names. */
@@ -123,18 +127,30 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   const system = car.spec.print.units.first;
   const log = tripLog(car, files);
   const procedures = expandProcedures(car, workshop.library, { system });
+  const front = frontMatter(car, workshop.library, { system });
   const problems: readonly Diagnostic[] = [
     ...loaded.remarks,
     ...(log.ok ? log.remarks : log.problems),
     ...(procedures.ok ? procedures.remarks : procedures.problems),
+    ...(front.ok ? front.remarks : front.problems),
   ];
-  if (!log.ok || !procedures.ok || hasErrors(problems)) return bad(problems);
+  if (!log.ok || !procedures.ok || !front.ok || hasErrors(problems)) return bad(problems);
   const figures = carFigures(car, {
     liquids: workshop.liquids,
     system,
     ...(log.value === undefined ? {} : { log: log.value }),
   });
-  return good({ car, figures, procedures: procedures.value }, problems);
+  return good(
+    {
+      car,
+      figures,
+      procedures: procedures.value,
+      front: front.value,
+      glossary: entriesFor(car, workshop.glossary),
+      faults: entriesFor(car, workshop.faults),
+    },
+    problems,
+  );
 }
 
 /** Make papers one after the other; `each` is called with every finished one, so that no more than one is held. */

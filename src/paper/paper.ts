@@ -12,6 +12,7 @@ import type { Block } from '../markup/block';
 import { parseMarkup } from '../markup/parse';
 import type { Templates } from '../markup/template/compile';
 import { writePdf } from '../pdf/write';
+import type { FrontMatter } from '../procedure/frontMatter';
 import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
@@ -24,6 +25,7 @@ import type { Words } from './words';
 export interface World {
   readonly car: Car;
   readonly procedures: Procedures;
+  readonly front: FrontMatter;
   readonly figures: CarFigures;
   readonly library: Library;
   readonly liquids: Liquids;

@@ -13,7 +13,7 @@ export function pageSheet({ car, theme }: World): Outcome<Sheet> {
 /** A face of a dash card; the size is the keeper's, or half a sheet of the paper in the printer. */
 export function cardSheet({ car, theme }: World): Outcome<Sheet> {
   const asked = car.spec.print.card ?? (car.spec.print.paper === 'a4' ? 'A5' : 'half letter');
-  const size = readSheetSize(asked.replaceAll('-', ' '));
+  const size = readSheetSize(asked.replace(/^index[- ]/i, 'card ').replaceAll('-', ' '));
   if (size.ok) return makeSheet(size.value, theme.card.marginMm, true);
   return bad(size.problems.map((problem) => ({ ...problem, at: car.spotOf('print.card') })));
 }

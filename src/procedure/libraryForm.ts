@@ -156,6 +156,10 @@ export const cautionFileForm = z.strictObject({
         hazard: words('What the danger is.', 'Steam and hot metal'),
         consequence: words('What it does to people or the car.', 'Skin is scalded in an instant.'),
         avoidance: words('How to keep out of it.', 'Wear gloves and stand aside.'),
+        short: words(
+          'All three in a dozen words, for cards and where the whole has been said just before.',
+          'Steam scalds: gloves, and stand aside.',
+        ),
         'applies-when': conditionForm
           .meta({ description: 'Cars it applies to; left out, every car.' })
           .optional(),
@@ -172,14 +176,6 @@ export const cautionFileForm = z.strictObject({
       }),
     )
     .meta({ description: 'Standing notices: to whom these papers defer.' }),
-  'signal-words': z
-    .strictObject({
-      danger: words('What the word means.', '…'),
-      warning: words('What the word means.', '…'),
-      caution: words('What the word means.', '…'),
-      notice: words('What the word means.', '…'),
-    })
-    .meta({ description: 'What the signal words mean.' }),
 });
 
 /** `words/phrases.yaml`. */

@@ -43,6 +43,8 @@ export interface Caution {
   readonly hazard: string;
   readonly consequence: string;
   readonly avoidance: string;
+  /** All three in a dozen words, for cards and for saying it again. */
+  readonly short: string;
 }
 
 /** Where a step came from. */

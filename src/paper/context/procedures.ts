@@ -12,10 +12,15 @@ export interface StepContext {
   /** The place where it is done, by name; empty if it is done nowhere in particular. */
   readonly place: string;
   readonly helper: boolean;
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly CautionContext[];
   readonly critical: boolean;
   /** The keeper's reason, if the step is this car's own. */
   readonly because: string;
+}
+
+/** A caution, said whole or, on cards and where it has been said before in the procedure, in one line. */
+export interface CautionContext extends Caution {
+  readonly brief: boolean;
 }
 
 /** One procedure. */
@@ -28,22 +33,27 @@ export interface ProcedureContext {
   readonly wrong: readonly string[];
   readonly seen: string;
   readonly never: readonly string[];
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly CautionContext[];
   readonly steps: readonly StepContext[];
   readonly changes: readonly { readonly words: string; readonly because: string }[];
 }
 
 /** All steps of every procedure. */
 export function proceduresContext(procedures: Procedures, car: Car): readonly ProcedureContext[] {
-  return procedures.map((procedure) => procedureContext(procedure, car, () => true));
+  return procedures.map((procedure) => procedureContext(procedure, car, 'whole', () => true));
 }
 
 /** The steps that belong on a card. */
 export function cardProcedure(procedure: Procedure, car: Car): ProcedureContext {
-  return procedureContext(procedure, car, (step) => step.onCard);
+  return procedureContext(procedure, car, 'brief', (step) => step.onCard);
 }
 
-function procedureContext(procedure: Procedure, car: Car, wanted: (step: Step) => boolean): ProcedureContext {
+function procedureContext(
+  procedure: Procedure,
+  car: Car,
+  say: 'whole' | 'brief',
+  wanted: (step: Step) => boolean,
+): ProcedureContext {
   const { id, title, phase, purpose, good, wrong, seen, never, cautions, changes } = procedure;
   return {
     id,
@@ -54,13 +64,34 @@ function procedureContext(procedure: Procedure, car: Car, wanted: (step: Step) =
     wrong,
     seen,
     never,
-    cautions,
+    cautions: cautions.map((caution) => ({ ...caution, brief: say === 'brief' })),
     changes,
-    steps: procedure.steps.filter(wanted).map((step) => stepContext(step, car)),
+    steps: stepContexts(procedure.steps.filter(wanted), car, cautions, say),
   };
 }
 
-function stepContext(step: Step, car: Car): StepContext {
+/**
+ * Steps with their cautions. A caution is said whole once in a procedure, and in one line when it comes again; over a run
+ * of neighbouring steps that share it, it stands before the first.
+ */
+function stepContexts(
+  steps: readonly Step[],
+  car: Car,
+  atHead: readonly Caution[],
+  say: 'whole' | 'brief',
+): readonly StepContext[] {
+  const said = new Set(atHead.map((caution) => caution.id));
+  return steps.map((step, index) => {
+    const justSaid = new Set(steps[index - 1]?.cautions.map((caution) => caution.id));
+    const cautions = step.cautions
+      .filter((caution) => !justSaid.has(caution.id))
+      .map((caution) => ({ ...caution, brief: say === 'brief' || said.has(caution.id) }));
+    for (const caution of step.cautions) said.add(caution.id);
+    return stepContext(step, car, cautions);
+  });
+}
+
+function stepContext(step: Step, car: Car, cautions: readonly CautionContext[]): StepContext {
   const part = step.part === undefined ? undefined : car.parts.get(step.part);
   const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   return {
@@ -70,7 +101,7 @@ function stepContext(step: Step, car: Car): StepContext {
     remark: withNamesStrong(step.remark, []),
     place: step.place === undefined ? '' : (car.places.get(step.place)?.name ?? ''),
     helper: step.who === 'helper',
-    cautions: step.cautions,
+    cautions,
     critical: false,
     because: step.origin.because ?? '',
   };

@@ -1,5 +1,5 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
-import { layoutCard } from '../../layout/card/layout';
+import { layoutCard } from '../../layout/card/layout-card';
 import { identityContext } from '../context/identity';
 import { cardProcedure } from '../context/procedures';
 import { identityLine } from '../heads';
@@ -9,7 +9,7 @@ import type { CardPlan } from '../plans';
 import { cardSheet } from '../sheets';
 
 /** More faces than a keeper will turn over while driving; a card that needs more is refused. */
-const mostFaces = 30;
+const mostFaces = 40;
 
 /** The paper for one card of the plans. */
 export function dashCard(plan: CardPlan): Paper {
@@ -32,14 +32,14 @@ export function dashCard(plan: CardPlan): Paper {
     layOut: (blocks, world, mark) => {
       const sheet = cardSheet(world);
       if (!sheet.ok) return sheet;
-      const { dash } = world.car.spec.print.distances;
+      const distanceM = world.car.spec.print.distances[plan.read].si;
       return layoutCard(blocks, {
         fonts: world.fonts,
         theme: world.theme,
         sheet: sheet.value,
         title: plan.title,
-        leastPt: leastSizes(world.fonts, dash.si),
-        mostPt: mostUsefulPt(world.fonts, dash.si),
+        leastPt: leastSizes(world.fonts, distanceM),
+        mostPt: mostUsefulPt(world.fonts, distanceM),
         foot: [world.car.spec.car.name, plan.title, identityLine(world, mark)],
         mostFaces,
       });

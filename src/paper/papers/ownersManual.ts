@@ -1,6 +1,6 @@
 /** The owner's manual: the whole book of one car. */
 import { drawPlan } from '../../drawing/plan';
-import { layoutPages } from '../../layout/pages/layout';
+import { layoutPages } from '../../layout/flow/layout-pages';
 import type { Phase } from '../../procedure/procedure';
 import { signalWords } from '../../procedure/signal';
 import { placesContext } from '../context/controls';
@@ -43,7 +43,7 @@ export const ownersManual: Paper = {
 };
 
 function manualContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, phrases, library, words } = world;
+  const { car, phrases, words } = world;
   const procedures = proceduresContext(world.procedures, car);
   const inPhases = (wanted: readonly Phase[]) =>
     procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
@@ -51,10 +51,8 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     car: identityContext(car.spec, phrases),
     words,
     signals: signalWords.map((word) => ({ word: word.toUpperCase(), meaning: words.signals[word] })),
-    generalCautions: [...library.cautions.values()]
-      .filter(({ form }) => form.front === true)
-      .map(({ form }) => form),
-    notices: library.notices,
+    generalCautions: world.front.cautions.map((caution) => ({ ...caution, brief: false })),
+    notices: world.front.notices,
     howItWorks: howItWorksContext(car),
     runs: runsContext(car),
     places: placesContext(car, phrases),
@@ -69,8 +67,14 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     onTheRoad: onTheRoadContext(world),
     parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
     emergencies: inPhases(['emergency']),
-    faults: world.faults,
+    faults: byPlace(world.faults),
     workings: workingsContext(world),
     glossary: world.glossary,
   };
+}
+
+/** Signs of faults under the part of the car they concern, in the order of the file. */
+function byPlace(faults: World['faults']): readonly { readonly where: string; readonly signs: World['faults'] }[] {
+  const places = [...new Set(faults.map(({ where }) => where))];
+  return places.map((where) => ({ where, signs: faults.filter((fault) => fault.where === where) }));
 }

@@ -1,6 +1,6 @@
 /** The fuel and water range table: weather-proof, read wet, in black and white, on the lap. */
 import type { RangeChart } from '../../calc/figures/rangeChart';
-import { layoutSheet } from '../../layout/card/layout';
+import { layoutSheet } from '../../layout/card/layout-card';
 import { rangeContext } from '../context/fuelAndWater';
 import { identityContext } from '../context/identity';
 import { identityLine } from '../heads';
