@@ -2,6 +2,7 @@
 import type { Car, PartId } from '../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
 import type { SpecPath } from '../spec/source';
+import { CautionWriter } from './cautionWriter';
 import { applyChanges } from './changes';
 import { dutiesOf } from './duties';
 import type { Library, Placed } from './library';
@@ -44,51 +45,6 @@ function valvesWithoutDuty(car: Car): Diagnostic[] {
 
 /** The parts at hand inside groups, outermost first. */
 type Hands = readonly PartId[];
-
-/** Cautions of a library, worded for a car. */
-export class CautionWriter {
-  readonly problems: Diagnostic[] = [];
-  private readonly writer: Writer;
-  private readonly values: Values;
-
-  constructor(
-    private readonly car: Car,
-    private readonly library: Library,
-    print: PrintStyle,
-  ) {
-    this.writer = new Writer(library.phrases);
-    this.values = carValues(car, print);
-  }
-
-  /** The cautions with these keys that apply to the car. */
-  write(keys: readonly string[]): readonly Caution[] {
-    return keys.flatMap((id) => {
-      const caution = this.library.cautions.get(id);
-      if (caution === undefined || !holds(this.car, caution.form['applies-when'])) return [];
-      const field = (name: 'hazard' | 'consequence' | 'avoidance') => {
-        const worded = this.writer.write(caution.form[name], this.values);
-        if (worded.ok) return worded.text;
-        this.problems.push({
-          code: 'library-words',
-          severity: 'error',
-          at: caution.spot([name]),
-          message: `the caution \`${id}\` cannot be worded for this car: ${worded.why}`,
-          mend: 'give the value in the spec, or let the text do without it',
-        });
-        return '';
-      };
-      return [
-        {
-          id,
-          signal: caution.form.signal,
-          hazard: field('hazard'),
-          consequence: field('consequence'),
-          avoidance: field('avoidance'),
-        },
-      ];
-    });
-  }
-}
 
 class Expansion {
   private readonly own: Diagnostic[] = [];

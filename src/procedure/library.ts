@@ -13,7 +13,6 @@ import {
   procedureFileForm,
 } from './libraryForm';
 import { phases } from './procedure';
-import type { SignalWord } from './signal';
 import type { Ways } from './values';
 
 /** A piece of the library with its place: `spot` gives the place of anything under it. */
@@ -34,8 +33,7 @@ export interface Library {
   /** Procedures in the order of the day, then the emergencies. */
   readonly procedures: readonly Placed<ProcedureForm>[];
   readonly cautions: ReadonlyMap<string, Placed<CautionForm>>;
-  readonly notices: readonly Notice[];
-  readonly signalWords: Readonly<Record<SignalWord, string>>;
+  readonly notices: readonly Placed<Notice>[];
   readonly phrases: Readonly<Record<string, string>>;
   readonly ways: Ways;
 }
@@ -75,8 +73,10 @@ export function readLibrary(files: ReadonlyMap<string, string>): Outcome<Library
         { form, spot: (path) => cautionFile.value.spot(['cautions', id, ...path]) },
       ]),
     ),
-    notices: cautionFile.value.form.notices,
-    signalWords: cautionFile.value.form['signal-words'],
+    notices: cautionFile.value.form.notices.map((form, at) => ({
+      form,
+      spot: (path) => cautionFile.value.spot(['notices', at, ...path]),
+    })),
     phrases: phraseFile.value.form.phrases,
     ways: phraseFile.value.form.ways,
   };

@@ -1,13 +1,10 @@
 /** What the form of a library file cannot say: that every name it uses exists, and that its texts can be filled in. */
 import type { Diagnostic } from '../diagnostic/diagnostic';
-import { nearest } from '../diagnostic/nearest';
 import type { SpecPath } from '../spec/source';
-import { duties } from './duties';
 import { facts, type Setting, settings } from './facts';
 import type { Library, Placed } from './library';
-import type { ConditionForm, EntryForm, ProcedureForm, SelectorForm } from './libraryForm';
-import { relations } from './relations';
-import { carTraits, partTraits } from './traits';
+import type { EntryForm, ProcedureForm } from './libraryForm';
+import { NameCheck } from './nameCheck';
 import { faultOfText } from './wording';
 
 /** Check a library whose files have the right form. */
@@ -18,26 +15,26 @@ export function checkLibrary(library: Library): Diagnostic[] {
 const settingsByName: Readonly<Record<string, Setting>> = settings;
 
 class LibraryCheck {
-  private readonly problems: Diagnostic[] = [];
+  private readonly names = new NameCheck();
 
   constructor(private readonly library: Library) {}
 
   run(): Diagnostic[] {
     const ids = this.library.procedures.map(({ form }) => form.id);
     this.library.procedures.forEach((procedure, index) => {
-      if (ids.indexOf(procedure.form.id) !== index) this.twice(procedure, ['id'], procedure.form.id);
+      if (ids.indexOf(procedure.form.id) !== index) this.names.twice(procedure, ['id'], procedure.form.id);
       for (const [at, id] of procedure.form.after.entries())
-        this.known(procedure, ['after', at], id, ids, 'procedure');
+        this.names.known(procedure, ['after', at], id, ids, 'procedure');
       this.procedure(procedure);
     });
     for (const caution of this.library.cautions.values())
-      this.condition(caution, ['applies-when'], caution.form['applies-when']);
-    return this.problems;
+      this.names.condition(caution, ['applies-when'], caution.form['applies-when']);
+    return this.names.problems;
   }
 
   private procedure(procedure: Placed<ProcedureForm>): void {
     const { form } = procedure;
-    this.condition(procedure, ['when'], form.when);
+    this.names.condition(procedure, ['when'], form.when);
     this.cautions(procedure, ['cautions'], form.cautions);
     for (const field of ['purpose', 'good', 'seen', 'title'] as const)
       this.text(procedure, [field], form[field]);
@@ -45,7 +42,7 @@ class LibraryCheck {
       for (const [at, text] of form[field]?.entries() ?? []) this.text(procedure, [field, at], text);
     }
     if (form.phase === 'emergency' && (form.seen === undefined || form.never === undefined)) {
-      this.fault(
+      this.names.fault(
         procedure,
         ['id'],
         'library-form',
@@ -54,9 +51,9 @@ class LibraryCheck {
       );
     }
     form.needs?.forEach((need, at) => {
-      this.condition(procedure, ['needs', at, 'car'], need.car);
-      this.condition(procedure, ['needs', at, 'when'], need.when);
-      this.selector(procedure, ['needs', at, 'for'], need.for);
+      this.names.condition(procedure, ['needs', at, 'car'], need.car);
+      this.names.condition(procedure, ['needs', at, 'when'], need.when);
+      this.names.selector(procedure, ['needs', at, 'for'], need.for);
       this.text(procedure, ['needs', at, 'lacking'], need.lacking);
       this.text(procedure, ['needs', at, 'mend'], need.mend);
     });
@@ -71,17 +68,17 @@ class LibraryCheck {
   ): void {
     entries.forEach((entry, at) => {
       const here = [...path, at];
-      this.condition(procedure, [...here, 'when'], entry.when);
+      this.names.condition(procedure, [...here, 'when'], entry.when);
       if (entry.for !== undefined || entry.steps !== undefined) this.group(procedure, here, entry, seen);
       else this.step(procedure, here, entry, seen);
     });
   }
 
   private group(procedure: Placed<ProcedureForm>, path: SpecPath, entry: EntryForm, seen: Set<string>): void {
-    this.selector(procedure, [...path, 'for'], entry.for);
+    this.names.selector(procedure, [...path, 'for'], entry.for);
     const extra = Object.keys(entry).filter((name) => !['for', 'steps', 'when'].includes(name));
     if (entry.for === undefined || entry.steps === undefined || extra.length > 0) {
-      this.fault(
+      this.names.fault(
         procedure,
         path,
         'library-form',
@@ -95,10 +92,16 @@ class LibraryCheck {
   private step(procedure: Placed<ProcedureForm>, path: SpecPath, entry: EntryForm, seen: Set<string>): void {
     for (const field of ['id', 'act', 'say', 'result'] as const) {
       if (entry[field] === undefined)
-        this.fault(procedure, path, 'library-form', `this step has no \`${field}\``, `add \`${field}\``);
+        this.names.fault(
+          procedure,
+          path,
+          'library-form',
+          `this step has no \`${field}\``,
+          `add \`${field}\``,
+        );
     }
     if (entry.on !== undefined && entry.each !== undefined)
-      this.fault(
+      this.names.fault(
         procedure,
         path,
         'library-form',
@@ -106,19 +109,19 @@ class LibraryCheck {
         'take one of them out',
       );
     if (entry.id !== undefined) {
-      if (seen.has(entry.id)) this.twice(procedure, [...path, 'id'], entry.id);
+      if (seen.has(entry.id)) this.names.twice(procedure, [...path, 'id'], entry.id);
       seen.add(entry.id);
     }
-    this.selector(procedure, [...path, 'on'], entry.on);
-    this.selector(procedure, [...path, 'each'], entry.each);
-    this.selector(procedure, [...path, 'beside'], entry.beside);
+    this.names.selector(procedure, [...path, 'on'], entry.on);
+    this.names.selector(procedure, [...path, 'each'], entry.each);
+    this.names.selector(procedure, [...path, 'beside'], entry.beside);
     for (const [name, selector] of Object.entries(entry.with ?? {}))
-      this.selector(procedure, [...path, 'with', name], selector);
+      this.names.selector(procedure, [...path, 'with', name], selector);
     for (const field of ['say', 'result', 'remark'] as const)
       this.text(procedure, [...path, field], entry[field]);
     this.cautions(procedure, [...path, 'cautions'], entry.cautions);
     for (const [at, fact] of entry.proves?.entries() ?? []) {
-      this.known(procedure, [...path, 'proves', at], fact, Object.keys(facts), 'fact');
+      this.names.known(procedure, [...path, 'proves', at], fact, Object.keys(facts), 'fact');
     }
     for (const [name, value] of Object.entries(entry.sets ?? {}))
       this.setting(procedure, [...path, 'sets', name], name, value);
@@ -127,7 +130,7 @@ class LibraryCheck {
   private setting(at: Placed<unknown>, path: SpecPath, name: string, value: unknown): void {
     const setting = settingsByName[name];
     if (setting === undefined) {
-      this.known(at, path, name, Object.keys(settings), 'setting');
+      this.names.known(at, path, name, Object.keys(settings), 'setting');
       return;
     }
     const { values } = setting;
@@ -144,7 +147,7 @@ class LibraryCheck {
         ? { number: 'a number', 'yes-no': '`true` or `false`', part: '`it` or `part`' }[values]
         : values.map((each) => `\`${each}\``).join(', ');
     if (!fits)
-      this.fault(
+      this.names.fault(
         at,
         path,
         'library-unknown',
@@ -153,91 +156,22 @@ class LibraryCheck {
       );
   }
 
-  private selector(at: Placed<unknown>, path: SpecPath, selector: SelectorForm | undefined): void {
-    if (selector === undefined) return;
-    const starts = [selector.duty, selector.its, selector.it].filter((each) => each !== undefined);
-    if (starts.length !== 1)
-      this.fault(
-        at,
-        path,
-        'library-form',
-        'a selector begins with one of `duty`, `its`, `it`',
-        'write one of them',
-      );
-    if (selector.duty !== undefined)
-      this.known(at, [...path, 'duty'], selector.duty, Object.keys(duties), 'duty');
-    if (selector.except !== undefined)
-      this.known(at, [...path, 'except'], selector.except, Object.keys(duties), 'duty');
-    if (selector.its !== undefined)
-      this.known(at, [...path, 'its'], selector.its, Object.keys(relations), 'relation');
-    for (const trait of [...(selector.where ?? []), ...(selector['where-not'] ?? [])])
-      this.known(at, path, trait, Object.keys(partTraits), 'trait of a part');
-  }
-
-  private condition(at: Placed<unknown>, path: SpecPath, condition: ConditionForm | undefined): void {
-    if (condition === undefined) return;
-    if (Object.keys(condition).length !== 1)
-      this.fault(
-        at,
-        path,
-        'library-form',
-        'a condition has exactly one key',
-        'join several with `all` or `any`',
-      );
-    this.selector(at, [...path, 'has'], condition.has);
-    if (condition.trait !== undefined)
-      this.known(at, path, condition.trait, Object.keys(carTraits), 'trait of the car');
-    if (condition['it-is'] !== undefined)
-      this.known(at, path, condition['it-is'], Object.keys(partTraits), 'trait of a part');
-    for (const each of [...(condition.all ?? []), ...(condition.any ?? [])]) this.condition(at, path, each);
-    this.condition(at, path, condition.not);
-  }
-
   private cautions(at: Placed<unknown>, path: SpecPath, ids: readonly string[] | undefined): void {
     for (const [index, id] of ids?.entries() ?? [])
-      this.known(at, [...path, index], id, [...this.library.cautions.keys()], 'caution');
+      this.names.known(at, [...path, index], id, [...this.library.cautions.keys()], 'caution');
   }
 
   private text(at: Placed<unknown>, path: SpecPath, text: string | undefined): void {
     const fault = text === undefined ? undefined : faultOfText(text);
     if (fault !== undefined)
-      this.fault(at, path, 'library-words', `this text is not well formed: ${fault}`, 'look at the braces');
+      this.names.fault(
+        at,
+        path,
+        'library-words',
+        `this text is not well formed: ${fault}`,
+        'look at the braces',
+      );
     for (const [, name = ''] of text?.matchAll(/\{\{>\s*([a-z-]+)/g) ?? [])
-      this.known(at, path, name, Object.keys(this.library.phrases), 'phrase');
-  }
-
-  private known(
-    at: Placed<unknown>,
-    path: SpecPath,
-    name: string,
-    names: readonly string[],
-    what: string,
-  ): void {
-    if (names.includes(name)) return;
-    const near = nearest(name, names);
-    this.problems.push({
-      code: 'library-unknown',
-      severity: 'error',
-      at: at.spot(path),
-      message: `there is no ${what} \`${name}\``,
-      found: `\`${name}\``,
-      ...(near === undefined ? {} : { expected: `\`${near}\`` }),
-      mend:
-        near === undefined ? `use a ${what} that is listed in \`docs/procedures.md\`` : `write \`${near}\``,
-    });
-  }
-
-  private twice(at: Placed<unknown>, path: SpecPath, id: string): void {
-    this.fault(at, path, 'library-twice', `\`${id}\` stands twice`, 'give one of the two another key');
-  }
-
-  private fault(
-    at: Placed<unknown>,
-    path: SpecPath,
-    code: 'library-form' | 'library-twice' | 'library-unknown' | 'library-words',
-    message: string,
-    mend: string,
-  ): void {
-    this.problems.push({ code, severity: 'error', at: at.spot(path), message, mend });
+      this.names.known(at, path, name, Object.keys(this.library.phrases), 'phrase');
   }
 }

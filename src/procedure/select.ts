@@ -1,7 +1,7 @@
 /** Finding the parts a selector means, and whether a condition holds, for one car and the part at hand. */
 import type { Car, PartId } from '../car/car';
 import { duties } from './duties';
-import { allFuelValves } from './fuelWay';
+import { allFuelValves, valvesTo } from './fuelWay';
 import type { ConditionForm, SelectorForm } from './libraryForm';
 import { relations } from './relations';
 import { carTraits, partTraits } from './traits';
@@ -38,17 +38,23 @@ function inOrder(car: Car, ids: readonly PartId[], order: SelectorForm['order'])
 const quickKinds: readonly string[] = ['plug', 'ball', 'cock', 'slide', 'lever'];
 
 /**
- * As a seated driver reaches them: nearest place first; of those, main fuel before pilot fuel, so that the big fire
- * goes first; of those, valves that one stroke shuts before those that are screwed; then from the burner back.
+ * As a seated driver reaches them: nearest place first; of those, the ones that cut the most main burners, then the
+ * most burners at all, so that the big fire goes first; of those, valves that one stroke shuts before those that are
+ * screwed; then from the burner back.
  */
 function byReach(car: Car, ids: readonly PartId[]): readonly PartId[] {
-  const pilot = duties['pilot-valve']?.parts(car) ?? [];
   const flow = allFuelValves(car);
+  const burners = Object.entries(car.spec.burners).map(([id, burner]) => ({
+    main: burner.job === 'main',
+    valves: valvesTo(car, id),
+  }));
   const rank = (id: PartId): readonly number[] => {
     const place = car.places.get(car.parts.get(id)?.place ?? '');
+    const cut = burners.filter((burner) => burner.valves.includes(id));
     return [
       place === undefined ? reachOrder.length : reachOrder.indexOf(place.reach),
-      pilot.includes(id) ? 1 : 0,
+      -cut.filter((burner) => burner.main).length,
+      -cut.length,
       quickKinds.includes(car.spec.valves[id]?.kind ?? '') ? 0 : 1,
       -flow.indexOf(id),
     ];
