@@ -21,7 +21,13 @@ import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
 import { type Library, readLibrary } from './procedure/library';
 import type { Procedures } from './procedure/procedure';
-import { entriesFor, type GlossaryEntry, readFaults, readGlossary, type SignsAndCauses } from './procedure/reference';
+import {
+  entriesFor,
+  type GlossaryEntry,
+  readFaults,
+  readGlossary,
+  type SignsAndCauses,
+} from './procedure/reference';
 import { type LoadedSpec, loadSpec } from './spec/load';
 
 /** What all cars share, as text and bytes; the edge reads it from the folders `shared` and `templates`. */

@@ -19,9 +19,13 @@ export interface Phrases {
   first(quantity: Quantity | undefined, options?: AmountOptions): string;
   /** In the second units alone; empty if the car prints in one. */
   second(quantity: Quantity | undefined, options?: AmountOptions): string;
+  /** A small volume, such as a pump's stroke, in cubic inches or millilitres. */
+  smallVolume(quantity: Quantity<'volume'> | undefined): string;
   /** `14 March 2026`, by the language of the papers. */
   date(iso: string): string;
 }
+
+const smallUnits: Readonly<Record<UnitSystem, string>> = { us: 'in3', imperial: 'in3', metric: 'mL' };
 
 /** The phrase book of a car. */
 export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
@@ -50,6 +54,13 @@ export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
         : say(quantity, (known) =>
             printQuantity(known, { ...forDimension(known, options), system: secondSystem }),
           ),
+    smallVolume: (quantity) =>
+      say(quantity, (known) => {
+        const [first = '', second] = [
+          ...new Set(systems.map((system) => printQuantity(known, { system, unit: smallUnits[system] }))),
+        ];
+        return second === undefined ? first : `${first} (${second})`;
+      }),
     date: (iso) => months.format(new Date(`${iso}T00:00:00Z`)),
   };
 }

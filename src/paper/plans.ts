@@ -11,7 +11,13 @@ const phaseList = z.array(z.enum(phases)).min(1);
 const plansForm = z.strictObject({
   chapters: z.array(z.strictObject({ id: key, title: z.string().min(1), phases: phaseList })),
   cards: z.array(
-    z.strictObject({ name: key, title: z.string().min(1), what: z.string().min(1), read: z.enum(['dash', 'lap']), phases: phaseList }),
+    z.strictObject({
+      name: key,
+      title: z.string().min(1),
+      what: z.string().min(1),
+      read: z.enum(['dash', 'lap']),
+      phases: phaseList,
+    }),
   ),
 });
 

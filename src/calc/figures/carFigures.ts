@@ -51,7 +51,9 @@ export interface FigureSources {
 /** Work out everything. */
 export function carFigures(car: Car, { liquids, log, system }: FigureSources): CarFigures {
   const models = tankModels(car);
-  const sticks = models.map((model) => stickChart(model, system));
+  const sticks = models
+    .filter((model) => car.spec.tanks[model.id]?.read === 'stick')
+    .map((model) => stickChart(model, system));
   const steam = steamTable(car);
   const blends = blendCharts(car, liquids, volumesToMix(system));
   const ranges = (['water', 'fuel'] as const).map((liquid) => {

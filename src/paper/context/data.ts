@@ -156,7 +156,7 @@ export function dataContext(car: Car, phrases: Phrases, liquids: LiquidNames): D
       name: pump.name,
       moves: pump.moves,
       drive: pump.drive,
-      stroke: both(pump['stroke-volume']),
+      stroke: phrases.smallVolume(pump['stroke-volume']),
       delivers: both(pump.delivers),
     })),
     fuels: Object.values(spec.fuels).map((fuel) => ({

@@ -109,10 +109,11 @@ function stickContext({ model, rows }: StickChart, phrases: Phrases): StickConte
     basis: model.basis,
     unusable: phrases.both(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: phrases.both(quantity('volume', model.reserveM3), { rounding: 'up' }),
-    rows: rows.map((row) => ({
+    rows: rows.slice(1).map((row) => ({
       depth: phrases.both(quantity('length', row.depthM)),
       volume: phrases.both(quantity('volume', row.volumeM3), { rounding: 'down' }),
-      toRunOn: phrases.both(quantity('volume', row.toRunOnM3), { rounding: 'down' }),
+      toRunOn:
+        row.toRunOnM3 > 0 ? phrases.both(quantity('volume', row.toRunOnM3), { rounding: 'down' }) : '–',
     })),
   };
 }
@@ -148,7 +149,7 @@ export function rangeContext(
     reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
     headings: known.map((terrain) => words.terrain[terrain]),
     rows: rows
-      .filter((row) => row.toRunOnM3 > 0)
+      .filter((row) => known.some((terrain) => (row.rangeM[terrain] ?? 0) > 0))
       .map((row) => ({
         depth: print(quantity('length', row.depthM)),
         volume: print(quantity('volume', row.volumeM3), { rounding: 'down' }),

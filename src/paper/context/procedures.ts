@@ -82,7 +82,8 @@ function stepContexts(
 ): readonly StepContext[] {
   const said = new Set(atHead.map((caution) => caution.id));
   return steps.map((step, index) => {
-    const justSaid = new Set(steps[index - 1]?.cautions.map((caution) => caution.id));
+    const before = index === 0 ? atHead : (steps[index - 1]?.cautions ?? []);
+    const justSaid = new Set(before.map((caution) => caution.id));
     const cautions = step.cautions
       .filter((caution) => !justSaid.has(caution.id))
       .map((caution) => ({ ...caution, brief: say === 'brief' || said.has(caution.id) }));

@@ -74,7 +74,9 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
 }
 
 /** Signs of faults under the part of the car they concern, in the order of the file. */
-function byPlace(faults: World['faults']): readonly { readonly where: string; readonly signs: World['faults'] }[] {
+function byPlace(
+  faults: World['faults'],
+): readonly { readonly where: string; readonly signs: World['faults'] }[] {
   const places = [...new Set(faults.map(({ where }) => where))];
   return places.map((where) => ({ where, signs: faults.filter((fault) => fault.where === where) }));
 }
