@@ -65,9 +65,13 @@ export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
   };
 }
 
-/** Lengths that are measured with a rule are printed in fractions of an inch. */
+/** Below this a volume of one decimal says too little, m³: about a tenth of a gallon. */
+const littleVolumeM3 = 0.0004;
+
+/** Lengths that are measured with a rule are printed in fractions of an inch; little volumes with two decimals. */
 function forDimension(quantity: Quantity, options: AmountOptions = {}): AmountOptions {
-  return quantity.dimension === 'length' && options.fractions === undefined && options.decimals === undefined
-    ? { fractions: 16, ...options }
-    : options;
+  if (options.fractions !== undefined || options.decimals !== undefined) return options;
+  if (quantity.dimension === 'length') return { fractions: 16, ...options };
+  const little = quantity.dimension === 'volume' && quantity.si > 0 && quantity.si < littleVolumeM3;
+  return little ? { decimals: 2, ...options } : options;
 }

@@ -81,15 +81,18 @@ function figuresOf(
 /** Share of its stroke a hand air pump delivers where the spec does not say; common practice, no source. */
 const usualDelivery = 0.8;
 
-/** Burners whose nearest tank upstream is this one. */
+/** Burners that burn what the tank holds and whose nearest tank upstream it is; a starting branch does not count. */
 function burnersFed(
   car: Car,
   tankId: PartId,
 ): readonly { readonly burner: PartId; readonly full?: number; readonly low?: number }[] {
   return Object.entries(car.spec.burners).flatMap(([burner, { 'full-rate': full, 'low-rate': low }]) => {
-    const isNearest = fuelRoutes(car, burner).some(
-      (route) => route[0] === tankId && route.slice(1).every((id) => car.parts.get(id)?.kind !== 'tank'),
-    );
+    const burnsIt = car.spec.burners[burner]?.fuel === car.spec.tanks[tankId]?.holds;
+    const isNearest =
+      burnsIt &&
+      fuelRoutes(car, burner).some(
+        (route) => route[0] === tankId && route.slice(1).every((id) => car.parts.get(id)?.kind !== 'tank'),
+      );
     return isNearest
       ? [
           {
