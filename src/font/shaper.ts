@@ -20,6 +20,15 @@ export interface Shaper {
   shape(word: string): ShapedWord;
 }
 
+/**
+ * fontkit's own memory of glyphs. It keeps with each glyph the letters it stood for the first time it was asked for;
+ * another word, or another paper, may have it stand for others, or for none where it was a part of another glyph. So
+ * every word begins with an empty memory.
+ */
+interface GlyphMemory {
+  _glyphs: Record<number, fontkit.Glyph>;
+}
+
 const shapers = new WeakMap<Uint8Array, Shaper>();
 
 /** The shaper of a font file (TrueType, OpenType or WOFF). Throws if the file cannot be read as one font. */
@@ -35,11 +44,13 @@ function makeShaper(file: Uint8Array): Shaper {
   const font = fontkit.create(unpackWoff(file) as Buffer);
   if ('fonts' in font) throw new Error('the file holds a collection of fonts, not one font');
   const words = new Map<string, ShapedWord>();
+  const memory = font as fontkit.Font & GlyphMemory;
   return {
     font,
     shape(word) {
       const known = words.get(word);
       if (known) return known;
+      memory._glyphs = {};
       const { advanceWidth, glyphs, positions } = font.layout(word);
       const shaped = { advance: advanceWidth, glyphs, positions };
       words.set(word, shaped);

@@ -78,6 +78,9 @@ function makeInk(doc: PDFKit.PDFDocument, file: Uint8Array): Ink {
   };
 }
 
+/** What is read for a glyph that adds nothing to the letters before it: a zero-width space. */
+const nothingSeen: readonly number[] = [0x200b];
+
 /** Glyphs move the pen by their own width; what shaping adds or takes (kerning) is a number between them. */
 function encodeWord(
   font: PDFKit.EmbeddedFont,
@@ -89,7 +92,7 @@ function encodeWord(
   for (const [index, glyph] of glyphs.entries()) {
     const id = font.subset.includeGlyph(glyph.id);
     font.widths[id] ??= glyph.advanceWidth * scale;
-    font.unicode[id] ??= glyph.codePoints;
+    font.unicode[id] ??= glyph.codePoints.length > 0 ? glyph.codePoints : nothingSeen;
     const { xAdvance = glyph.advanceWidth, xOffset = 0 } = positions[index] ?? {};
     inside += shiftBy(owed + xOffset, scale) + hex4(id);
     owed = xAdvance - glyph.advanceWidth - xOffset;

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { LaidOut } from '../../src/layout/frame';
 import { writePdf } from '../../src/pdf/write';
-import { plexFonts } from '../helpers/fonts';
+import { fontFiles, plexFonts } from '../helpers/fonts';
 import { options, page, paper, textItem } from '../helpers/laidOut';
 import { PdfFile } from '../helpers/pdfFile';
 import { openPdf, shownText, textOf } from '../helpers/pdfText';
@@ -60,6 +60,23 @@ describe('text', () => {
     const words = 'AVAVA fi fl ffi Ω µ ° ½ ¾ → ≥ “quoted” it’s 45\u00a0psi – é ü ß';
     const made = new PdfFile(await writePdf(single([textItem(words, 72, 100)]), options));
     expect(shownText(made, 0)).toEqual([words]);
+  });
+
+  it('is read back letter for letter, and is the same bytes, whatever was written before', async () => {
+    // files not read before, since what was read is remembered by file
+    const fresh = () => {
+      const copies = Object.entries(fontFiles).map(([face, file]) => [face, file.slice()]);
+      return { ...options, fontFiles: Object.fromEntries(copies) as typeof fontFiles };
+    };
+    const words = 'it’s 0.2, \u03a9, finé';
+    const wanted = single([textItem(words, 72, 100, { face: 'narrow' })]);
+    // quotes and colons are made of parts that are letters too; U+2126 has the glyph of U+03A9
+    const before = single([textItem('“:;…” \u2126 é', 72, 100, { face: 'narrow' })]);
+    const used = fresh();
+    await writePdf(before, used);
+    const after = await writePdf(wanted, used);
+    expect(shownText(new PdfFile(after), 0)).toEqual([words]);
+    expect(Buffer.from(after).equals(Buffer.from(await writePdf(wanted, fresh())))).toBe(true);
   });
 
   it('has a space that is not seen where a line ends inside a paragraph, and nowhere else', () => {
