@@ -21,7 +21,7 @@ export function buildCar({ spec, source }: LoadedSpec): Car {
     parts,
     places: placesOf(spec, parts),
     plant: plantOf(spec),
-    spotOf: (path) => source.spotOfValue(pathFromText(path, source)),
+    spotOf: (path) => source.spotOf(pathFromText(path, source)),
   };
 }
 

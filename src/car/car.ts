@@ -1,9 +1,10 @@
 /**
  * The car as later stages see it: the spec's sections, every part by its key, and the plant as a graph.
  */
+
+import type { Spot } from '../diagnostic/diagnostic';
 import type { CarSpec } from '../spec/schema/carSpec';
 import type { PartKind } from '../spec/schema/field';
-import type { Spot } from '../diagnostic/diagnostic';
 import type { Plant } from './plant';
 
 /** The key of a part as it stands in the spec; sections that occur once (`boiler`, `engine`…) have their section's name. */
@@ -40,6 +41,9 @@ export interface Car {
   readonly parts: ReadonlyMap<PartId, Part>;
   readonly places: ReadonlyMap<string, Place>;
   readonly plant: Plant;
-  /** Where a spec path (`valves.pilot-valve`) stands in the file; the nearest parent if the path itself is absent. */
+  /**
+   * Where a spec path (`valves.pilot-valve`, `lines.2.through.3` with lists counted from 1) stands in the file: a single
+   * value itself, anything larger at its key; the nearest parent if the path is absent.
+   */
   spotOf(path: string): Spot;
 }

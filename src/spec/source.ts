@@ -27,6 +27,8 @@ export interface SpecSource {
   readonly data: unknown;
   /** The place of a value; of the nearest parent that exists if the path does not. */
   spotOfValue(path: SpecPath): Spot;
+  /** The place to point to: of a single value itself, of anything larger at its key, of what is absent at its parent’s key. */
+  spotOf(path: SpecPath): Spot;
   /** The place of a key; of its value if it has none of its own. */
   spotOfKey(path: SpecPath): Spot;
   /** What the keeper wrote there, letter for letter and without quotes, if it is a single value. */
@@ -61,14 +63,20 @@ export function readSource(given: string, file: string): Outcome<SpecSource> {
     return isMap(target) || isSeq(target) || isScalar(target) ? target : undefined;
   };
   const nodeAt = wayfinder(root, follow);
+  const spotOfValue = (path: SpecPath) => spotAt(nodeAt(path).value.range?.[0] ?? 0, path);
+  const spotOfKey = (path: SpecPath) => {
+    const { key, value } = nodeAt(path);
+    return spotAt((key ?? value).range?.[0] ?? 0, path);
+  };
   return good({
     file,
     data: data.value,
-    spotOfValue: (path) => spotAt(nodeAt(path).value.range?.[0] ?? 0, path),
-    spotOfKey: (path) => {
-      const { key, value } = nodeAt(path);
-      return spotAt((key ?? value).range?.[0] ?? 0, path);
+    spotOf: (path) => {
+      const { value, depth } = nodeAt(path);
+      return depth === path.length && isScalar(value) ? spotOfValue(path) : spotOfKey(path);
     },
+    spotOfValue,
+    spotOfKey,
     written: (path) => {
       const { value, depth } = nodeAt(path);
       if (depth !== path.length || !isScalar(value)) return undefined;

@@ -2,7 +2,6 @@
 import type { DiagnosticCode } from '../../diagnostic/catalogue';
 import type { Diagnostic, Severity } from '../../diagnostic/diagnostic';
 import type { Quantity } from '../../quantity/quantity';
-import { valueAt } from '../entry';
 import type { CarSpec } from '../schema/carSpec';
 import type { SpecPath, SpecSource } from '../source';
 
@@ -23,9 +22,7 @@ export interface Finding {
 
 /** A finding with its place in the file: at a single value itself, at the key of anything larger. */
 export function finding(source: SpecSource, { path, severity, ...rest }: Finding): Diagnostic {
-  const value = valueAt(source.data, path);
-  const at = typeof value === 'object' ? source.spotOfKey(path) : source.spotOfValue(path);
-  return { ...rest, severity: severity ?? 'error', at };
+  return { ...rest, severity: severity ?? 'error', at: source.spotOf(path) };
 }
 
 /** Two quantities that must stand in order. */
