@@ -13,7 +13,7 @@ import { settle } from './effects/settle';
 import { blowDown, charge, drain, fill, pump, vent } from './effects/stores';
 import { crackValve, openValve, shutValve } from './effects/valves';
 import type { Flows } from './flows';
-import { applyLapses } from './lapses';
+import { applyLapses, expire } from './lapses';
 import type { Model } from './model';
 import { at, type State } from './state';
 import { contraryTo } from './truths';
@@ -34,24 +34,86 @@ const nothing: Effect = () => undefined;
 
 /** What each action does by itself. Looking, listening, calling and writing change nothing but what is known. */
 const effects: Readonly<Record<Action, Effect>> = {
-  look: nothing, listen: nothing, check: nothing, read: nothing, dip: nothing, oil: nothing, call: nothing, stand: nothing, write: nothing,
-  open: openValve, shut: shutValve, crack: crackValve,
-  fill, drain, pump, charge, vent, 'blow-down': blowDown,
-  warm, wait, light, 'put-out': putOut,
-  lock, unlock, set, release, place, remove, move, stop,
+  look: nothing,
+  listen: nothing,
+  check: nothing,
+  read: nothing,
+  dip: nothing,
+  oil: nothing,
+  call: nothing,
+  stand: nothing,
+  write: nothing,
+  open: openValve,
+  shut: shutValve,
+  crack: crackValve,
+  fill,
+  drain,
+  pump,
+  charge,
+  vent,
+  'blow-down': blowDown,
+  warm,
+  wait,
+  light,
+  'put-out': putOut,
+  lock,
+  unlock,
+  set,
+  release,
+  place,
+  remove,
+  move,
+  stop,
 };
+
+const quiet: ReadonlySet<Action> = new Set([
+  'look',
+  'listen',
+  'check',
+  'read',
+  'dip',
+  'oil',
+  'call',
+  'stand',
+  'write',
+]);
+
+/** A step that moves nothing: somebody looks, listens or says something. */
+export function isQuiet(step: Step): boolean {
+  if (!quiet.has(step.action)) return false;
+  for (const _ in step.sets) return false;
+  return true;
+}
 
 /** Do a step in a state. */
 export function apply(model: Model, flows: Flows, before: State, step: Step): Applied {
-  const act: Act = { model, flows, step, before, draft: before.slice(), hitches: [], lighting: [], during: undefined };
+  const act: Act = {
+    model,
+    flows,
+    step,
+    before,
+    draft: before.slice(),
+    hitches: [],
+    lighting: [],
+    during: undefined,
+  };
   walk(act);
-  effects[step.action](act);
-  applySets(act);
-  if (act.lighting.length > 0) catchFire(act);
-  settle(act);
-  applyLapses(act);
-  learn(act);
-  return { before, during: act.during ?? act.draft, after: act.draft, lighting: act.lighting, hitches: act.hitches };
+  if (isQuiet(step)) expire(act);
+  else {
+    effects[step.action](act);
+    applySets(act);
+    if (act.lighting.length > 0) catchFire(act);
+    settle(act);
+    applyLapses(act);
+  }
+  if (step.proves.length > 0) learn(act);
+  return {
+    before,
+    during: act.during ?? act.draft,
+    after: act.draft,
+    lighting: act.lighting,
+    hitches: act.hitches,
+  };
 }
 
 /** Note what the step proves, unless what it expects to see cannot be seen. */

@@ -1,5 +1,6 @@
 /** Holding a trace against the rules. */
 import type { Procedure, Step } from '../procedure/procedure';
+import { isQuiet } from './apply';
 import type { Hitch } from './effects/act';
 import type { Flows } from './flows';
 import type { Model } from './model';
@@ -28,6 +29,8 @@ export interface Snag {
 /** The rules that apply to a car, less those it overrules. */
 export interface RuleBook {
   readonly atStep: readonly Rule[];
+  /** Those of them that a step can break which only looks or says something. */
+  readonly atQuietStep: readonly Rule[];
   readonly atEnd: readonly Rule[];
   readonly ofCar: readonly Rule[];
 }
@@ -37,16 +40,24 @@ export function ruleBook(model: Model, overruled: ReadonlySet<string> = new Set(
   const apply = rules.filter((rule) => !overruled.has(rule.id) && rule.appliesTo(model));
   return {
     atStep: apply.filter((rule) => rule.atStep !== undefined),
+    atQuietStep: apply.filter((rule) => rule.atStep !== undefined && rule.onQuietSteps === true),
     atEnd: apply.filter((rule) => rule.atEnd !== undefined),
     ofCar: apply.filter((rule) => rule.ofCar !== undefined),
   };
 }
 
 /** The first thing a step breaks, or everything it breaks. */
-export function breachesAt(model: Model, flows: Flows, book: RuleBook, procedure: Procedure, moment: Moment, firstOnly = false): readonly Breach[] {
+export function breachesAt(
+  model: Model,
+  flows: Flows,
+  book: RuleBook,
+  procedure: Procedure,
+  moment: Moment,
+  firstOnly = false,
+): readonly Breach[] {
   const view = viewOf({ model, flows, procedure, ...moment });
   const found: Breach[] = [];
-  for (const rule of book.atStep) {
+  for (const rule of isQuiet(moment.step) ? book.atQuietStep : book.atStep) {
     const what = rule.atStep?.(view);
     if (what === undefined) continue;
     found.push({ rule, procedure, step: moment.step, what, state: moment.after });
@@ -56,7 +67,14 @@ export function breachesAt(model: Model, flows: Flows, book: RuleBook, procedure
 }
 
 /** What the end of a procedure breaks. */
-export function breachesAtEnd(model: Model, flows: Flows, book: RuleBook, procedure: Procedure, state: State, parked: boolean): readonly Breach[] {
+export function breachesAtEnd(
+  model: Model,
+  flows: Flows,
+  book: RuleBook,
+  procedure: Procedure,
+  state: State,
+  parked: boolean,
+): readonly Breach[] {
   const view = { model, flows, procedure, state, parked };
   return book.atEnd.flatMap((rule) => {
     const what = rule.atEnd?.(view);
@@ -68,12 +86,20 @@ export function breachesAtEnd(model: Model, flows: Flows, book: RuleBook, proced
 export function breachesOfCar(model: Model, book: RuleBook): readonly Breach[] {
   return book.ofCar.flatMap((rule) => {
     const what = rule.ofCar?.(model);
-    return what === undefined ? [] : [{ rule, procedure: undefined, step: undefined, what, state: undefined }];
+    return what === undefined
+      ? []
+      : [{ rule, procedure: undefined, step: undefined, what, state: undefined }];
   });
 }
 
 /** Everything a trace breaks. */
-export function breachesOf(model: Model, flows: Flows, book: RuleBook, trace: Trace, parked: boolean): readonly Breach[] {
+export function breachesOf(
+  model: Model,
+  flows: Flows,
+  book: RuleBook,
+  trace: Trace,
+  parked: boolean,
+): readonly Breach[] {
   return [
     ...trace.moments.flatMap((moment) => breachesAt(model, flows, book, trace.procedure, moment)),
     ...breachesAtEnd(model, flows, book, trace.procedure, trace.end, parked),
@@ -82,5 +108,7 @@ export function breachesOf(model: Model, flows: Flows, book: RuleBook, trace: Tr
 
 /** Every step of a trace that does not go as written. */
 export function snagsOf(trace: Trace): readonly Snag[] {
-  return trace.moments.flatMap(({ step, hitches }) => hitches.map((hitch) => ({ procedure: trace.procedure, step, hitch })));
+  return trace.moments.flatMap(({ step, hitches }) =>
+    hitches.map((hitch) => ({ procedure: trace.procedure, step, hitch })),
+  );
 }

@@ -42,7 +42,9 @@ export class Flows {
 
   constructor(private readonly model: Model) {
     this.passing = new Set(
-      Object.entries(model.car.spec.devices).flatMap(([id, device]) => (device.kind === 'relief-valve' || device.kind === 'safety-valve' ? [] : [id])),
+      Object.entries(model.car.spec.devices).flatMap(([id, device]) =>
+        device.kind === 'relief-valve' || device.kind === 'safety-valve' ? [] : [id],
+      ),
     );
   }
 
@@ -67,11 +69,19 @@ export class Flows {
   private work(state: State): Flow {
     const { car, slots, burners } = this.model;
     const flowing = this.flowState(state);
-    const tanks = (water: boolean) => new Set([...slots.content].flatMap(([id, slot]) => (at(state, slot) === content.empty || (car.spec.tanks[id]?.holds === 'water') !== water ? [] : [id])));
+    const tanks = (water: boolean) =>
+      new Set(
+        [...slots.content].flatMap(([id, slot]) =>
+          at(state, slot) === content.empty || (car.spec.tanks[id]?.holds === 'water') !== water ? [] : [id],
+        ),
+      );
     const fuel = live(car, { ...flowing, sources: tanks(false) }, carryingFuel);
-    const boiler = new Set<PartId>(at(state, slots.steam) === steam.none || at(state, slots.level) === level.empty ? [] : ['boiler']);
+    const boiler = new Set<PartId>(
+      at(state, slots.steam) === steam.none || at(state, slots.level) === level.empty ? [] : ['boiler'],
+    );
     return {
-      fuel, fed: burners.filter((id) => fuel.parts.has(id)),
+      fuel,
+      fed: burners.filter((id) => fuel.parts.has(id)),
       water: live(car, { ...flowing, sources: tanks(true) }, waterOnly),
       steam: live(car, { ...flowing, sources: boiler }, steamOnly),
     };
@@ -84,7 +94,11 @@ export class Flows {
     return {
       open: new Set([...slots.valve].flatMap(([id, slot]) => (at(state, slot) === shut ? [] : [id]))),
       passing: this.passing,
-      pumping: new Set([...slots.pump].flatMap(([id, slot]) => (at(state, slot) !== no || (moving && car.spec.pumps[id]?.drive === 'engine') ? [id] : []))),
+      pumping: new Set(
+        [...slots.pump].flatMap(([id, slot]) =>
+          at(state, slot) !== no || (moving && car.spec.pumps[id]?.drive === 'engine') ? [id] : [],
+        ),
+      ),
       sources: new Set(),
     };
   }

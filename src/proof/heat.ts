@@ -9,12 +9,16 @@ const most = 250;
  * longer; one minute where the spec gives neither, so that heating at all is still asked for.
  */
 export function vaporizerNeeds(car: Car): ReadonlyMap<PartId, number> {
-  return new Map(Object.entries(car.spec.vaporizers ?? {}).map(([id, vaporizer]) => {
-    const soaks = vaporizer['heated-by'].flatMap((heater) => {
-      const burner = car.spec.burners[heater];
-      return burner?.job === 'pilot' && burner.soak !== undefined && burner.vaporizer !== id ? [burner.soak.least.si] : [];
-    });
-    const seconds = Math.max(60, vaporizer['warm-first']?.si ?? 0, ...soaks);
-    return [id, Math.min(most, Math.ceil(seconds / 60 - 1e-9))];
-  }));
+  return new Map(
+    Object.entries(car.spec.vaporizers ?? {}).map(([id, vaporizer]) => {
+      const soaks = vaporizer['heated-by'].flatMap((heater) => {
+        const burner = car.spec.burners[heater];
+        return burner?.job === 'pilot' && burner.soak !== undefined && burner.vaporizer !== id
+          ? [burner.soak.least.si]
+          : [];
+      });
+      const seconds = Math.max(60, vaporizer['warm-first']?.si ?? 0, ...soaks);
+      return [id, Math.min(most, Math.ceil(seconds / 60 - 1e-9))];
+    }),
+  );
 }

@@ -5,9 +5,10 @@
  * The bytes on which flow depends come first; whoever asks what is live is answered from those alone.
  */
 import type { Car, PartId } from '../car/car';
-import { burnersFor, fuelTanks } from '../procedure/fuelWay';
 import { type FactKey, facts } from '../procedure/facts';
+import { burnersFor, fuelTanks } from '../procedure/fuelWay';
 import { vaporizerNeeds } from './heat';
+import { askedFacts } from './rules';
 
 /** Which byte of a state belongs to each part. */
 export type SlotsByPart = ReadonlyMap<PartId, number>;
@@ -50,7 +51,7 @@ export interface Slots {
 export interface Model {
   readonly car: Car;
   readonly slots: Slots;
-  /** Bytes in a state. */
+  /** Bytes in a state; an even number, so that states make short keys. */
   readonly size: number;
   /** How many of the first bytes decide what flows where. */
   readonly flowSize: number;
@@ -68,7 +69,10 @@ export interface Model {
   /** Minutes of heat each vaporizer needs before fuel. */
   readonly heatNeeded: ReadonlyMap<PartId, number>;
   /** Slots of a fact, one for each part it can be about. */
-  readonly factSlots: ReadonlyMap<FactKey, readonly { readonly part: PartId | undefined; readonly slot: number }[]>;
+  readonly factSlots: ReadonlyMap<
+    FactKey,
+    readonly { readonly part: PartId | undefined; readonly slot: number }[]
+  >;
 }
 
 class Allocator {
@@ -85,42 +89,76 @@ class Allocator {
   }
 }
 
-/** Lay out a car. */
-export function modelOf(car: Car): Model {
+/** Lay out a car. `asked` are the facts worth keeping: those that some rule asks for. */
+export function modelOf(car: Car, asked: ReadonlySet<FactKey> = askedFacts): Model {
   const { spec } = car;
   const bytes = new Allocator();
   const torches = Object.entries(spec.equipment).flatMap(([id, each]) => (each.kind === 'torch' ? [id] : []));
   const valves = Object.keys(spec.valves);
   const burners = Object.keys(spec.burners);
   const flow = {
-    valve: bytes.each(valves), pump: bytes.each(Object.keys(spec.pumps)), content: bytes.each(Object.keys(spec.tanks)),
-    motion: bytes.one(), steam: bytes.one(), level: bytes.one(),
+    valve: bytes.each(valves),
+    pump: bytes.each(Object.keys(spec.pumps)),
+    content: bytes.each(Object.keys(spec.tanks)),
+    motion: bytes.one(),
+    steam: bytes.one(),
+    level: bytes.one(),
   };
   const flowSize = bytes.size;
   const matter = {
-    pressure: bytes.each(Object.keys(spec.tanks)), cap: bytes.each(Object.keys(spec.tanks)), flame: bytes.each([...burners, ...torches]),
-    heat: bytes.each(Object.keys(spec.vaporizers ?? {})), lock: bytes.each(Object.keys(spec.locks)), control: bytes.each(Object.keys(spec.controls)),
-    placed: bytes.each(Object.keys(spec.equipment)), seat: bytes.one(), driverAt: bytes.one(), helperAt: bytes.one(), burnerFront: bytes.one(),
-    outlets: bytes.one(), chocked: bytes.one(), outdoors: bytes.one(), vapour: bytes.one(), spilt: bytes.one(), ranDry: bytes.one(),
-    flowed: bytes.one(), away: bytes.one(),
+    pressure: bytes.each(Object.keys(spec.tanks)),
+    cap: bytes.each(Object.keys(spec.tanks)),
+    flame: bytes.each([...burners, ...torches]),
+    heat: bytes.each(Object.keys(spec.vaporizers ?? {})),
+    lock: bytes.each(Object.keys(spec.locks)),
+    control: bytes.each(Object.keys(spec.controls)),
+    placed: bytes.each(Object.keys(spec.equipment)),
+    seat: bytes.one(),
+    driverAt: bytes.one(),
+    helperAt: bytes.one(),
+    burnerFront: bytes.one(),
+    outlets: bytes.one(),
+    chocked: bytes.one(),
+    outdoors: bytes.one(),
+    vapour: bytes.one(),
+    spilt: bytes.one(),
+    ranDry: bytes.one(),
+    flowed: bytes.one(),
+    away: bytes.one(),
   };
   const factsFrom = bytes.size;
-  const { fact, factSlots } = layFacts(car, bytes);
+  const { fact, factSlots } = layFacts(car, bytes, asked);
+  if (bytes.size % 2 === 1) bytes.one();
   return {
-    car, slots: { ...flow, ...matter, fact }, size: bytes.size, flowSize, factsFrom, factSlots, valves, burners, torches,
-    mains: burnersFor(car, 'main'), pilots: burnersFor(car, 'pilot'), fuelTanks: fuelTanks(car),
+    car,
+    slots: { ...flow, ...matter, fact },
+    size: bytes.size,
+    flowSize,
+    factsFrom,
+    factSlots,
+    valves,
+    burners,
+    torches,
+    mains: burnersFor(car, 'main'),
+    pilots: burnersFor(car, 'pilot'),
+    fuelTanks: fuelTanks(car),
     waterTanks: Object.entries(spec.tanks).flatMap(([id, tank]) => (tank.holds === 'water' ? [id] : [])),
     chargedTanks: fuelTanks(car).filter((id) => spec.tanks[id]?.pressure !== undefined),
-    places: [...car.places.keys()], heatNeeded: vaporizerNeeds(car),
+    places: [...car.places.keys()],
+    heatNeeded: vaporizerNeeds(car),
   };
 }
 
-function layFacts(car: Car, bytes: Allocator) {
+function layFacts(car: Car, bytes: Allocator, asked: ReadonlySet<FactKey>) {
   const fact = new Map<string, number>();
   const factSlots = new Map<FactKey, { part: PartId | undefined; slot: number }[]>();
   for (const key of Object.keys(facts) as FactKey[]) {
+    if (!asked.has(key)) continue;
     const { of } = facts[key];
-    const about = of === 'car' ? [undefined] : [...car.parts.values()].flatMap((part) => (part.kind === of ? [part.id] : []));
+    const about =
+      of === 'car'
+        ? [undefined]
+        : [...car.parts.values()].flatMap((part) => (part.kind === of ? [part.id] : []));
     const slots = about.map((part) => ({ part, slot: bytes.one() }));
     for (const { part, slot } of slots) fact.set(part === undefined ? key : `${key}/${part}`, slot);
     factSlots.set(key, slots);

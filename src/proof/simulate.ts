@@ -1,10 +1,10 @@
 /** Stepping through a procedure: what each step makes of the car. */
 import type { Procedure, Step } from '../procedure/procedure';
-import { apply, type Applied } from './apply';
+import { type Applied, apply } from './apply';
+import { nameOf } from './effects/act';
 import type { Flows } from './flows';
 import type { Model } from './model';
 import { flamesIn, type State } from './state';
-import { nameOf } from './effects/act';
 import { contents, levels, motions, positions, pressures, steams } from './values';
 
 /** One step of a trace. */
@@ -44,7 +44,9 @@ export function differences(model: Model, before: State, after: State): readonly
 
 /** Everything of a state that is not at nothing, each a clause; facts left out. */
 export function describe(model: Model, state: State): readonly string[] {
-  return namedSlots(model).flatMap(({ name, slot, words }) => (slot >= model.factsFrom || (state[slot] ?? 0) === 0 ? [] : [`${name}: ${words(state[slot] ?? 0)}`]));
+  return namedSlots(model).flatMap(({ name, slot, words }) =>
+    slot >= model.factsFrom || (state[slot] ?? 0) === 0 ? [] : [`${name}: ${words(state[slot] ?? 0)}`],
+  );
 }
 
 interface NamedSlot {
@@ -65,16 +67,35 @@ function namedSlots(model: Model): readonly NamedSlot[] {
     [...map].map(([id, slot]) => ({ name: `${nameOf(model, id).replace(/^the /, '')}${what}`, slot, words }));
   const one = (name: string, slot: number, words: (value: number) => string) => ({ name, slot, words });
   const yesNo = from(['no', 'yes']);
-  const where = (value: number) => (value === 0 ? 'nowhere in particular' : (model.car.places.get(model.places[value - 1] ?? '')?.name ?? ''));
+  const where = (value: number) =>
+    value === 0 ? 'nowhere in particular' : (model.car.places.get(model.places[value - 1] ?? '')?.name ?? '');
   const all = [
-    ...each(slots.valve, '', from(positions)), ...each(slots.pump, '', from(['stopped', 'running'])), ...each(slots.content, '', from(contents)),
-    one('car', slots.motion, from(motions)), one('steam', slots.steam, from(steams)), one('level', slots.level, from(levels)),
-    ...each(slots.pressure, ', pressure', from(pressures)), ...each(slots.cap, ', cap on', yesNo), ...each(slots.flame, ', lit', yesNo),
-    ...each(slots.heat, ', minutes of heat', String), ...each(slots.lock, ', on', yesNo), ...each(slots.control, ', set', yesNo), ...each(slots.placed, ', in place', yesNo),
-    one('driver in the seat', slots.seat, yesNo), one('driver at', slots.driverAt, where), one('helper at', slots.helperAt, where),
-    one('somebody at the burner front', slots.burnerFront, yesNo), one('somebody at the blow-down outlets', slots.outlets, yesNo), one('chocked', slots.chocked, yesNo),
-    one('out of doors', slots.outdoors, yesNo), one('vapour in a burner', slots.vapour, yesNo), one('fuel spilt', slots.spilt, yesNo), one('boiler ran dry', slots.ranDry, yesNo),
-    one('superheater flowed', slots.flowed, yesNo), one('people away', slots.away, yesNo), ...[...slots.fact].map(([key, slot]) => one(key, slot, from(['no', 'known', 'known for one more step']))),
+    ...each(slots.valve, '', from(positions)),
+    ...each(slots.pump, '', from(['stopped', 'running'])),
+    ...each(slots.content, '', from(contents)),
+    one('car', slots.motion, from(motions)),
+    one('steam', slots.steam, from(steams)),
+    one('level', slots.level, from(levels)),
+    ...each(slots.pressure, ', pressure', from(pressures)),
+    ...each(slots.cap, ', cap on', yesNo),
+    ...each(slots.flame, ', lit', yesNo),
+    ...each(slots.heat, ', minutes of heat', String),
+    ...each(slots.lock, ', on', yesNo),
+    ...each(slots.control, ', set', yesNo),
+    ...each(slots.placed, ', in place', yesNo),
+    one('driver in the seat', slots.seat, yesNo),
+    one('driver at', slots.driverAt, where),
+    one('helper at', slots.helperAt, where),
+    one('somebody at the burner front', slots.burnerFront, yesNo),
+    one('somebody at the blow-down outlets', slots.outlets, yesNo),
+    one('chocked', slots.chocked, yesNo),
+    one('out of doors', slots.outdoors, yesNo),
+    one('vapour in a burner', slots.vapour, yesNo),
+    one('fuel spilt', slots.spilt, yesNo),
+    one('boiler ran dry', slots.ranDry, yesNo),
+    one('superheater flowed', slots.flowed, yesNo),
+    one('people away', slots.away, yesNo),
+    ...[...slots.fact].map(([key, slot]) => one(key, slot, from(['no', 'known', 'known for one more step']))),
   ];
   named.set(model, all);
   return all;

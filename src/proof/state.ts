@@ -63,7 +63,7 @@ export function sameMatter(model: Model, a: State, b: State): boolean {
 
 /** A state as a key for maps. */
 export function keyOf(state: State): string {
-  return String.fromCharCode(...state);
+  return String.fromCharCode(...new Uint16Array(state.buffer, state.byteOffset, state.length >> 1));
 }
 
 /**
@@ -78,7 +78,8 @@ export function parkedState(model: Model): State {
   for (const id of model.chargedTanks) state[slots.pressure.get(id) ?? 0] = pressure.unknown;
   for (const slot of slots.cap.values()) state[slot] = yes;
   for (const [id, slot] of slots.lock) state[slot] = id === car.spec.engine['throttle-lock'] ? yes : no;
-  for (const [id, slot] of slots.control) state[slot] = car.spec.controls[id]?.kind === 'parking-brake' ? yes : no;
+  for (const [id, slot] of slots.control)
+    state[slot] = car.spec.controls[id]?.kind === 'parking-brake' ? yes : no;
   state[slots.level] = level.doubtful;
   return state;
 }

@@ -10,7 +10,8 @@ export const lock: Effect = (act) => {
   const slot = step.part === undefined ? undefined : model.slots.lock.get(step.part);
   if (slot === undefined || step.part === undefined) return;
   const held = model.car.spec.locks[step.part]?.locks;
-  if (held !== undefined && of(before, model.slots.valve, held) !== shut) cannot(act, `${nameOf(model, held)} is not shut`);
+  if (held !== undefined && of(before, model.slots.valve, held) !== shut)
+    cannot(act, `${nameOf(model, held)} is not shut`);
   else put(act, slot, yes);
 };
 
@@ -51,7 +52,9 @@ export const remove = carry(no);
 export function heldBy({ model, draft }: Act): string | undefined {
   const { car, slots } = model;
   const { throttle } = car.spec.engine;
-  const brake = Object.keys(car.spec.controls).find((id) => car.spec.controls[id]?.kind === 'parking-brake' && of(draft, slots.control, id) !== no);
+  const brake = Object.keys(car.spec.controls).find(
+    (id) => car.spec.controls[id]?.kind === 'parking-brake' && of(draft, slots.control, id) !== no,
+  );
   if (lockOn(model, draft, throttle) !== undefined) return 'the throttle is locked';
   if (of(draft, slots.valve, throttle) === shut) return 'the throttle is shut';
   if (at(draft, slots.steam) === steam.none) return 'there is no steam';
@@ -66,7 +69,10 @@ export const move: Effect = (act) => {
 
 /** Set how the car moves; from standing it can only move if nothing holds it. */
 export function setMotion(act: Act, to: number): void {
-  const held = to !== motion.standing && at(act.before, act.model.slots.motion) === motion.standing ? heldBy(act) : undefined;
+  const held =
+    to !== motion.standing && at(act.before, act.model.slots.motion) === motion.standing
+      ? heldBy(act)
+      : undefined;
   if (held !== undefined) cannot(act, held);
   else put(act, act.model.slots.motion, to);
 }

@@ -25,7 +25,11 @@ export const light: Effect = (act) => {
 export const putOut: Effect = (act) => {
   const { model, flows, step, draft } = act;
   if (step.part === undefined) return;
-  if (model.burners.includes(step.part) && burns(model, draft, step.part) && flows.in(draft).fed.includes(step.part)) {
+  if (
+    model.burners.includes(step.part) &&
+    burns(model, draft, step.part) &&
+    flows.in(draft).fed.includes(step.part)
+  ) {
     act.hitches.push({ kind: 'contrary', what: `${nameOf(model, step.part)} still burns` });
   } else put(act, model.slots.flame.get(step.part), no);
 };
@@ -45,7 +49,11 @@ export function catchFire(act: Act): void {
     if (burns(model, draft, burner)) {
       if (act.step.action === 'light') idle(act, `${nameOf(model, burner)} burns already`);
     } else if (!flows.in(draft).fed.includes(burner)) cannot(act, `no fuel reaches ${nameOf(model, burner)}`);
-    else if (!canBeLit(model, draft, burner)) cannot(act, `${nameOf(model, model.car.spec.burners[burner]?.['lit-by'])} does not work or does not burn`);
+    else if (!canBeLit(model, draft, burner))
+      cannot(
+        act,
+        `${nameOf(model, model.car.spec.burners[burner]?.['lit-by'])} does not work or does not burn`,
+      );
     else put(act, model.slots.flame.get(burner), yes);
   }
 }

@@ -17,7 +17,8 @@ export function soak(act: Act, minutes: number | undefined): void {
   const { model, draft } = act;
   for (const [id, slot] of model.slots.heat) {
     const needed = model.heatNeeded.get(id) ?? 1;
-    if (isHeated(model, draft, id)) draft[slot] = Math.min(needed, minutes === undefined ? needed : at(draft, slot) + minutes);
+    if (isHeated(model, draft, id))
+      draft[slot] = Math.min(needed, minutes === undefined ? needed : at(draft, slot) + minutes);
   }
 }
 
@@ -25,7 +26,8 @@ export function soak(act: Act, minutes: number | undefined): void {
 export const warm: Effect = (act) => {
   const { model, step, draft } = act;
   const { part } = step;
-  if (part !== undefined && model.slots.heat.has(part) && !isHeated(model, draft, part)) cannot(act, `nothing heats ${nameOf(model, part)}`);
+  if (part !== undefined && model.slots.heat.has(part) && !isHeated(model, draft, part))
+    cannot(act, `nothing heats ${nameOf(model, part)}`);
   if (typeof step.sets.minutes !== 'number') soak(act, undefined);
 };
 

@@ -10,6 +10,10 @@ export function walk(act: Act): void {
   const { model, step } = act;
   const place = step.place === undefined ? undefined : model.car.places.get(step.place);
   if (place === undefined || step.who === 'either') return;
-  put(act, step.who === 'driver' ? model.slots.driverAt : model.slots.helperAt, 1 + model.places.indexOf(place.id));
+  put(
+    act,
+    step.who === 'driver' ? model.slots.driverAt : model.slots.helperAt,
+    1 + model.places.indexOf(place.id),
+  );
   if (step.who === 'driver' && place.reach !== 'seated') put(act, model.slots.seat, no);
 }

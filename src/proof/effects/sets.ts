@@ -8,9 +8,23 @@ import { soak } from './heat';
 
 type Value = string | number | boolean;
 
-const steamWords: Readonly<Record<string, number>> = { none: steam.none, low: steam.low, 'blow-down': steam.blowDown, working: steam.working };
-const levelWords: Readonly<Record<string, number>> = { 'not-known': level.doubtful, enough: level.enough, low: level.low, empty: level.empty };
-const motionWords: Readonly<Record<string, number>> = { standing: motion.standing, creeping: motion.creeping, running: motion.running };
+const steamWords: Readonly<Record<string, number>> = {
+  none: steam.none,
+  low: steam.low,
+  'blow-down': steam.blowDown,
+  working: steam.working,
+};
+const levelWords: Readonly<Record<string, number>> = {
+  'not-known': level.doubtful,
+  enough: level.enough,
+  low: level.low,
+  empty: level.empty,
+};
+const motionWords: Readonly<Record<string, number>> = {
+  standing: motion.standing,
+  creeping: motion.creeping,
+  running: motion.running,
+};
 
 function truth(value: Value): number {
   return value === true || value === 'yes' ? yes : no;
@@ -18,7 +32,8 @@ function truth(value: Value): number {
 
 function contentOf(act: Act, value: Value): void {
   const { part } = act.step;
-  if (part !== undefined) put(act, act.model.slots.content.get(part), value === 'full' ? content.enough : content.empty);
+  if (part !== undefined)
+    put(act, act.model.slots.content.get(part), value === 'full' ? content.enough : content.empty);
 }
 
 /** One way of setting for each setting the library knows. */
@@ -37,7 +52,12 @@ const setters: Readonly<Record<SettingKey, (act: Act, value: Value) => void>> = 
   },
   steam: (act, value) => put(act, act.model.slots.steam, steamWords[String(value)] ?? steam.none),
   level: (act, value) => put(act, act.model.slots.level, levelWords[String(value)] ?? level.doubtful),
-  cap: (act, value) => put(act, act.step.part === undefined ? undefined : act.model.slots.cap.get(act.step.part), value === 'on' ? yes : no),
+  cap: (act, value) =>
+    put(
+      act,
+      act.step.part === undefined ? undefined : act.model.slots.cap.get(act.step.part),
+      value === 'on' ? yes : no,
+    ),
   minutes: (act, value) => soak(act, Number(value)),
   'vapour-in-burner': (act, value) => put(act, act.model.slots.vapour, truth(value)),
   water: contentOf,
@@ -49,7 +69,8 @@ const setters: Readonly<Record<SettingKey, (act: Act, value: Value) => void>> = 
 function stepBack(act: Act): void {
   const { model, draft } = act;
   const fronts = burnerPlaces(act);
-  for (const slot of [model.slots.driverAt, model.slots.helperAt]) if (fronts.has(at(draft, slot))) put(act, slot, 0);
+  for (const slot of [model.slots.driverAt, model.slots.helperAt])
+    if (fronts.has(at(draft, slot))) put(act, slot, 0);
 }
 
 /** Places of the main burners, as they stand in a state. */
@@ -59,5 +80,6 @@ function burnerPlaces({ model }: Act): ReadonlySet<number> {
 
 /** Make the settings of the step. A light that was not struck at all changes nothing by its settings. */
 export function applySets(act: Act): void {
-  for (const [key, value] of Object.entries(act.step.sets)) if (key in setters) setters[key as SettingKey](act, value);
+  for (const [key, value] of Object.entries(act.step.sets))
+    if (key in setters) setters[key as SettingKey](act, value);
 }

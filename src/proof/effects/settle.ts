@@ -1,7 +1,6 @@
 /** What follows by nature from what a step did: starved flames go out, opened tanks lose their pressure, unheated metal cools. */
 import { at, burns, of } from '../state';
-import { level, motion, no, pressure, shut, steam, yes } from '../values';
-import { content } from '../values';
+import { content, level, motion, no, pressure, shut, steam, yes } from '../values';
 import type { Act } from './act';
 import { isHeated } from './heat';
 
@@ -19,7 +18,9 @@ export function settle(act: Act): void {
 function losePressure({ model, draft }: Act): void {
   for (const [tank, slot] of model.slots.pressure) {
     const vent = model.car.spec.tanks[tank]?.['vent-valve'];
-    const opened = at(draft, model.slots.cap.get(tank)) === no || (vent !== undefined && of(draft, model.slots.valve, vent) !== shut);
+    const opened =
+      at(draft, model.slots.cap.get(tank)) === no ||
+      (vent !== undefined && of(draft, model.slots.valve, vent) !== shut);
     if (opened) draft[slot] = pressure.none;
   }
 }
@@ -32,7 +33,8 @@ function starve({ model, flows, draft }: Act): void {
 }
 
 function cool({ model, draft }: Act): void {
-  for (const [id, slot] of model.slots.heat) if (at(draft, slot) > 0 && !isHeated(model, draft, id)) draft[slot] = 0;
+  for (const [id, slot] of model.slots.heat)
+    if (at(draft, slot) > 0 && !isHeated(model, draft, id)) draft[slot] = 0;
 }
 
 /** Fuel that runs into a burner which does not burn lies there, and its vapour hangs there. */
@@ -43,17 +45,21 @@ function soilBurners({ model, flows, draft }: Act): void {
 }
 
 function runDry({ model, draft }: Act): void {
-  if (at(draft, model.slots.level) <= level.low && model.mains.some((id) => burns(model, draft, id))) draft[model.slots.ranDry] = yes;
+  if (at(draft, model.slots.level) <= level.low && model.mains.some((id) => burns(model, draft, id)))
+    draft[model.slots.ranDry] = yes;
 }
 
 function flowThroughSuperheater({ model, flows, draft }: Act): void {
   if (!model.mains.some((id) => burns(model, draft, id))) draft[model.slots.flowed] = no;
-  else if (at(draft, model.slots.steam) !== steam.none && flows.in(draft).steam.parts.has('engine')) draft[model.slots.flowed] = yes;
+  else if (at(draft, model.slots.steam) !== steam.none && flows.in(draft).steam.parts.has('engine'))
+    draft[model.slots.flowed] = yes;
 }
 
 /** On the road water and fuel are used, so that what was read in a tank is no longer true. */
 function use({ model, draft, before }: Act): void {
-  const runs = at(draft, model.slots.motion) === motion.running && at(before, model.slots.motion) !== motion.running;
+  const runs =
+    at(draft, model.slots.motion) === motion.running && at(before, model.slots.motion) !== motion.running;
   if (!runs) return;
-  for (const slot of model.slots.content.values()) if (draft[slot] === content.enough) draft[slot] = content.doubtful;
+  for (const slot of model.slots.content.values())
+    if (draft[slot] === content.enough) draft[slot] = content.doubtful;
 }

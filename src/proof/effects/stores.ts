@@ -10,18 +10,36 @@ import { type Act, cannot, type Effect, nameOf, put } from './act';
 /** Whether a pump, worked now, sends water into the boiler: water comes to it, the way on is open, its bypass is shut. */
 export function feedsBoiler(model: Model, flows: Flows, state: State, pump: PartId): boolean {
   const { bypass, moves } = model.car.spec.pumps[pump] ?? {};
-  if (moves !== 'water' || (bypass !== undefined && of(state, model.slots.valve, bypass) !== shut)) return false;
+  if (moves !== 'water' || (bypass !== undefined && of(state, model.slots.valve, bypass) !== shut))
+    return false;
   const worked = working(model, state, pump);
   const reached = flows.in(worked).water;
   return reached.parts.has(pump) && leadsTo(model, worked, pump, 'boiler', 'water');
 }
 
 /** Whether the way from a pump to a part stands open. */
-function leadsTo(model: Model, state: State, pump: PartId, to: PartId, fluid: 'water' | 'air' | 'main fuel'): boolean {
+function leadsTo(
+  model: Model,
+  state: State,
+  pump: PartId,
+  to: PartId,
+  fluid: 'water' | 'air' | 'main fuel',
+): boolean {
   const openValves = [...model.slots.valve].flatMap(([id, slot]) => (at(state, slot) === shut ? [] : [id]));
   const use = fluid === 'main fuel' ? carrying('main fuel', 'pilot fuel') : carrying(fluid);
-  const devices = Object.entries(model.car.spec.devices).flatMap(([id, each]) => (each.kind === 'relief-valve' || each.kind === 'safety-valve' ? [] : [id]));
-  return live(model.car, { open: new Set(openValves), passing: new Set(devices), pumping: new Set([pump]), sources: new Set([pump]) }, use).parts.has(to);
+  const devices = Object.entries(model.car.spec.devices).flatMap(([id, each]) =>
+    each.kind === 'relief-valve' || each.kind === 'safety-valve' ? [] : [id],
+  );
+  return live(
+    model.car,
+    {
+      open: new Set(openValves),
+      passing: new Set(devices),
+      pumping: new Set([pump]),
+      sources: new Set([pump]),
+    },
+    use,
+  ).parts.has(to);
 }
 
 /** The state with one pump worked. */
@@ -36,10 +54,23 @@ export function working(model: Model, state: State, pump: PartId): State {
 /** The pumps of air or fuel that put pressure on a tank. */
 function chargers(model: Model, tank: PartId): readonly PartId[] {
   const { car } = model;
-  const air = Object.entries(car.spec.pumps).flatMap(([id, pump]) => (pump.moves === 'air' && pump.charges === tank ? [id] : []));
-  const all = { open: new Set(model.valves), passing: new Set(Object.keys(car.spec.devices)), pumping: new Set<PartId>() };
+  const air = Object.entries(car.spec.pumps).flatMap(([id, pump]) =>
+    pump.moves === 'air' && pump.charges === tank ? [id] : [],
+  );
+  const all = {
+    open: new Set(model.valves),
+    passing: new Set(Object.keys(car.spec.devices)),
+    pumping: new Set<PartId>(),
+  };
   const fuel = Object.entries(car.spec.pumps).flatMap(([id, pump]) => {
-    const reached = pump.moves !== 'fuel' ? undefined : live(car, { ...all, pumping: new Set([id]), sources: new Set([id]) }, carrying('main fuel', 'pilot fuel'));
+    const reached =
+      pump.moves !== 'fuel'
+        ? undefined
+        : live(
+            car,
+            { ...all, pumping: new Set([id]), sources: new Set([id]) },
+            carrying('main fuel', 'pilot fuel'),
+          );
     return reached?.parts.has(tank) === true ? [id] : [];
   });
   return [...air, ...fuel];
@@ -82,7 +113,11 @@ function pumpFuel(act: Act, id: PartId): void {
   for (const tank of model.fuelTanks) {
     if (!leadsTo(model, worked, id, tank, 'main fuel')) continue;
     put(act, model.slots.content.get(tank), content.enough);
-    if (isVented(model, draft, tank)) cannot(act, `${nameOf(model, model.car.spec.tanks[tank]?.['vent-valve'])} is open, so no pressure builds`);
+    if (isVented(model, draft, tank))
+      cannot(
+        act,
+        `${nameOf(model, model.car.spec.tanks[tank]?.['vent-valve'])} is open, so no pressure builds`,
+      );
     else put(act, model.slots.pressure.get(tank), pressure.charged);
   }
 }
@@ -97,7 +132,9 @@ export const charge: Effect = (act) => {
 /** Whether a pump, worked now, puts something into a tank: the way on is open, and fuel comes to it if it moves fuel. */
 function pressesInto({ model, flows, draft }: Act, id: PartId, tank: PartId): boolean {
   if (model.car.spec.pumps[id]?.moves === 'air') return leadsTo(model, draft, id, tank, 'air');
-  return flows.in(working(model, draft, id)).fuel.parts.has(id) && leadsTo(model, draft, id, tank, 'main fuel');
+  return (
+    flows.in(working(model, draft, id)).fuel.parts.has(id) && leadsTo(model, draft, id, tank, 'main fuel')
+  );
 }
 
 function chargeTank(act: Act, tank: PartId): void {
@@ -105,11 +142,17 @@ function chargeTank(act: Act, tank: PartId): void {
   const pumps = chargers(model, tank);
   const open = pumps.filter((id) => pressesInto(act, id, tank));
   if (of(draft, model.slots.cap, tank) === no) cannot(act, `the cap of ${nameOf(model, tank)} is off`);
-  else if (isVented(model, draft, tank)) cannot(act, `${nameOf(model, model.car.spec.tanks[tank]?.['vent-valve'])} is open, so no pressure builds`);
-  else if (pumps.length > 0 && open.length === 0) cannot(act, `the way from ${nameOf(model, pumps[0])} to ${nameOf(model, tank)} is shut`);
+  else if (isVented(model, draft, tank))
+    cannot(
+      act,
+      `${nameOf(model, model.car.spec.tanks[tank]?.['vent-valve'])} is open, so no pressure builds`,
+    );
+  else if (pumps.length > 0 && open.length === 0)
+    cannot(act, `the way from ${nameOf(model, pumps[0])} to ${nameOf(model, tank)} is shut`);
   else {
     put(act, model.slots.pressure.get(tank), pressure.charged);
-    if (at(draft, model.slots.content.get(tank)) === content.empty) put(act, model.slots.content.get(tank), content.doubtful);
+    if (at(draft, model.slots.content.get(tank)) === content.empty)
+      put(act, model.slots.content.get(tank), content.doubtful);
   }
 }
 
@@ -120,7 +163,12 @@ export const vent: Effect = (act) => {
   const valve = model.slots.valve.get(step.part);
   if (valve !== undefined) put(act, valve, open);
   const by = model.car.spec.tanks[step.part]?.['vent-valve'];
-  if (by !== undefined && of(draft, model.slots.valve, by) === shut && of(draft, model.slots.pressure, step.part) !== pressure.none) cannot(act, `${nameOf(model, by)} is shut, so that no pressure is let off`);
+  if (
+    by !== undefined &&
+    of(draft, model.slots.valve, by) === shut &&
+    of(draft, model.slots.pressure, step.part) !== pressure.none
+  )
+    cannot(act, `${nameOf(model, by)} is shut, so that no pressure is let off`);
   else put(act, model.slots.pressure.get(step.part), pressure.none);
 };
 
@@ -131,7 +179,8 @@ export const fill: Effect = (act) => {
   if (part === undefined) return;
   if (part === 'boiler') {
     const by = model.car.spec.boiler['fill-by'];
-    if (by !== undefined && model.slots.valve.has(by) && of(before, model.slots.valve, by) === shut) cannot(act, `${nameOf(model, by)} is shut, so no water goes in`);
+    if (by !== undefined && model.slots.valve.has(by) && of(before, model.slots.valve, by) === shut)
+      cannot(act, `${nameOf(model, by)} is shut, so no water goes in`);
     else put(act, model.slots.level, level.doubtful);
     return;
   }
@@ -160,7 +209,8 @@ export const blowDown: Effect = (act) => {
     const during = draft.slice();
     during[named] = open;
     act.during = during;
-  } else if (!model.car.spec.boiler['blow-down'].some((tap) => of(draft, model.slots.valve, tap) !== shut)) cannot(act, 'no blow-down tap is open');
+  } else if (!model.car.spec.boiler['blow-down'].some((tap) => of(draft, model.slots.valve, tap) !== shut))
+    cannot(act, 'no blow-down tap is open');
   if (at(draft, model.slots.steam) === steam.none) cannot(act, 'there is no pressure to blow down with');
   put(act, model.slots.level, level.doubtful);
 };

@@ -7,7 +7,9 @@ import { cannot, type Effect, idle, nameOf, put } from './act';
 
 /** The lock that holds a part, if it is on. */
 export function lockOn(model: Model, state: State, part: PartId): PartId | undefined {
-  return Object.entries(model.car.spec.locks).find(([id, lock]) => lock.locks === part && of(state, model.slots.lock, id) !== no)?.[0];
+  return Object.entries(model.car.spec.locks).find(
+    ([id, lock]) => lock.locks === part && of(state, model.slots.lock, id) !== no,
+  )?.[0];
 }
 
 function move(position: number): Effect {
@@ -21,7 +23,8 @@ function move(position: number): Effect {
       cannot(act, `${nameOf(model, lock)} is on`);
       return;
     }
-    if (was === position && position !== shut) idle(act, `${nameOf(model, step.part)} is ${position === open ? 'open' : 'cracked'} already`);
+    if (was === position && position !== shut)
+      idle(act, `${nameOf(model, step.part)} is ${position === open ? 'open' : 'cracked'} already`);
     put(act, slot, position);
   };
 }

@@ -8,7 +8,9 @@ import { everyCar, type Rule } from './rule';
 function coldOnly(model: Model): readonly PartId[] {
   const { boiler } = model.car.spec;
   const steaming = waysUnderSteam(model);
-  return [boiler['fill-by'], ...boiler.level.map((way) => way.gauge)].flatMap((id) => (id !== undefined && !steaming.has(id) ? [id] : []));
+  return [boiler['fill-by'], ...boiler.level.map((way) => way.gauge)].flatMap((id) =>
+    id !== undefined && !steaming.has(id) ? [id] : [],
+  );
 }
 
 function waysUnderSteam(model: Model): ReadonlySet<PartId> {
@@ -22,19 +24,27 @@ function airWay(model: Model): PartId | undefined {
 }
 
 export const boilerOpenedUnderPressure: Rule = {
-  id: 'boiler-opened-under-pressure', code: 'rule-boiler-opened-under-pressure', group: 'water',
+  id: 'boiler-opened-under-pressure',
+  code: 'rule-boiler-opened-under-pressure',
+  group: 'water',
   title: 'the boiler is opened or filled by hose only at no pressure',
   reason: 'hot water flashes to steam where it comes out, and a hose joint is blown off',
   mend: 'wait until the steam gauge rests at zero, and look, before anything on the boiler is opened',
+  asks: ['boiler-at-zero'],
   appliesTo: everyCar,
   atStep: ({ model, step, before }) => {
     const { action, part } = step;
     const fills = action === 'fill' && part === 'boiler';
-    const opens = (action === 'open' || action === 'crack' || action === 'remove') && part !== undefined && coldOnly(model).includes(part);
+    const opens =
+      (action === 'open' || action === 'crack' || action === 'remove') &&
+      part !== undefined &&
+      coldOnly(model).includes(part);
     const airs = (action === 'open' || action === 'crack') && part !== undefined && part === airWay(model);
     if (airs && at(before, model.slots.steam) !== steam.none) return 'there is pressure in the boiler';
     if (!fills && !opens) return undefined;
     if (at(before, model.slots.steam) !== steam.none) return 'there is pressure in the boiler';
-    return knows(model, before, 'boiler-at-zero') ? undefined : 'nobody has seen that the boiler is at no pressure';
+    return knows(model, before, 'boiler-at-zero')
+      ? undefined
+      : 'nobody has seen that the boiler is at no pressure';
   },
 };

@@ -9,21 +9,30 @@ import { everyCar, type Rule } from './rule';
 function taps(model: Model): readonly PartId[] {
   const { boiler } = model.car.spec;
   const coldWays = boiler.level.flatMap((way) => (way.when === 'cold' ? [way.gauge] : []));
-  return [...boiler['blow-down'], boiler['fill-by'], ...coldWays].flatMap((id) => (id !== undefined && model.slots.valve.has(id) ? [id] : []));
+  return [...boiler['blow-down'], boiler['fill-by'], ...coldWays].flatMap((id) =>
+    id !== undefined && model.slots.valve.has(id) ? [id] : [],
+  );
 }
 
 export const boilerTapsShut: Rule = {
-  id: 'boiler-taps-shut', code: 'rule-boiler-taps-shut', group: 'water',
-  title: 'the taps by which the boiler is filled, emptied or read cold are shut before the main burner is lit, and its vent before it steams at pressure',
+  id: 'boiler-taps-shut',
+  code: 'rule-boiler-taps-shut',
+  group: 'water',
+  title:
+    'the taps by which the boiler is filled, emptied or read cold are shut before the main burner is lit, and its vent before it steams at pressure',
   reason: 'the boiler empties itself through an open tap as soon as it has pressure, with the fire on',
   mend: 'shut the tap before the main burner',
+  asks: [],
   appliesTo: everyCar,
   atStep: ({ model, before, after, newlyLit }) => {
     const lit = newlyLit.some((id) => model.mains.includes(id));
     const tap = lit ? taps(model).find((id) => of(after, model.slots.valve, id) !== shut) : undefined;
     if (tap !== undefined) return `the main burner is lit while ${nameOf(model, tap)} is open`;
     const vent = model.car.spec.boiler['lets-air-out-by'];
-    const up = at(after, model.slots.steam) === steam.working && at(before, model.slots.steam) !== steam.working;
-    return up && vent !== undefined && of(after, model.slots.valve, vent) !== shut ? `the boiler comes to its working pressure with ${nameOf(model, vent)} open` : undefined;
+    const up =
+      at(after, model.slots.steam) === steam.working && at(before, model.slots.steam) !== steam.working;
+    return up && vent !== undefined && of(after, model.slots.valve, vent) !== shut
+      ? `the boiler comes to its working pressure with ${nameOf(model, vent)} open`
+      : undefined;
   },
 };

@@ -1,19 +1,31 @@
 import { at, of } from '../state';
 import { no, steam } from '../values';
-import { type Rule } from './rule';
+import type { Rule } from './rule';
 
 export const carHeld: Rule = {
-  id: 'car-held', code: 'rule-car-held', group: 'steam',
-  title: 'the car is chocked or its parking brake is set whenever there is steam and the driver’s seat is empty',
+  id: 'car-held',
+  code: 'rule-car-held',
+  group: 'steam',
+  title:
+    'the car is chocked or its parking brake is set whenever there is steam and the driver’s seat is empty',
   reason: 'a throttle that leaks a little moves a car that nothing holds',
   mend: 'set the parking brake, or chock the wheels, before the driver leaves the seat',
-  appliesTo: ({ car }) => Object.values(car.spec.controls).some((control) => control.kind === 'parking-brake'),
+  asks: [],
+  onQuietSteps: true,
+  appliesTo: ({ car }) =>
+    Object.values(car.spec.controls).some((control) => control.kind === 'parking-brake'),
   atStep: ({ model, before, after, procedure }) => {
     const { car, slots } = model;
     if (procedure.phase === 'emergency') return undefined;
     const loose = (state: Uint8Array) =>
-      at(state, slots.steam) !== steam.none && at(state, slots.seat) === no && at(state, slots.chocked) === no &&
-      !Object.entries(car.spec.controls).some(([id, control]) => control.kind === 'parking-brake' && of(state, slots.control, id) !== no);
-    return loose(after) && !loose(before) ? 'there is steam, nobody is in the driver’s seat, and neither brake nor chocks hold the car' : undefined;
+      at(state, slots.steam) !== steam.none &&
+      at(state, slots.seat) === no &&
+      at(state, slots.chocked) === no &&
+      !Object.entries(car.spec.controls).some(
+        ([id, control]) => control.kind === 'parking-brake' && of(state, slots.control, id) !== no,
+      );
+    return loose(after) && !loose(before)
+      ? 'there is steam, nobody is in the driver’s seat, and neither brake nor chocks hold the car'
+      : undefined;
   },
 };

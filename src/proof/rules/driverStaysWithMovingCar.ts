@@ -3,13 +3,20 @@ import { motion, no } from '../values';
 import { everyCar, type Rule } from './rule';
 
 export const driverStaysWithMovingCar: Rule = {
-  id: 'driver-in-seat', code: 'rule-driver-in-seat', group: 'people',
+  id: 'driver-in-seat',
+  code: 'rule-driver-in-seat',
+  group: 'people',
   title: 'the driver is in the seat whenever the car moves',
   reason: 'nobody else can shut the throttle in time',
   mend: 'let the driver get in before the car moves, and stop it before the driver gets out',
+  asks: [],
+  onQuietSteps: true,
   appliesTo: everyCar,
   atStep: ({ model, before, after, procedure }) => {
-    const loose = (state: Uint8Array) => at(state, model.slots.motion) !== motion.standing && at(state, model.slots.seat) === no;
-    return procedure.phase !== 'emergency' && loose(after) && !loose(before) ? 'the car moves and the driver’s seat is empty' : undefined;
+    const loose = (state: Uint8Array) =>
+      at(state, model.slots.motion) !== motion.standing && at(state, model.slots.seat) === no;
+    return procedure.phase !== 'emergency' && loose(after) && !loose(before)
+      ? 'the car moves and the driver’s seat is empty'
+      : undefined;
   },
 };

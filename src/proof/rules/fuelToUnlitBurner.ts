@@ -3,10 +3,14 @@ import { burns } from '../state';
 import { everyCar, type Rule } from './rule';
 
 export const fuelToUnlitBurner: Rule = {
-  id: 'fuel-to-unlit-burner', code: 'rule-fuel-to-unlit-burner', group: 'fuel',
+  id: 'fuel-to-unlit-burner',
+  code: 'rule-fuel-to-unlit-burner',
+  group: 'fuel',
   title: 'no fuel comes to a burner that neither burns nor is being lit in that step',
-  reason: 'fuel that does not burn runs out under the car or hangs in the burner as vapour, and the next flame lights all of it at once',
+  reason:
+    'fuel that does not burn runs out under the car or hangs in the burner as vapour, and the next flame lights all of it at once',
   mend: 'shut a valve on the way to that burner first, or light the burner in the same step',
+  asks: [],
   appliesTo: everyCar,
   atStep: ({ model, flows, before, during, after, fedBefore, fedAfter, lighting }) => {
     const fedDuring = during === after ? fedAfter : flows.in(during).fed;

@@ -1,4 +1,6 @@
 /** Every rule of the catalogue, by what it is about. */
+import type { FactKey } from '../../procedure/facts';
+import { airedBeforeRelight } from './airedBeforeRelight';
 import { blowDownClear } from './blowDownClear';
 import { blowDownPressure } from './blowDownPressure';
 import { boilerOpenedUnderPressure } from './boilerOpenedUnderPressure';
@@ -6,6 +8,7 @@ import { boilerTapsShut } from './boilerTapsShut';
 import { bondedForFilling } from './bondedForFilling';
 import { brakesTried } from './brakesTried';
 import { burnerFrontClear } from './burnerFrontClear';
+import { burnerPressure } from './burnerPressure';
 import { carHeld } from './carHeld';
 import { chestDrained } from './chestDrained';
 import { driverStaysWithMovingCar } from './driverStaysWithMovingCar';
@@ -18,21 +21,31 @@ import { firesOutForBlowDown } from './firesOutForBlowDown';
 import { flameWithoutLevel } from './flameWithoutLevel';
 import { fuelToUnlitBurner } from './fuelToUnlitBurner';
 import { gaugeAlive } from './gaugeAlive';
+import { glassTrue } from './glassTrue';
+import { hoseIntoHotBoiler } from './hoseIntoHotBoiler';
 import { igniterProven } from './igniterProven';
+import { jointsDry } from './jointsDry';
 import { levelKnownAgain } from './levelKnownAgain';
 import { levelTwice } from './levelTwice';
+import { lookedOverBeforeMotion } from './lookedOverBeforeMotion';
 import { mainOutdoors } from './mainOutdoors';
 import { mainOutlivesIgniter } from './mainOutlivesIgniter';
 import { noFillingWithFlame } from './noFillingWithFlame';
+import { notLeftAlone } from './notLeftAlone';
 import { oilBeforeMotion } from './oilBeforeMotion';
 import { onePlaceAtOnce } from './onePlaceAtOnce';
 import { parkedFuelCut } from './parkedFuelCut';
 import { pressureBeforeFlame } from './pressureBeforeFlame';
+import { pressureHolds } from './pressureHolds';
 import { pressureToMove } from './pressureToMove';
+import { provenBeforeRoad } from './provenBeforeRoad';
 import { readyForFire } from './readyForFire';
+import type { Rule } from './rule';
 import { safetyValveSetting } from './safetyValveSetting';
 import { spiltFuel } from './spiltFuel';
+import { storesMeasured } from './storesMeasured';
 import { superheaterFlow } from './superheaterFlow';
+import { tableGoneThrough } from './tableGoneThrough';
 import { throttleLocked } from './throttleLocked';
 import { throttleWithDripsShut } from './throttleWithDripsShut';
 import { torchOut } from './torchOut';
@@ -43,18 +56,70 @@ import { vapourInBurner } from './vapourInBurner';
 import { ventBeforeOpening } from './ventBeforeOpening';
 import { waterIntoDryBoiler } from './waterIntoDryBoiler';
 import { wayClear } from './wayClear';
-import type { Rule } from './rule';
 
 /** The catalogue. */
 export const rules: readonly Rule[] = [
   // water
-  blowDownPressure, boilerOpenedUnderPressure, boilerTapsShut, feedBeforeMain, fireOnLowWater, firesOutForBlowDown, flameWithoutLevel, levelKnownAgain, levelTwice, tubeOffBeforeFlame, waterIntoDryBoiler,
+  blowDownPressure,
+  boilerOpenedUnderPressure,
+  boilerTapsShut,
+  feedBeforeMain,
+  fireOnLowWater,
+  firesOutForBlowDown,
+  flameWithoutLevel,
+  glassTrue,
+  hoseIntoHotBoiler,
+  levelKnownAgain,
+  levelTwice,
+  storesMeasured,
+  tubeOffBeforeFlame,
+  waterIntoDryBoiler,
   // fuel
-  bondedForFilling, fuelToUnlitBurner, igniterProven, mainOutlivesIgniter, noFillingWithFlame, parkedFuelCut, pressureBeforeFlame, spiltFuel, torchOut, twoFuels, vaporizerHot, vapourInBurner, ventBeforeOpening,
+  airedBeforeRelight,
+  bondedForFilling,
+  burnerPressure,
+  fuelToUnlitBurner,
+  igniterProven,
+  jointsDry,
+  mainOutlivesIgniter,
+  noFillingWithFlame,
+  parkedFuelCut,
+  pressureBeforeFlame,
+  pressureHolds,
+  spiltFuel,
+  torchOut,
+  twoFuels,
+  vaporizerHot,
+  vapourInBurner,
+  ventBeforeOpening,
   // steam
-  brakesTried, carHeld, chestDrained, gaugeAlive, oilBeforeMotion, pressureToMove, safetyValveSetting, superheaterFlow, throttleLocked, throttleWithDripsShut,
+  brakesTried,
+  carHeld,
+  chestDrained,
+  gaugeAlive,
+  lookedOverBeforeMotion,
+  oilBeforeMotion,
+  pressureToMove,
+  provenBeforeRoad,
+  safetyValveSetting,
+  superheaterFlow,
+  throttleLocked,
+  throttleWithDripsShut,
   // people
-  blowDownClear, burnerFrontClear, driverStaysWithMovingCar, extinguisher, mainOutdoors, onePlaceAtOnce, readyForFire, wayClear,
+  blowDownClear,
+  burnerFrontClear,
+  driverStaysWithMovingCar,
+  extinguisher,
+  mainOutdoors,
+  notLeftAlone,
+  onePlaceAtOnce,
+  readyForFire,
+  wayClear,
   // completeness
-  endsCold, endsParked,
+  endsCold,
+  endsParked,
+  tableGoneThrough,
 ];
+
+/** Everything some rule asks whether somebody knows. */
+export const askedFacts: ReadonlySet<FactKey> = new Set(rules.flatMap((rule) => rule.asks));

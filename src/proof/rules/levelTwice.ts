@@ -2,17 +2,26 @@ import { knows } from '../state';
 import type { Rule } from './rule';
 
 function ways(model: Parameters<Rule['appliesTo']>[0], when: 'cold' | 'steaming'): number {
-  return new Set(model.car.spec.boiler.level.filter((way) => way.when === when || way.when === 'both').map((way) => way.gauge)).size;
+  return new Set(
+    model.car.spec.boiler.level
+      .filter((way) => way.when === when || way.when === 'both')
+      .map((way) => way.gauge),
+  ).size;
 }
 
 export const levelTwice: Rule = {
-  id: 'level-twice', code: 'rule-level-twice', group: 'water',
+  id: 'level-twice',
+  code: 'rule-level-twice',
+  group: 'water',
   title: 'the level has been read in two ways that agree before the main burner is lit on a cold boiler',
   reason: 'a blocked glass shows water that is not there; two ways are not blocked alike',
   mend: 'read the level in a second way before the main burner',
+  asks: ['boiler-at-zero', 'level-twice'],
   appliesTo: (model) => ways(model, 'cold') > 1,
   atStep: ({ model, after, newlyLit, before }) =>
-    newlyLit.some((id) => model.mains.includes(id)) && knows(model, before, 'boiler-at-zero') && !knows(model, after, 'level-twice')
+    newlyLit.some((id) => model.mains.includes(id)) &&
+    knows(model, before, 'boiler-at-zero') &&
+    !knows(model, after, 'level-twice')
       ? 'the main burner is lit and the level has been read in one way only'
       : undefined,
 };

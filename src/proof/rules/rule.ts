@@ -1,6 +1,7 @@
 /** What a rule is: one thing that must never be so on the car, or never be done without knowing something. */
 import type { PartId } from '../../car/car';
 import type { DiagnosticCode } from '../../diagnostic/catalogue';
+import type { FactKey } from '../../procedure/facts';
 import type { Procedure, Step } from '../../procedure/procedure';
 import type { Flow, Flows } from '../flows';
 import type { Model } from '../model';
@@ -52,6 +53,10 @@ export interface Rule {
   readonly reason: string;
   /** What would mend a breach. */
   readonly mend: string;
+  /** What the rule asks whether somebody knows; the model keeps only knowledge that some rule asks for. */
+  readonly asks: readonly FactKey[];
+  /** It can be broken by a step that only looks, listens or says something; the others are not asked then. */
+  readonly onQuietSteps?: true;
   readonly appliesTo: (model: Model) => boolean;
   readonly atStep?: (view: StepView) => string | undefined;
   readonly atEnd?: (view: EndView) => string | undefined;
@@ -65,7 +70,10 @@ const nobody: readonly PartId[] = [];
 
 /** Make the view of a step. */
 export function viewOf(
-  given: Pick<StepView, 'model' | 'flows' | 'procedure' | 'step' | 'before' | 'during' | 'after' | 'lighting'>,
+  given: Pick<
+    StepView,
+    'model' | 'flows' | 'procedure' | 'step' | 'before' | 'during' | 'after' | 'lighting'
+  >,
 ): StepView {
   const { model, flows, before, after } = given;
   const was: Flow = flows.in(before);

@@ -4,14 +4,23 @@ import { no, steam } from '../values';
 import { everyCar, type Rule } from './rule';
 
 export const throttleLocked: Rule = {
-  id: 'throttle-locked', code: 'rule-throttle-locked', group: 'steam',
+  id: 'throttle-locked',
+  code: 'rule-throttle-locked',
+  group: 'steam',
   title: 'the throttle is locked whenever there is steam and the driver’s seat is empty',
   reason: 'a touch of the throttle sends the car off with nobody in it',
   mend: 'lock the throttle before the driver leaves the seat; unlock it only when seated again',
+  asks: [],
+  onQuietSteps: true,
   appliesTo: everyCar,
   atStep: ({ model, before, after, procedure }) => {
-    const free = (state: Uint8Array) => at(state, model.slots.steam) !== steam.none && at(state, model.slots.seat) === no && of(state, model.slots.lock, model.car.spec.engine['throttle-lock']) === no;
+    const free = (state: Uint8Array) =>
+      at(state, model.slots.steam) !== steam.none &&
+      at(state, model.slots.seat) === no &&
+      of(state, model.slots.lock, model.car.spec.engine['throttle-lock']) === no;
     if (procedure.phase === 'emergency') return undefined;
-    return free(after) && !free(before) ? `there is steam, nobody is in the driver’s seat, and ${nameOf(model, model.car.spec.engine['throttle-lock'])} is off` : undefined;
+    return free(after) && !free(before)
+      ? `there is steam, nobody is in the driver’s seat, and ${nameOf(model, model.car.spec.engine['throttle-lock'])} is off`
+      : undefined;
   },
 };
