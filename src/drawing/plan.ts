@@ -39,7 +39,7 @@ export interface PlanInput extends OutlineInput {
 
 const sizePt = 9;
 const leadingPt = 10.5;
-const balloon = { r: 6, sizePt: 8.5 };
+const balloon = { r: 6.75, sizePt: 8.5 };
 /** From a label's edge to its words: the balloon and a space. */
 const indent = 2 * balloon.r + 4;
 const head = 34;

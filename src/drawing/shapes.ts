@@ -38,11 +38,6 @@ export function box(middle: Point, width: number, height: number, paint: Paint, 
   return { kind: 'rect', x: middle.x - width / 2, y: middle.y - height / 2, width, height, radius, paint };
 }
 
-/** A closed curve through points, smooth at each of them. */
-export function smooth(points: readonly Point[], paint: Paint): Shape {
-  return { kind: 'path', pieces: smoothPieces(points), paint };
-}
-
 /** Text on one line. */
 export function text(
   at: Point,
@@ -60,22 +55,4 @@ export function text(
 function through([first, ...rest]: readonly Point[]): PathPiece[] {
   if (!first) return [];
   return [{ op: 'move', ...first }, ...rest.map((point) => ({ op: 'line', ...point }) as const)];
-}
-
-/** Catmull-Rom: at each point the curve runs parallel to the line between its neighbours. */
-function smoothPieces(points: readonly Point[]): PathPiece[] {
-  const at = (index: number): Point => points[(index + points.length) % points.length] ?? { x: 0, y: 0 };
-  const curves = points.map((from, index): PathPiece => {
-    const [before, to, after] = [at(index - 1), at(index + 1), at(index + 2)];
-    return {
-      op: 'curve',
-      x1: from.x + (to.x - before.x) / 6,
-      y1: from.y + (to.y - before.y) / 6,
-      x2: to.x - (after.x - from.x) / 6,
-      y2: to.y - (after.y - from.y) / 6,
-      x: to.x,
-      y: to.y,
-    };
-  });
-  return [{ op: 'move', ...at(0) }, ...curves, { op: 'close' }];
 }
