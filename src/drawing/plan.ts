@@ -10,7 +10,9 @@ import {
   type CalloutRoom,
   placeCallouts,
 } from './callouts';
-import { type CarScale, carOutline, inks, type OutlineInput } from './carOutline';
+import type { OutlineInput } from './carBody';
+import { carOutline } from './carOutline';
+import { type CarScale, inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { scaleBars } from './scaleBar';
 import { circle, polygon, polyline, stroke, text } from './shapes';
