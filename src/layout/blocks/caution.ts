@@ -9,11 +9,13 @@ import { baselineIn, strongStyle } from '../look';
 import { type Box, box, gap, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { alertTriangle, filledRect, outlinedRect } from './marks';
+import { measure } from './paragraph';
 
 /** Makes a caution that stands by itself ready for pages. */
 export function collectCaution(block: CautionBlock, place: Place, setting: Setting): Piece[] {
   const around = gap(setting.look.space.block);
-  return [around, cautionBox(block, place, setting), around];
+  const column = { ...place, widthPt: measure(place.widthPt, setting.look) };
+  return [around, cautionBox(block, column, setting), around];
 }
 
 /** The caution as one box. */

@@ -6,7 +6,9 @@ import type { StepItem, StepsBlock } from '../../markup/block';
 import { fits } from '../fits';
 import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
-import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setText } from '../inline/text';
+import { setBalanced } from '../inline/balance';
+import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setText, setTokens } from '../inline/text';
+import { tokenize } from '../inline/tokens';
 import { baselineIn } from '../look';
 import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
@@ -58,7 +60,7 @@ function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting)
   const numberRight = numberX + look.fonts[number.face].widthOf(digits, number.sizePt);
   const textX = Math.max(numberRight + 0.6 * em, hasBar ? 0 : place.x + look.space.indent);
   const shift = textX - (numberRight + 0.6 * em);
-  const textPt = Math.min(place.x + place.widthPt - textX, measure(Number.POSITIVE_INFINITY, look));
+  const textPt = place.x + measure(place.widthPt, look) - textX;
   return { barX: place.x, pointerX, tickX, numberRight: numberRight + shift, textX, textPt };
 }
 
@@ -122,24 +124,35 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
   const { block, columns, setting } = context;
   const { look } = setting;
   const { steps } = look;
-  const set = (content: StepItem['action'], style: typeof steps.action, indentPt: number) => {
+  const set = (content: StepItem['action'], style: typeof steps.action) => {
     const tag = setting.structure.add('P', parent);
-    return { text: setText(content, style, columns.textPt - indentPt, setting, item.origin, tag), tag };
+    return { text: setText(content, style, columns.textPt, setting, item.origin, tag), tag };
   };
-  const action = set(item.action, steps.action, 0);
+  const action = set(item.action, steps.action);
   const lines = lineBoxes(action.text, columns.textX, 'left', setting, item.origin, action.tag);
   if (lines.length === 0) lines.push(emptyLine(item, setting));
   if (item.result.length > 0) {
-    const result = set(item.result, steps.result, steps.beneath === 'left' ? resultIndent(setting) : 0);
+    const result = setResult(item, parent, context);
     const led = steps.leader[block.mark] ? onLeader(lines, action.text, result, context) : undefined;
     if (led !== undefined) lines[lines.length - 1] = led;
     else addBelow(lines, resultBeneath(result, item, context));
   }
   if (item.remark.length > 0) {
-    const remark = set(item.remark, steps.remark, 0);
+    const remark = set(item.remark, steps.remark);
     addBelow(lines, lineBoxes(remark.text, columns.textX, 'left', setting, item.origin, remark.tag));
   }
   return lines;
+}
+
+/** A result that stands at the right edge is broken into even lines, so that no single word hangs there. */
+function setResult(item: StepItem, parent: StructureIndex, { columns, setting }: StepContext): TaggedText {
+  const { result: style, beneath } = setting.look.steps;
+  const tag = setting.structure.add('P', parent);
+  const tokens = tokenize(item.result, style, setting, item.origin, tag);
+  const atRight = beneath === 'right';
+  const widthPt = columns.textPt - (atRight ? 0 : resultIndent(setting));
+  const text = (atRight ? setBalanced : setTokens)(tokens, style, widthPt, setting, item.origin);
+  return { text, tag };
 }
 
 interface TaggedText {
