@@ -49,33 +49,51 @@ export function pageFoot(options: ScreenPageOptions, writing: Writing): Html {
   );
 }
 
-/** How many steps are ticked, since when, and the button that clears them. */
+/** Says, above the text, that ticks are from another day, so that nobody takes yesterday's for today's. */
+export function oldTicks({ look, stepCount }: Writing): Html[] {
+  if (stepCount === 0) return [];
+  const { words } = look;
+  return [
+    element(
+      'section',
+      {
+        id: '_old',
+        class: 'old',
+        'aria-label': words.oldTicks,
+        tabindex: -1,
+        hidden: true,
+        'data-old': words.tickedOld,
+      },
+      element('p', { class: 'state' }),
+      element('p', { class: 'buttons' }, element('button', { type: 'button' }, words.clearAll)),
+    ),
+  ];
+}
+
+/**
+ * How many steps are ticked, since when, and the button that clears them. It stands under the text, so that nothing
+ * moves under a thumb when the first step is ticked.
+ */
 export function ticksPanel({ look, stepCount }: Writing): Html[] {
   if (stepCount === 0) return [];
   const { words } = look;
   const said: Readonly<Record<string, string>> = {
     'data-none': words.tickedNone,
     'data-some': words.tickedSome,
-    'data-old': words.tickedOld,
-    'data-not-kept': words.notKept,
     'data-list-some': words.listSome,
     'data-cleared': words.saidCleared,
     'data-put-back': words.saidPutBack,
     'data-done': words.saidDone,
   };
+  const clear = element('button', { type: 'button', class: 'clear' }, words.clearAll);
+  const back = element('button', { type: 'button', class: 'back', hidden: true }, words.putBack);
   return [
     element(
       'section',
       { id: '_ticks', class: 'ticks', 'aria-label': words.ticks, tabindex: -1, hidden: true, ...said },
       element('p', { class: 'state' }),
       element('p', { class: 'kept', hidden: true }, words.notKept),
-      element(
-        'p',
-        { class: 'buttons' },
-        element('button', { type: 'button', class: 'clear' }, words.clearAll),
-        ' ',
-        element('button', { type: 'button', class: 'back', hidden: true }, words.putBack),
-      ),
+      element('p', { class: 'buttons' }, clear, ' ', back),
       element('p', { class: 'heard', role: 'status' }),
     ),
   ];

@@ -52,6 +52,7 @@ const lookForm = z.strictObject({
     drawing: words,
     write: words,
     ticks: words,
+    oldTicks: words,
     tickedNone: words,
     tickedSome: words,
     tickedOld: words,
@@ -98,8 +99,8 @@ export function readScreenLook(files: ScreenLookFiles, folder = 'shared/screen')
   const outside = [
     ...closesItself(files.style, 'style', `${folder}/page.css`),
     ...reachesOut(files.style, /@import\b|\burl\s*\(|\bimage-set\s*\(/gi, `${folder}/page.css`),
-    ...closesItself(files.script, 'script', `${folder}/ticks.js`),
-    ...reachesOut(files.script, scriptReaches, `${folder}/ticks.js`),
+    ...closesItself(files.script, 'script', `${folder}/page.js`),
+    ...reachesOut(files.script, scriptReaches, `${folder}/page.js`),
   ];
   const source = readSource(files.data, `${folder}/screen.yaml`);
   if (!source.ok) return bad([...source.problems, ...outside]);

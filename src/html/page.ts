@@ -9,7 +9,7 @@ import { utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Block } from '../markup/block';
 import { writeBlock } from './blocks/write';
 import { element, Html, onLines } from './element';
-import { footBar, masthead, pageFoot, ticksPanel } from './furniture';
+import { footBar, masthead, oldTicks, pageFoot, ticksPanel } from './furniture';
 import type { ScreenLook } from './look';
 import { styleOf } from './style';
 import { surveyFor } from './writing';
@@ -43,8 +43,9 @@ export function writeScreenPage(blocks: readonly Block[], options: ScreenPageOpt
     onLines([
       element('a', { class: 'skip', href: '#_text' }, options.look.words.skip),
       masthead(options),
-      ...ticksPanel(writing),
+      ...oldTicks(writing),
       element('main', { id: '_text', tabindex: -1 }, '\n', writing.blocks(blocks)),
+      ...ticksPanel(writing),
       pageFoot(options, writing),
       ...footBar(writing),
       element('script', {}, Html.sound(`\n${options.look.script}\n`)),

@@ -10,7 +10,7 @@ const folder = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), '
 export const lookFiles: ScreenLookFiles = {
   data: readFileSync(join(folder, 'screen.yaml'), 'utf8'),
   style: readFileSync(join(folder, 'page.css'), 'utf8'),
-  script: readFileSync(join(folder, 'ticks.js'), 'utf8'),
+  script: readFileSync(join(folder, 'page.js'), 'utf8'),
 };
 
 /** The look, or an error with everything that is wrong with it. */

@@ -11,7 +11,7 @@ export async function allPages(root: string): Promise<{ readonly name: string; r
   const look = readScreenLook({
     data: text('screen.yaml'),
     style: text('page.css'),
-    script: text('ticks.js'),
+    script: text('page.js'),
   });
   if (!look.ok) throw new Error(JSON.stringify(look.problems, null, 2));
   return samples.map(({ name, blocks, options }) => ({

@@ -1,5 +1,6 @@
-// Keeps ticked steps ticked, on this device, under the paper's fingerprint; counts them; clears them and puts them back.
-// The page can be read, and its boxes ticked, without any of this.
+// What a page for the screen can do beyond being read. Everything on it can be read, and its boxes ticked, without this.
+
+// Ticked steps stay ticked, on this device, under the paper's fingerprint; they are counted, cleared and put back.
 (() => {
   'use strict';
 
@@ -7,6 +8,7 @@
   const key = `kettlebook ticks ${document.documentElement.dataset.fingerprint}`;
   const language = document.documentElement.lang;
   const panel = document.getElementById('_ticks');
+  const notice = document.getElementById('_old');
   const bar = document.getElementById('_bar');
   const lists = [...document.querySelectorAll('.list-foot')].map((foot) => ({
     foot,
@@ -52,13 +54,15 @@
   const isOld = () => ticks.size > 0 && new Date(lastTick()).toDateString() !== new Date().toDateString();
   const dayOf = (when) =>
     new Date(when).toLocaleDateString(language, { weekday: 'long', day: 'numeric', month: 'long' });
+  const shortDayOf = (when) => new Date(when).toLocaleDateString(language, { day: 'numeric', month: 'short' });
   const timeOf = (when) => new Date(when).toLocaleTimeString(language, { hour: '2-digit', minute: '2-digit' });
 
   function show() {
     for (const box of boxes) box.checked = ticks.has(box.id);
     for (const list of lists) {
       const done = list.boxes.filter((box) => box.checked).length;
-      list.foot.hidden = done === 0;
+      list.foot.hidden = false;
+      list.foot.querySelector('button').hidden = done === 0;
       list.foot.querySelector('.count').textContent = filled(panel.dataset.listSome, { done, all: list.boxes.length });
     }
     showPanel();
@@ -66,18 +70,16 @@
   }
 
   function showPanel() {
-    const { none, some, old } = panel.dataset;
+    const { none, some } = panel.dataset;
+    const when = ticks.size === 0 ? '' : isOld() ? dayOf(lastTick()) : timeOf(lastTick());
     panel.hidden = false;
-    panel.classList.toggle('old', isOld());
     part('.state').textContent =
-      ticks.size === 0
-        ? none
-        : isOld()
-          ? filled(old, { when: dayOf(lastTick()) })
-          : filled(some, { done: ticks.size, all: boxes.length, when: timeOf(lastTick()) });
+      ticks.size === 0 ? none : filled(some, { done: ticks.size, all: boxes.length, when });
     part('.kept').hidden = isKept;
     part('.clear').hidden = ticks.size === 0;
     part('.back').hidden = cleared.size === 0;
+    notice.hidden = !isOld();
+    notice.querySelector('.state').textContent = filled(notice.dataset.old, { when });
   }
 
   function showBar() {
@@ -87,11 +89,12 @@
     const list = currentList();
     const done = list?.boxes.filter((box) => box.checked).length;
     soFar.textContent = isOld()
-      ? filled(soFar.dataset.old, { when: dayOf(lastTick()) })
+      ? filled(soFar.dataset.old, { when: shortDayOf(lastTick()) })
       : list
         ? filled(panel.dataset.listSome, { done, all: list.boxes.length })
         : '';
     soFar.hidden = soFar.textContent === '';
+    soFar.href = isOld() ? '#_old' : '#_ticks';
     bar.querySelector('.next').disabled = !nextBox();
   }
 
@@ -157,6 +160,10 @@
     clear(boxes);
     part('.back').focus();
   });
+  notice.querySelector('button').addEventListener('click', () => {
+    clear(boxes);
+    document.getElementById('_title').focus();
+  });
   part('.back').addEventListener('click', () => {
     putBack();
     part('.clear').focus();
@@ -171,7 +178,24 @@
   addEventListener('pageshow', show);
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && show());
 
-  // Ticks made before this ran, if any, were on a page without it and are not kept.
   load();
   show();
+})();
+
+// Tables and drawings that are wider than the screen fade at the side that goes on; only those can be reached by keyboard.
+(() => {
+  'use strict';
+
+  const frames = [...document.querySelectorAll('.frame, .drawing')];
+
+  function look(frame) {
+    const spare = frame.scrollWidth - frame.clientWidth;
+    if (spare > 1) frame.tabIndex = 0;
+    else frame.removeAttribute('tabindex');
+    frame.classList.toggle('goes-on', frame.scrollLeft < spare - 1);
+  }
+
+  for (const frame of frames) frame.addEventListener('scroll', () => look(frame), { passive: true });
+  const sizes = new ResizeObserver((changes) => changes.forEach(({ target }) => look(target)));
+  for (const frame of frames) sizes.observe(frame);
 })();
