@@ -44,8 +44,10 @@ const text = (most: number) =>
 const maybe = (most: number) => fc.oneof(fc.constant(''), text(most));
 
 const anyCaution: fc.Arbitrary<CautionBlock> = fc
-  .tuple(fc.constantFrom('danger', 'warning', 'caution', 'notice'), text(5), maybe(9), maybe(9))
-  .map(([signal, hazard, consequence, avoidance]) => caution(signal, hazard, consequence, avoidance));
+  .tuple(fc.constantFrom('danger', 'warning', 'caution', 'notice'), text(5), maybe(9), maybe(9), fc.boolean())
+  .map(([signal, hazard, consequence, avoidance, brief]) =>
+    brief ? { ...caution(signal, hazard), brief } : caution(signal, hazard, consequence, avoidance),
+  );
 
 const anyStep: fc.Arbitrary<StepItem> = fc
   .record({

@@ -85,9 +85,8 @@ function layoutAtSize(
 
 function layoutOnce(blocks: readonly Block[], options: CardOptions, open: Setting): Round<LaidOut> {
   const { problems, labels, structure, survey: found } = open;
-  const { heads, setting, widthPt, titleNames, rest } = cardBody(blocks, options, open);
+  const { heads, setting, firstRoomPt, widthPt, titleNames, rest } = cardBody(blocks, options, open);
   const pieces = collectBlocks(rest, columnOf(widthPt), setting);
-  const firstRoomPt = setting.roomPt + heads.next.heightPt - heads.first.heightPt;
   const { left, top } = options.sheet.margins;
   const faces = paginate(pieces, setting, firstRoomPt).map((boxes, index) => {
     const headPt = (index === 0 ? heads.first : heads.next).heightPt;
@@ -127,12 +126,14 @@ function cardBody(blocks: readonly Block[], options: CardOptions, open: Setting)
   };
   const markPt = Math.max(markStrip(true, widthPt, open).heightPt, markStrip(false, widthPt, open).heightPt);
   const foot = footStrip(options.foot, 88, 88, footStyle(options), widthPt, open);
-  const roomPt = heightPt - heads.next.heightPt - markPt - foot.heightPt;
+  const firstRoomPt = heightPt - heads.first.heightPt - markPt - foot.heightPt;
+  // a later face never has more room than the first, or all might move there and leave the title alone
+  const roomPt = Math.min(firstRoomPt, heightPt - heads.next.heightPt - markPt - foot.heightPt);
   const titleNames = titlePieces.flatMap((piece) =>
     isSolid(piece) ? piece.anchors.map(({ name }) => name) : [],
   );
   const rest = title === undefined ? blocks : blocks.slice(1);
-  return { heads, widthPt, titleNames, rest, setting: { ...open, roomPt } };
+  return { heads, widthPt, titleNames, rest, firstRoomPt, setting: { ...open, roomPt } };
 }
 
 function columnOf(widthPt: number): Place {

@@ -6,7 +6,7 @@ import type { LaidOut, Page } from '../../../src/layout/frame';
 import { makeSheet, readSheetSize } from '../../../src/layout/sheet';
 import type { CardOptions } from '../../../src/layout/types';
 import type { Block } from '../../../src/markup/block';
-import { caution, heading, step, steps, table, words } from '../../helpers/blocks';
+import { caution, group, heading, step, steps, table, words } from '../../helpers/blocks';
 import { plainTheme, plexFonts } from '../../helpers/fonts';
 import { linesOf, textsOf } from '../../helpers/squarePage';
 
@@ -113,6 +113,14 @@ describe('layoutCard', () => {
         numbered(3, above + 1),
       ];
       laidOut(blocks, options('A7', { mostPt: 10 }));
+    }
+  });
+
+  it('never leaves its title alone on the first face, however long it is', () => {
+    for (let length = 2; length < 24; length += 1) {
+      const blocks = [heading(1, words(length)), group([numbered(4)]), numbered(9, 5)];
+      const { pages } = laidOut(blocks, options('A7', { title: 'Short', mostPt: 9 }));
+      expect(linesOf(pages[0]).some((line) => line.startsWith('1 '))).toBe(true);
     }
   });
 
