@@ -105,12 +105,12 @@ class Expansion {
     ];
   }
 
-  /** Those of `after` that this car has; in place of one it has not, what that one usually comes after. */
+  /** Those of `after` that this car has; in place of one it has not, those that one comes after. */
   private after(ids: readonly string[]): readonly string[] {
     const found = ids.flatMap((id): readonly string[] => {
       const form = this.library.procedures.find((each) => each.form.id === id)?.form;
       if (form === undefined) return [];
-      return holds(this.car, form.when) ? [id] : this.after(form.after.slice(0, 1));
+      return holds(this.car, form.when) ? [id] : this.after(form.after);
     });
     return [...new Set(found)];
   }

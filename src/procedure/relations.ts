@@ -1,7 +1,7 @@
 /** Relations: parts that belong to the part at hand, such as the vent valve of a tank or the last valve of a burner. */
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
-import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo, valvesTo } from './fuelWay';
+import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo } from './fuelWay';
 
 /** One relation. */
 export interface Relation {
@@ -57,7 +57,6 @@ export const relations: Readonly<Record<string, Relation>> = {
         gauge.of === id && gauge.reads === 'pressure' ? [key] : [],
       ),
   },
-  valves: { meaning: 'Of a burner: every hand valve on its way, from the tank forward.', parts: valvesTo },
   'last-valve': { meaning: 'Of a burner: the hand valves nearest to it.', parts: lastValvesTo },
   'hand-valve': {
     meaning:
@@ -91,9 +90,5 @@ export const relations: Readonly<Record<string, Relation>> = {
   bypass: {
     meaning: 'Of a pump: its bypass valve.',
     parts: (car, id) => present(car.spec.pumps[id]?.bypass),
-  },
-  cocks: {
-    meaning: 'Of a gauge: the cocks that shut it off.',
-    parts: (car, id) => car.spec.gauges[id]?.cocks ?? [],
   },
 };

@@ -1,7 +1,7 @@
 /** Traits: yes-or-no facts of a part or of the whole car that decide whether a step belongs in its papers. */
 import type { Car, PartId } from '../car/car';
 import { duties } from './duties';
-import { fuelPumps, fuelTanks, lastValvesTo, pumpedTanks } from './fuelWay';
+import { fuelPumps, lastValvesTo, pumpedTanks } from './fuelWay';
 
 /** A yes-or-no fact of a part. */
 export interface PartTrait {
@@ -88,11 +88,6 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     holds: (car, id) =>
       Object.values(car.spec.pumps).some((pump) => pump.moves === 'air' && pump.charges === id),
   },
-  'has-vent-valve': {
-    meaning: 'A tank with a valve that lets its pressure off.',
-    holds: (car, id) => car.spec.tanks[id]?.['vent-valve'] !== undefined,
-  },
-  'fuel-tank': { meaning: 'A tank of fuel.', holds: (car, id) => fuelTanks(car).includes(id) },
   'read-by-stick': { meaning: 'A tank read with a stick.', holds: (car, id) => readBy(car, id) === 'stick' },
   'read-by-gauge': {
     meaning: 'A tank read on a gauge or glass.',
@@ -102,10 +97,6 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'A tank whose content cannot be read.',
     holds: (car, id) => readBy(car, id) === 'not-read',
   },
-  'lit-by-burner': {
-    meaning: 'A burner lit by a pilot.',
-    holds: (car, id) => igniterKind(car, id) === 'burner',
-  },
   'lit-by-switch': {
     meaning: 'A burner lit by a switch.',
     holds: (car, id) => igniterKind(car, id) === 'control',
@@ -113,14 +104,6 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
   'lit-by-torch': {
     meaning: 'A burner lit with a torch or other equipment.',
     holds: (car, id) => igniterKind(car, id) === 'equipment',
-  },
-  'lit-by-said': {
-    meaning: 'A burner whose spec says what lights it.',
-    holds: (car, id) => igniterKind(car, id) !== undefined,
-  },
-  'has-vaporizer': {
-    meaning: 'A burner with a vaporizer.',
-    holds: (car, id) => car.spec.burners[id]?.vaporizer !== undefined,
   },
   'has-last-valve': {
     meaning: 'A burner with a hand valve on its way.',
@@ -168,17 +151,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'It is equipment, such as a torch.',
     holds: (car, id) => car.parts.get(id)?.kind === 'equipment',
   },
-  'level-cold-only': {
-    meaning: 'A way of reading the level that works only cold.',
-    holds: (car, id) =>
-      car.spec.boiler.level.filter((way) => way.gauge === id).every((way) => way.when === 'cold'),
-  },
-  'by-hand': { meaning: 'A pump worked by hand.', holds: (car, id) => car.spec.pumps[id]?.drive === 'hand' },
   'test-said': {
     meaning: 'A device whose spec says how it is tested.',
     holds: (car, id) => car.spec.devices[id]?.test !== undefined,
   },
-  'is-boiler': { meaning: 'It is the boiler.', holds: (_, id) => id === 'boiler' },
 };
 
 /** Facts of the car, by name. */
@@ -203,14 +179,6 @@ export const carTraits: Readonly<Record<string, CarTrait>> = {
   'blow-down-pressure-said': {
     meaning: 'The spec gives the pressure for blowing down.',
     holds: (car) => car.spec.boiler['blow-down-pressure'] !== undefined,
-  },
-  'least-to-move-said': {
-    meaning: 'The spec gives the least pressure for moving off.',
-    holds: (car) => car.spec.boiler['least-to-move'] !== undefined,
-  },
-  'oil-proof-said': {
-    meaning: 'The spec says how one sees oil going in.',
-    holds: (car) => car.spec.engine.oil.proof !== undefined,
   },
   'two-readings-cold': {
     meaning: 'The level can be read in two ways with the boiler cold.',

@@ -1,21 +1,9 @@
 /** Duties of equipment, controls, devices and of valves as a whole. */
 import type { Car } from '../../car/car';
 import type { Duties } from './duty';
-import { heaters, igniters } from './fuel';
 import { keysWhere } from './pick';
 
-const equipmentKinds = [
-  'extinguisher',
-  'torch',
-  'stick',
-  'chocks',
-  'gloves',
-  'can',
-  'funnel',
-  'hose',
-  'tube',
-  'spanner',
-] as const;
+const equipmentKinds = ['extinguisher', 'torch', 'chocks', 'gloves', 'tube'] as const;
 
 const equipmentDuties: Duties = Object.fromEntries(
   equipmentKinds.map((kind) => [
@@ -39,13 +27,7 @@ const controlDuties: Duties = Object.fromEntries(
   ]),
 );
 
-const deviceKinds = [
-  'steam-automatic',
-  'low-water-cut-off',
-  'check-valve',
-  'relief-valve',
-  'temperature-cut-off',
-] as const;
+const deviceKinds = ['steam-automatic', 'low-water-cut-off', 'relief-valve', 'temperature-cut-off'] as const;
 
 const deviceDuties: Duties = Object.fromEntries(
   deviceKinds.map((kind) => [
@@ -61,17 +43,6 @@ const otherDuties: Duties = {
   'every-valve': {
     meaning: 'Every valve, in the order of the spec.',
     parts: (car) => Object.keys(car.spec.valves),
-  },
-  'other-control': {
-    meaning: 'Controls of kind `switch` or `other` that neither light a burner nor heat a vaporizer.',
-    parts: (car) =>
-      keysWhere(
-        car.spec.controls,
-        (control, id) =>
-          (control.kind === 'switch' || control.kind === 'other') &&
-          !igniters(car).includes(id) &&
-          !heaters(car).includes(id),
-      ),
   },
 };
 

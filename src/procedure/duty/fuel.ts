@@ -1,6 +1,5 @@
 /** Duties of the fuel side. */
 import type { Car, PartId } from '../../car/car';
-import { carrying, routesTo } from '../../car/flow';
 import {
   allFuelValves,
   burnersFor,
@@ -51,14 +50,6 @@ export function heaters(car: Car): readonly PartId[] {
   return unique(Object.values(car.spec.vaporizers ?? {}).flatMap((each) => each['heated-by']));
 }
 
-function feeds(car: Car, tank: PartId, burners: readonly PartId[]): boolean {
-  return burners.some((burner) => {
-    const job = car.spec.burners[burner]?.job;
-    const use = job === 'main' ? carrying('main fuel') : carrying('main fuel', 'pilot fuel');
-    return routesTo(car.plant, burner, (id) => id === tank, use).length > 0;
-  });
-}
-
 /** Duties of the fuel side, by name. */
 export const fuelDuties: Duties = {
   'main-burner': { meaning: 'Burners whose job is `main`.', parts: mains },
@@ -68,7 +59,6 @@ export const fuelDuties: Duties = {
     meaning: 'Vaporizers of the main burners.',
     parts: (car) => unique(mains(car).map((id) => car.spec.burners[id]?.vaporizer)),
   },
-  'fuel-tank': { meaning: 'Every fuel tank.', parts: fuelTanks },
   'filled-tank': {
     meaning: 'Fuel tanks that are filled from a can: all but those a pump fills from another tank.',
     parts: (car) => without(fuelTanks(car), pumpedTanks(car)),
@@ -88,15 +78,6 @@ export const fuelDuties: Duties = {
       ),
   },
   'pumped-tank': { meaning: 'Fuel tanks that a pump fills from another tank.', parts: pumpedTanks },
-  'pilot-tank': {
-    meaning: 'Fuel tanks that feed a pilot and no main burner.',
-    parts: (car) =>
-      fuelTanks(car).filter((tank) => feeds(car, tank, pilots(car)) && !feeds(car, tank, mains(car))),
-  },
-  'main-tank': {
-    meaning: 'Fuel tanks that feed a main burner.',
-    parts: (car) => fuelTanks(car).filter((tank) => feeds(car, tank, mains(car))),
-  },
   'fuel-valve': {
     meaning: 'Hand valves on any way from a fuel tank to a burner, from the tank forward.',
     parts: allFuelValves,
@@ -153,18 +134,6 @@ export const fuelDuties: Duties = {
     meaning: 'Bypass valves of fuel pumps.',
     parts: (car) =>
       unique(Object.values(car.spec.pumps).map((pump) => (pump.moves === 'fuel' ? pump.bypass : undefined))),
-  },
-  'fuel-gauge': {
-    meaning: 'Gauges that read the pressure of a fuel tank, burner or vaporizer.',
-    parts: (car) =>
-      keysWhere(
-        car.spec.gauges,
-        (gauge) =>
-          gauge.reads === 'pressure' &&
-          (fuelTanks(car).includes(gauge.of) ||
-            gauge.of in car.spec.burners ||
-            gauge.of in (car.spec.vaporizers ?? {})),
-      ),
   },
   'burner-fuel-gauge': {
     meaning: 'Gauges that read the pressure of the fuel at a burner or vaporizer.',

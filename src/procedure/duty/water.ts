@@ -34,21 +34,9 @@ export const waterDuties: Duties = {
     meaning: 'Hand valves on the way of the water from its tank to the boiler, bypasses left out.',
     parts: feedValves,
   },
-  'feed-pump': {
-    meaning: 'Pumps that move water and are not worked by hand.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive !== 'hand'),
-  },
-  'feed-engine-pump': {
-    meaning: 'Feed pumps driven by the engine.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'engine'),
-  },
   'feed-electric-pump': {
     meaning: 'Feed pumps driven by a motor.',
     parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'electric'),
-  },
-  'feed-steam-pump': {
-    meaning: 'Feed pumps driven by their own steam.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'steam'),
   },
   'feed-hand-pump': {
     meaning: 'Feed pumps worked by hand.',

@@ -1,0 +1,441 @@
+/** The step library: its form, the names it uses, and that nothing in it is idle. */
+import { describe, expect, test } from 'vitest';
+import { duties } from '../../src/procedure/duties';
+import { facts, settings } from '../../src/procedure/facts';
+import { readLibrary } from '../../src/procedure/library';
+import type { ConditionForm, EntryForm, SelectorForm } from '../../src/procedure/libraryForm';
+import { phases } from '../../src/procedure/procedure';
+import { relations } from '../../src/procedure/relations';
+import { carTraits, partTraits } from '../../src/procedure/traits';
+import { demoCar, demoCars } from '../cars/demo';
+import { smallCar, smallCars } from '../helpers/smallCars';
+import { libraryFiles, proceduresOf, sharedText, theLibrary } from './shared';
+
+const library = theLibrary();
+
+/** The library with some words of one file changed; they must stand in it. */
+function spoilt(file: string, from: string, to: string) {
+  const files = libraryFiles();
+  const text = files.get(file) ?? '';
+  expect(text).toContain(from);
+  files.set(
+    file,
+    text.replace(from, () => to),
+  );
+  return { outcome: readLibrary(files), line: text.slice(0, text.indexOf(from)).split('\n').length };
+}
+
+function allEntries(entries: readonly EntryForm[]): readonly EntryForm[] {
+  return entries.flatMap((entry) => [entry, ...allEntries(entry.steps ?? [])]);
+}
+
+const entries = library.procedures.flatMap(({ form }) => allEntries(form.steps));
+
+describe('the library', () => {
+  test('has at least one procedure for every phase', () => {
+    const there = new Set(library.procedures.map(({ form }) => form.phase));
+    expect(phases.filter((phase) => !there.has(phase))).toEqual([]);
+  });
+
+  test('has every emergency of the trade', () => {
+    const ids = library.procedures
+      .filter(({ form }) => form.phase === 'emergency')
+      .map(({ form }) => form.id);
+    expect(ids).toEqual(
+      expect.arrayContaining([
+        'shut-everything',
+        'low-water',
+        'glass-full',
+        'fire-outside',
+        'pilot-out',
+        'lit-back',
+        'throttle-sticks',
+        'pressure-high',
+        'glass-broken',
+        'feed-fails',
+        'fuel-pressure-falls',
+        'steam-in-burner',
+        'brakes-fade',
+        'burn-or-scald',
+      ]),
+    );
+  });
+
+  test('gives a result to every step', () => {
+    const steps = entries.filter((entry) => entry.steps === undefined);
+    expect(steps.length).toBeGreaterThan(300);
+    expect(
+      steps.filter((entry) => entry.result === undefined || entry.say === undefined).map((entry) => entry.id),
+    ).toEqual([]);
+  });
+
+  test('has no step that no car is given', () => {
+    const cars = [
+      ...Object.values(smallCars).map((patches) => smallCar(...patches)),
+      ...demoCars.map(demoCar),
+      ...moreShapes(),
+    ];
+    const given = new Set(
+      cars.flatMap((car) =>
+        proceduresOf(car, library).flatMap((procedure) =>
+          procedure.steps.map((step) => `${procedure.id} ${step.id.split('/')[0]}`),
+        ),
+      ),
+    );
+    const idle = library.procedures.flatMap(({ form }) =>
+      allEntries(form.steps).flatMap((entry) =>
+        entry.id === undefined || given.has(`${form.id} ${entry.id}`) ? [] : [`${form.id} ${entry.id}`],
+      ),
+    );
+    expect(idle).toEqual([]);
+  });
+
+  test('uses every caution, and every caution it uses exists', () => {
+    const used = new Set([
+      ...entries.flatMap((entry) => entry.cautions ?? []),
+      ...library.procedures.flatMap(({ form }) => form.cautions ?? []),
+    ]);
+    const front = [...library.cautions].flatMap(([id, { form }]) => (form.front === true ? [id] : []));
+    expect([...library.cautions.keys()].filter((id) => !used.has(id) && !front.includes(id))).toEqual([]);
+    expect([...used].filter((id) => !library.cautions.has(id))).toEqual([]);
+  });
+
+  test('proves every fact and sets every setting somewhere', () => {
+    const proven = new Set(entries.flatMap((entry) => entry.proves ?? []));
+    expect(Object.keys(facts).filter((fact) => !proven.has(fact))).toEqual([]);
+    const set = new Set(entries.flatMap((entry) => Object.keys(entry.sets ?? {})));
+    expect(Object.keys(settings).filter((setting) => !set.has(setting))).toEqual([]);
+  });
+
+  test('uses every duty, relation and trait', () => {
+    const selectors: SelectorForm[] = [];
+    const conditions: ConditionForm[] = [];
+    const gather = (condition: ConditionForm | undefined): void => {
+      if (condition === undefined) return;
+      conditions.push(condition);
+      if (condition.has !== undefined) selectors.push(condition.has);
+      for (const inner of [...(condition.all ?? []), ...(condition.any ?? [])]) gather(inner);
+      gather(condition.not);
+    };
+    for (const entry of entries) {
+      for (const selector of [
+        entry.on,
+        entry.each,
+        entry.for,
+        entry.beside,
+        ...Object.values(entry.with ?? {}),
+      ])
+        if (selector !== undefined) selectors.push(selector);
+      gather(entry.when);
+    }
+    for (const { form } of library.procedures) {
+      gather(form.when);
+      for (const need of form.needs ?? []) {
+        gather(need.car);
+        gather(need.when);
+        if (need.for !== undefined) selectors.push(need.for);
+      }
+    }
+    for (const { form } of library.cautions.values()) gather(form['applies-when']);
+    // reference data speaks of duties and traits in the same words
+    const reference = `${sharedText('faults.yaml')}${sharedText('glossary.yaml')}`;
+    const named = new Set([
+      ...selectors.flatMap((selector) => [
+        selector.duty,
+        selector.its,
+        selector.except,
+        ...(selector.where ?? []),
+        ...(selector['where-not'] ?? []),
+      ]),
+      ...conditions.flatMap((condition) => [condition.trait, condition['it-is']]),
+      ...[...reference.matchAll(/(?:duty|trait): ([a-z-]+)/g)].map((match) => match[1]),
+    ]);
+    const names = [
+      ...Object.keys(duties),
+      ...Object.keys(relations),
+      ...Object.keys(partTraits),
+      ...Object.keys(carTraits),
+    ];
+    // steps reach these through a tank; the duty tells that the valve is known
+    const toldApart = ['tank-vent-valve', 'air-valve'];
+    expect(names.filter((name) => !named.has(name) && !toldApart.includes(name))).toEqual([]);
+  });
+});
+
+/** Shapes that only a few steps are for. */
+function moreShapes() {
+  const steamPump = {
+    pumps: { 'hand-pump': { name: 'hand water pump', place: 'dash', moves: 'water', drive: 'hand' } },
+  };
+  return [
+    // a torch lights the main burner and heats its vaporizer; nothing is a pilot
+    smallCar(...(smallCars['one pilot valve'] ?? []), {
+      tanks: { 'pilot-tank': null },
+      fuels: { spirit: null },
+      valves: { 'pilot-valve': null },
+      burners: { 'pilot-burner': null, 'main-burner': { 'lit-by': 'torch' } },
+      vaporizers: { coil: { 'heated-by': ['torch'], 'warm-first': '5 min' } },
+      lines: [
+        {
+          carries: 'main fuel',
+          through: ['fuel-tank', 'strainer', 'fuel-stop-valve', 'automatic', 'coil', 'main-burner'],
+        },
+        ...steamLines,
+      ],
+      ...steamPump,
+    }),
+    // an electric heater for the vaporizer, a spark for the pilot, oil by a hand pump through a valve, a stop valve and a whistle
+    smallCar(...(smallCars['one pilot valve'] ?? []), {
+      controls: {
+        heater: { name: 'heater switch', place: 'dash', kind: 'switch', does: 'Heats the vaporizer.' },
+        spark: { name: 'spark switch', place: 'dash', kind: 'switch', does: 'Makes a spark at the pilot.' },
+        brake: { name: 'foot brake', place: 'dash', kind: 'brake', does: 'Stops the car.' },
+        bell: { name: 'bell', place: 'dash', kind: 'horn', does: 'Rings.' },
+        lamps: { name: 'lamp switch', place: 'dash', kind: 'lamps', does: 'Lights the lamps.' },
+        tiller: { name: 'tiller', place: 'dash', kind: 'steering', does: 'Steers.' },
+        reverse: { name: 'reverse lever', place: 'dash', kind: 'reverse', does: 'Sets forward and reverse.' },
+      },
+      burners: { 'pilot-burner': { 'lit-by': 'spark' } },
+      vaporizers: { coil: { 'heated-by': ['heater'], 'warm-first': '5 min' } },
+      engine: { reverse: 'reverse', oil: { pump: 'oil-pump', tank: 'oil-tank' } },
+      tanks: {
+        'oil-tank': {
+          name: 'oil tank',
+          place: 'dash',
+          holds: 'cylinder-oil',
+          capacity: '1 US qt',
+          vent: 'lid',
+          filler: { place: 'dash' },
+          read: 'not-read',
+        },
+        'water-tank': { read: 'not-read' },
+        'fuel-tank': { pressure: null, 'fill-to': null },
+      },
+      pumps: {
+        ...steamPump.pumps,
+        'oil-pump': { name: 'oil pump', place: 'dash', moves: 'oil', drive: 'hand' },
+        'feed-motor': { name: 'motor feed pump', place: 'dash', moves: 'water', drive: 'electric' },
+      },
+      valves: {
+        'oil-cock': small('oil cock', 'O1'),
+        'steam-stop': small('steam stop valve', 'S4'),
+        whistle: small('whistle valve', 'S5'),
+        'tank-drain': small('tank drain', 'W8'),
+      },
+      equipment: {
+        chocks: { name: 'chocks', kind: 'chocks', place: 'dash' },
+        gloves: { name: 'gloves', kind: 'gloves', place: 'dash' },
+      },
+      superheater: { name: 'superheater', place: 'underneath', 'in-the-fire': false },
+      lines: [
+        {
+          carries: 'main fuel',
+          through: ['fuel-tank', 'strainer', 'fuel-stop-valve', 'automatic', 'coil', 'main-burner'],
+        },
+        { carries: 'pilot fuel', through: ['pilot-tank', 'pilot-valve', 'pilot-burner'] },
+        { carries: 'oil', through: ['oil-tank', 'oil-pump', 'oil-cock', 'engine'] },
+        { carries: 'steam', through: ['boiler', 'steam-stop', 'throttle', 'superheater', 'engine'] },
+        { carries: 'steam', through: ['boiler', 'whistle', 'open-air'] },
+        { carries: 'water', through: ['water-tank', 'tank-drain', 'ground'] },
+        { carries: 'water', through: ['water-tank', 'feed-motor', 'check-valve', 'boiler'] },
+        ...steamLines.filter((line) => line.through[1] !== 'throttle'),
+      ],
+    }),
+    // a pilot, but a motor pump for the main fuel, with a bypass and a drain; water read on a glass
+    smallCar(...(smallCars['one pilot valve'] ?? []), {
+      pumps: {
+        ...steamPump.pumps,
+        'fuel-motor': {
+          name: 'motor fuel pump',
+          place: 'underneath',
+          moves: 'fuel',
+          drive: 'electric',
+          bypass: 'fuel-bypass',
+        },
+      },
+      tanks: { 'water-tank': { read: 'glass' }, 'fuel-tank': { pressure: null, 'fill-to': null } },
+      valves: { 'fuel-bypass': small('fuel bypass valve', 'F8'), 'fuel-drain': small('fuel drain', 'F9') },
+      lines: [
+        {
+          carries: 'main fuel',
+          through: [
+            'fuel-tank',
+            'strainer',
+            'fuel-motor',
+            'fuel-stop-valve',
+            'automatic',
+            'coil',
+            'main-burner',
+          ],
+        },
+        { carries: 'main fuel', through: ['fuel-motor', 'fuel-bypass', 'fuel-tank'] },
+        { carries: 'main fuel', through: ['fuel-tank', 'fuel-drain', 'ground'] },
+        { carries: 'pilot fuel', through: ['pilot-tank', 'pilot-valve', 'pilot-burner'] },
+        ...steamLines,
+      ],
+    }),
+    // a spark lights the main burner, a torch heats its vaporizer first, and no fuel is stopped from the seat
+    smallCar(...(smallCars['electric ignition, monotube, condenser'] ?? []), {
+      equipment: { torch: { name: 'torch', kind: 'torch', place: 'dash' } },
+      burners: { 'main-burner': { vaporizer: 'coil' } },
+      vaporizers: {
+        coil: {
+          name: 'vaporizer',
+          place: 'underneath',
+          'heated-by': ['torch'],
+          'hot-when': 'water dances off it',
+          'warm-first': '5 min',
+        },
+      },
+      valves: { 'fuel-stop-valve': { place: 'underneath' } },
+      lines: [
+        {
+          carries: 'main fuel',
+          through: [
+            'fuel-tank',
+            'strainer',
+            'fuel-pump',
+            'fuel-stop-valve',
+            'automatic',
+            'coil',
+            'main-burner',
+          ],
+        },
+        { carries: 'air', through: ['open-air', 'blower', 'main-burner'] },
+        { carries: 'exhaust', through: ['engine', 'condenser'] },
+        { carries: 'water', through: ['condenser', 'water-tank'] },
+        ...steamLines.filter(
+          (line) =>
+            !['blow-down-tap', 'water-glass'].includes(line.through[1] ?? '') && line.carries !== 'exhaust',
+        ),
+      ],
+    }),
+    // nothing stops the fuel from the seat; a glass is the only reading
+    smallCar(...(smallCars['one pilot valve'] ?? []), {
+      places: { rear: { name: 'rear', at: { back: '6 ft', right: '0 in' }, reach: 'standing' } },
+      valves: { 'fuel-stop-valve': { place: 'rear' }, 'pilot-valve': { place: 'rear' } },
+    }),
+  ];
+}
+
+function small(name: string, tag: string) {
+  return {
+    name,
+    tag,
+    place: 'dash',
+    kind: 'needle',
+    opens: 'anticlockwise',
+    parked: 'shut',
+    does: 'Is there for the tests.',
+  };
+}
+
+const steamLines = [
+  { carries: 'water', through: ['water-tank', 'feed-pump', 'check-valve', 'boiler'] },
+  { carries: 'water', through: ['water-tank', 'hand-pump', 'check-valve', 'boiler'] },
+  { carries: 'water', through: ['feed-pump', 'bypass-valve', 'water-tank'] },
+  { carries: 'water', through: ['boiler', 'blow-down-tap', 'ground'] },
+  { carries: 'water', through: ['boiler', 'water-glass'] },
+  { carries: 'steam', through: ['boiler', 'throttle', 'engine'] },
+  { carries: 'steam', through: ['boiler', 'safety-valve', 'open-air'] },
+  { carries: 'steam', through: ['engine', 'drip-cock', 'ground'] },
+  { carries: 'exhaust', through: ['engine', 'open-air'] },
+];
+
+describe('a library that is spoilt says where', () => {
+  const fire = 'procedures/40-fire.yaml';
+  test.each([
+    [
+      'a duty that does not exist',
+      fire,
+      'each: { duty: pilot-feed-valve, order: from-source }',
+      'each: { duty: pilot-fed-valve, order: from-source }',
+      'library-unknown',
+      'pilot-feed-valve',
+    ],
+    [
+      'a relation that does not exist',
+      fire,
+      'each: { its: last-valve }',
+      'each: { its: last-valves }',
+      'library-unknown',
+      'last-valve',
+    ],
+    [
+      'a trait that does not exist',
+      fire,
+      'where: [heats-main-vaporizer] }\n        car: { it-is: soak-said }',
+      'where: [heats-main-vaporiser] }\n        car: { it-is: soak-said }',
+      'library-unknown',
+      'heats-main-vaporizer',
+    ],
+    [
+      'a caution that does not exist',
+      fire,
+      'cautions: [torch, soak-hurried]',
+      'cautions: [torch, soak-huried]',
+      'library-unknown',
+      'soak-hurried',
+    ],
+    [
+      'a fact that does not exist',
+      fire,
+      'proves: [flame-good, igniter-proven]',
+      'proves: [flame-good, igniter-prooven]',
+      'library-unknown',
+      'igniter-proven',
+    ],
+    [
+      'a phrase that does not exist',
+      fire,
+      '{{> crack-how}}',
+      '{{> crack-hw}}',
+      'library-unknown',
+      'crack-how',
+    ],
+  ])('%s', (_, file, from, to, code, expected) => {
+    const { outcome, line } = spoilt(file, from, to);
+    const problems = outcome.ok ? [] : outcome.problems;
+    expect(problems.map((problem) => problem.code)).toContain(code);
+    const found = problems.find((problem) => problem.code === code);
+    expect(found?.expected).toBe(`\`${expected}\``);
+    expect(found?.at?.file).toBe(file);
+    expect(Math.abs((found?.at?.line ?? 0) - line)).toBeLessThanOrEqual(3);
+  });
+
+  test('braces that do not close', () => {
+    const { outcome } = spoilt(fire, '{{boiler.working-level}}', '{{boiler.working-level}');
+    expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.code)).toContain('library-words');
+  });
+
+  test('a key of a step written wrong', () => {
+    const { outcome, line } = spoilt(
+      fire,
+      '        result: dry from end to end',
+      '        resultt: dry from end to end',
+    );
+    const problems = outcome.ok ? [] : outcome.problems;
+    expect(problems.map((problem) => [problem.code, problem.at?.file, problem.at?.line])).toEqual([
+      ['library-form', fire, line],
+    ]);
+  });
+
+  test('a step key that stands twice', () => {
+    const { outcome } = spoilt(fire, 'id: pilot-joints', 'id: pilot-pressure');
+    expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.code)).toEqual(['library-twice']);
+  });
+
+  test('a setting of the wrong kind', () => {
+    const { outcome } = spoilt(fire, 'sets: { lighting: it }', 'sets: { lighting: 3 }');
+    expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.code)).toEqual(['library-unknown']);
+  });
+
+  test('a file that is not there', () => {
+    const files = libraryFiles();
+    files.delete('cautions.yaml');
+    const outcome = readLibrary(files);
+    expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.message)).toEqual([
+      'the library has no file `cautions.yaml`',
+    ]);
+  });
+});
