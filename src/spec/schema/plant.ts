@@ -6,7 +6,7 @@ import { choice, count, date, keyed, measure, names, words, yesNo } from './fiel
 const levelReading = z.strictObject({
   gauge: names(['gauge', 'valve'], 'The glass, indicator or try cock it is read on.', 'water-glass'),
   when: choice(['cold', 'steaming', 'both'], 'When this way works.', 'both'),
-  how: words('How it is read.', 'shut the lower cock, open it: the water must move').optional(),
+  how: words('How it is read.', 'shut the lower cock, then open it; the water must move').optional(),
 });
 
 /** The boiler. */
