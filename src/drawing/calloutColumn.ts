@@ -25,15 +25,19 @@ export interface Column {
 
 type Tops = readonly number[];
 
+/** An area (square points) so small that three points are taken to be in one line. */
+const straight = 1e-9;
+
 /** The top of each label. If they are too tall together they run over the bottom. Points must not lie on the edge. */
 export function placeColumn(labels: readonly ColumnLabel[], column: Column): Tops {
   if (labels.length === 0) return [];
-  const candidates = [nearTheirPoints(labels, column), ...oneUnderTheOther(labels, column)];
-  const sound = candidates.flatMap((tops) =>
-    tops && crossing(labels, tops, column) === undefined ? [tops] : [],
-  );
+  const underEachOther = oneUnderTheOther(labels, column);
+  const candidates = [nearTheirPoints(labels, column) ?? [], ...underEachOther];
+  const sound = candidates.filter((tops) => tops.length > 0 && !crossing(labels, tops, column));
   const lengths = sound.map((tops) => totalLength(labels, tops, column));
-  return sound[lengths.indexOf(Math.min(...lengths))] ?? [];
+  const best = sound[lengths.indexOf(Math.min(...lengths))] ?? underEachOther[0];
+  if (!best) throw new Error('a column of labels could not be placed');
+  return best;
 }
 
 function nearTheirPoints(labels: readonly ColumnLabel[], column: Column): Tops | undefined {
@@ -85,8 +89,9 @@ function uppermost(labels: readonly ColumnLabel[], among: ReadonlySet<number>, p
     const { x, y } = labels[index]?.anchor ?? port;
     const run = Math.abs(x - port.x);
     const slope = (y - port.y) / run;
-    if (best.index < 0 || slope < best.slope || (slope === best.slope && run < best.run))
-      best = { index, slope, run };
+    // in one line with the port, as nearly as `meet` can tell
+    const level = Math.abs(slope - best.slope) * run * best.run < straight;
+    if (best.index < 0 || (level ? run < best.run : slope < best.slope)) best = { index, slope, run };
   }
   return best.index;
 }
@@ -154,7 +159,7 @@ export function meet(a: Point, b: Point, c: Point, d: Point): boolean {
 /** Which way one turns going from `a` by `b` to `c`: the sign says; 0 for straight on. */
 function turn(a: Point, b: Point, c: Point): number {
   const area = (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
-  return Math.abs(area) < 1e-9 ? 0 : area;
+  return Math.abs(area) < straight ? 0 : area;
 }
 
 function within(a: Point, b: Point, p: Point): boolean {

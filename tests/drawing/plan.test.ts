@@ -162,7 +162,7 @@ describe('the plan of a car', () => {
           expect(toSvg(drawing)).not.toContain('NaN');
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 });
