@@ -4,7 +4,6 @@
  * All answers follow the direction of flow.
  */
 import type { Car, PartId } from './car';
-import { partsInFlowOrder } from './order';
 import { carryingFuel, type PipeFilter, type Route, routesTo, startsOf } from './routes';
 
 export { partsInFlowOrder } from './order';
@@ -26,14 +25,6 @@ export function fuelRoutes(car: Piped, to: PartId): readonly Route[] {
 export function tanksFeeding(car: Piped, burner: PartId): readonly PartId[] {
   const starts = startsOf(car.plant, burner, isTank(car), carryingFuel);
   return [...car.parts.keys()].filter((id) => starts.has(id));
-}
-
-/**
- * The hand valves on the given routes, in the order of flow: each comes after every valve upstream of it.
- * Valves in parallel keep the order of the spec's lines.
- */
-export function valvesInFlowOrder(car: Piped, routes: readonly Route[]): readonly PartId[] {
-  return partsInFlowOrder(routes).filter((id) => car.parts.get(id)?.kind === 'valve');
 }
 
 /** How the plant stands: which hand valves are open, which devices pass, which pumps are worked, which parts hold something to give. */

@@ -20,9 +20,6 @@ export interface Pipe {
   readonly step: number;
 }
 
-/** Parts that can hold their pipe shut. Hand valves stand as set; devices act by themselves; a pump passes only when worked. */
-export type Stopper = 'valve' | 'device' | 'pump';
-
 /** The graph. */
 export interface Plant {
   readonly pipes: readonly Pipe[];

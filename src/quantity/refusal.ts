@@ -81,6 +81,8 @@ function nonsenseWords(found: string, examples: readonly string[]): string {
     return 'write decimals with a point; a comma stands only between thousands, as in `12,500`';
   if (/\d\s*(?:e[+-]?\d|\*|x\s*10)/i.test(found)) return 'write the number out in full, such as `12,500`';
   if (/\d\s*(?:-|–|to)\s*\d/.test(found)) return 'write one amount, not a range';
+  if (/\d_\d/.test(found)) return 'write a comma between thousands, or nothing, as in `12,500`';
+  if (/^\d+:\d/.test(found)) return 'write hours and minutes out, as in `1 h 30 min`';
   return `write a number first, then its unit, like ${either(examples)}`;
 }
 
@@ -100,7 +102,7 @@ function unitWords(dimension: Dimension, fault: Fault & { kind: 'unit' }): strin
   const number = String(fault.number);
   if (plain === '')
     return `every number needs its unit; write it like ${either(dimensionWords[dimension].examples)}`;
-  if (/^(?:-|–|to)$/.test(plain)) return nonsenseWords(fault.found, dimensionWords[dimension].examples);
+  if (/^(?:-|–|to|_|:)$/.test(plain)) return nonsenseWords(fault.found, dimensionWords[dimension].examples);
   const vague = vaguenesses.find((v) => v.dimensions.includes(dimension) && v.pattern.test(plain));
   if (vague) {
     const instead = vague.instead.map((text) => text.replace('#', number));

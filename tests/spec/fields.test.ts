@@ -611,7 +611,7 @@ describe('quantities', () => {
         \`burners.main-burner.full-rate\` cannot be used as it stands
         found: \`12_000 US gal/h\`
         expected: a volume used or moved in a time, such as \`5 US gal/h\`, \`4 imp gal/h\`, \`19 L/h\` or \`1 US pt/h\`
-        mend: \`_\` is not a unit this program knows here; write it like \`5 US gal/h\`, \`4 imp gal/h\`, \`19 L/h\` or \`1 US pt/h\`"
+        mend: write a comma between thousands, or nothing, as in \`12,500\`"
     `);
   });
 
@@ -621,7 +621,7 @@ describe('quantities', () => {
         \`burners.pilot-burner.soak.good\` cannot be used as it stands
         found: \`1:30\`
         expected: a time, such as \`20 min\`, \`1 h 30 min\`, \`45 s\` or \`2 days\`
-        mend: \`:\` is not a unit this program knows here; write it like \`20 min\`, \`1 h 30 min\`, \`45 s\` or \`2 days\`"
+        mend: write hours and minutes out, as in \`1 h 30 min\`"
     `);
   });
 
