@@ -14,7 +14,7 @@ test('quantities come out in SI units, with what was written and whether it was 
   expect(spec.tanks['water-tank']?.capacity).toMatchObject({ written: '20 US gal', estimated: false });
   expect(spec.running['mass-empty'].si).toBeCloseTo(1100 * 0.45359237, 9);
   expect(spec.running['mass-empty']).toMatchObject({ written: 'about 1100 lb', estimated: true });
-  expect(spec.fuels['blend']?.parts.map((part) => part.share.si)).toEqual([0.9, 0.1]);
+  expect(spec.fuels.blend?.parts.map((part) => part.share.si)).toEqual([0.9, 0.1]);
 });
 
 test('words come out without blanks around them', () => {
