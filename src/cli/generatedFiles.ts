@@ -1,5 +1,7 @@
 /** The files of the repository that are made from the program itself, so that they say what it does. */
 import { diagnosticsReference } from '../diagnostic/reference';
+import { readLibrary } from '../procedure/library';
+import { libraryGuide } from '../procedure/libraryGuide';
 import { specJsonSchemaText } from '../spec/jsonSchema';
 import { carSpecReference } from '../spec/reference';
 
@@ -16,5 +18,28 @@ export const generatedFiles: readonly GeneratedFile[] = [
     text: (read) => `${carSpecReference(read('docs/car-spec.head.md')).trimEnd()}\n`,
   },
   { path: 'docs/diagnostics.md', text: () => diagnosticsReference() },
+  {
+    path: 'docs/procedures.md',
+    text: (read) => libraryGuide(read('docs/procedures.head.md'), readLibrary(libraryTexts(read))),
+  },
   { path: 'shared/spec.schema.json', text: () => specJsonSchemaText() },
 ];
+
+/** The files of the step library, from which its page lists the steps. */
+export const libraryFileNames = [
+  'cautions.yaml',
+  'words/phrases.yaml',
+  'procedures/10-before.yaml',
+  'procedures/20-water.yaml',
+  'procedures/30-fuel.yaml',
+  'procedures/40-fire.yaml',
+  'procedures/50-steam.yaml',
+  'procedures/60-stops.yaml',
+  'procedures/70-away.yaml',
+  'procedures/80-lay-up.yaml',
+  'procedures/90-emergencies.yaml',
+] as const;
+
+function libraryTexts(read: (path: string) => string): ReadonlyMap<string, string> {
+  return new Map(libraryFileNames.map((name) => [name, read(`shared/${name}`)]));
+}

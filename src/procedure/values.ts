@@ -27,6 +27,35 @@ class Printer {
   }
 }
 
+/** What the words can ask of the car as a whole, with its meaning. */
+export const carValueMeanings = {
+  car: 'The car’s name; also `car.name`.',
+  'car.steering': '`wheel` or `tiller`.',
+  keeper: 'Whom to ask.',
+  'keeper.telephone': 'A number that is answered on a running day.',
+  'issue.letter': 'The letter of this issue of the spec.',
+  'issue.date': 'Its date.',
+  boiler: 'The boiler’s name.',
+  'boiler.working-level': 'Where the level should stand.',
+  'boiler.lowest-level': 'The lowest at which a fire may burn.',
+  'boiler.working': 'Working pressure.',
+  'boiler.allowed': 'Allowed pressure.',
+  'boiler.cut-out': 'Where the automatic shuts the burner.',
+  'boiler.cut-in': 'Where it opens it again.',
+  'boiler.least-to-move': 'The least at which the car is moved.',
+  'boiler.blow-down': 'The pressure at which it is blown down.',
+  'boiler.draws-full': 'There if the boiler draws itself full as it cools.',
+  inspector: 'Who inspects, by office.',
+  'inspector.last': 'The last inspection.',
+  'inspector.due': 'When the next is due.',
+  'inspector.certificate': 'Where the certificate is kept.',
+  'inspector.note': 'What the inspector asked for.',
+  'oil.kind': 'What cylinder oil to use.',
+  'oil.proof': 'How one sees that it goes in.',
+  'tyres.size': 'What is written on the tyres.',
+  'tyres.pressure': 'What they are blown to.',
+} as const;
+
 /** Values of the car as a whole. */
 export function carValues(car: Car, style: PrintStyle): Values {
   const { boiler, engine, running, keeper, issue } = car.spec;

@@ -78,18 +78,24 @@ export const carStep = z.strictObject({
     .optional(),
 });
 
+/**
+ * A step of a procedure: its key, or, for one of several that a step was made into, that key and the part’s:
+ * `blow-down/left-tap`.
+ */
+const stepKey = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*(\/[a-z][a-z0-9]*(-[a-z0-9]+)*)*$/);
+
 /** One change. */
 export const change = z.strictObject({
   in: key.meta({ description: 'The procedure that is changed.', sample: 'inspect' }),
   add: carStep.meta({ description: 'A step to add, before or after another.' }).optional(),
-  replace: key
+  replace: stepKey
     .meta({ description: 'A step to replace; `with` gives the new one.', sample: 'look-under' })
     .optional(),
   with: carStep.meta({ description: 'The step that takes its place.' }).optional(),
-  move: key.meta({ description: 'A step to move, before or after another.', sample: 'oil-round' }).optional(),
-  'leave-out': key.meta({ description: 'A step to leave out.', sample: 'check-hood' }).optional(),
-  before: key.meta({ description: 'The step it comes before.', sample: 'light-pilot' }).optional(),
-  after: key.meta({ description: 'The step it comes after.', sample: 'look-under' }).optional(),
+  move: stepKey.meta({ description: 'A step to move, before or after another.', sample: 'oil-round' }).optional(),
+  'leave-out': stepKey.meta({ description: 'A step to leave out.', sample: 'check-hood' }).optional(),
+  before: stepKey.meta({ description: 'The step it comes before.', sample: 'light-pilot' }).optional(),
+  after: stepKey.meta({ description: 'The step it comes after.', sample: 'look-under' }).optional(),
   because: words('Why. The manual prints it.', 'The tray on this car fills unseen.'),
 });
 

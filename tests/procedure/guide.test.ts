@@ -1,0 +1,50 @@
+/** The page on the step library lists what the program knows, and its files are the ones on disk. */
+import { describe, expect, test } from 'vitest';
+import { libraryFileNames } from '../../src/cli/generatedFiles';
+import { readLibrary } from '../../src/procedure/library';
+import { libraryGuide } from '../../src/procedure/libraryGuide';
+import { carValueMeanings, carValues, partValueMeanings, partValues } from '../../src/procedure/values';
+import { demoCar, demoCars, textOf } from '../cars/demo';
+import { libraryFiles, theLibrary } from './shared';
+
+function leaves(values: object, path = ''): readonly string[] {
+  return Object.entries(values).flatMap(([name, value]) => {
+    const here = path === '' ? name : `${path}.${name}`;
+    return typeof value === 'object' && value !== null ? leaves(value, here) : [here];
+  });
+}
+
+describe('the page', () => {
+  test('is made from the files on disk', () => {
+    expect([...libraryFileNames].sort()).toEqual([...libraryFiles().keys()].sort());
+  });
+
+  test('stands in `docs` as it is made', () => {
+    expect(textOf('docs/procedures.md')).toBe(
+      libraryGuide(textOf('docs/procedures.head.md'), readLibrary(libraryFiles())),
+    );
+  });
+
+  test('names every step of the library', () => {
+    const page = textOf('docs/procedures.md');
+    const missing = theLibrary().procedures.filter(
+      ({ form }) => !page.includes(`**\`${form.id}\`** – ${form.title}`),
+    );
+    expect(missing.map(({ form }) => form.id)).toEqual([]);
+    expect(page).toContain('`crack-pilot-valve`');
+  });
+
+  test('knows every value that words can ask for', () => {
+    for (const name of demoCars) {
+      const car = demoCar(name);
+      const ofCar = leaves(carValues(car, { system: 'us' })).map((path) =>
+        path.replace(/\.(?:called|name)$/, ''),
+      );
+      expect(ofCar.filter((path) => !(path in carValueMeanings))).toEqual([]);
+      for (const id of car.parts.keys()) {
+        const ofPart = Object.keys(partValues(car, id, { system: 'us' }, {}));
+        expect(ofPart.filter((value) => !(value in partValueMeanings))).toEqual([]);
+      }
+    }
+  });
+});
