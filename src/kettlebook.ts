@@ -187,7 +187,8 @@ export function setOnePaper(ready: ReadyCar, paper: Paper, workshop: Workshop): 
   return setPaper(paper, worldOf(ready, workshop));
 }
 
-function worldOf(ready: ReadyCar, workshop: Workshop): World {
+/** Everything the papers of a car are made from. */
+export function worldOf(ready: ReadyCar, workshop: Workshop): World {
   return { ...workshop, ...ready, phrases: phrasesFor(ready.car.spec.print) };
 }
 

@@ -1,6 +1,6 @@
 /** Type sizes from how far away a paper is read. */
 import { type Face, type FontSet, faces } from '../font/metrics';
-import { heightSeenMm, leastArcMinutes, preferredArcMinutes } from '../layout/legibility';
+import { handDistanceM, heightSeenMm, leastArcMinutes, preferredArcMinutes } from '../layout/legibility';
 import { pointsPerMm } from '../layout/sheet';
 
 /** Larger type than this angle reads no better and turns more faces; ISO 9241-303 prefers 20 to 22 minutes of arc. */
@@ -12,6 +12,12 @@ const mostUsefulArcMinutes = 22;
  */
 export function leastSizes(fonts: FontSet, distanceM: number): Readonly<Record<Face, number>> {
   return bySize((face) => sizeFor(fonts, face, distanceM, leastArcMinutes));
+}
+
+/** The smallest size of each face for a book in the hand, where the angle is asked of capitals and figures. */
+export function leastBookSizes(fonts: FontSet): Readonly<Record<Face, number>> {
+  const heightPt = heightSeenMm(handDistanceM, leastArcMinutes) * pointsPerMm;
+  return bySize((face) => heightPt / fonts[face].capHeight);
 }
 
 /** The size at which small letters are seen under the preferred 20 minutes of arc. */

@@ -53,6 +53,8 @@ export interface Paper {
   /** What the template is filled in with, less the fingerprint. Plain data. */
   context(world: World): Readonly<Record<string, unknown>>;
   drawings(world: World): readonly Drawing[];
+  /** Smallest legible size of each face where the paper is read, in points. */
+  leastPt(world: World): Readonly<Record<Face, number>>;
   /** Lay the blocks out. */
   layOut(blocks: readonly Block[], world: World, fingerprint: string): Outcome<LaidOut>;
 }

@@ -29,6 +29,7 @@ export function dashCard(plan: CardPlan): Paper {
       },
     }),
     drawings: () => [],
+    leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances[plan.read].si),
     layOut: (blocks, world, mark) => {
       const sheet = cardSheet(world);
       if (!sheet.ok) return sheet;

@@ -14,6 +14,7 @@ import { proceduresContext } from '../context/procedures';
 import { onTheRoadContext, raisingContext } from '../context/raising';
 import { workingsContext } from '../context/workings';
 import { footOf, headOf } from '../heads';
+import { leastBookSizes } from '../legible';
 import type { Paper, World } from '../paper';
 import { pageSheet } from '../sheets';
 
@@ -27,6 +28,7 @@ export const ownersManual: Paper = {
   template: 'owners-manual',
   context: manualContext,
   drawings: (world) => [drawPlan(planInput(world), world.fonts)],
+  leastPt: (world) => leastBookSizes(world.fonts),
   layOut: (blocks, world, mark) => {
     const sheet = pageSheet(world);
     if (!sheet.ok) return sheet;

@@ -34,6 +34,7 @@ export const rangeTable: Paper = {
       .map(({ liquid }) => liquid),
   }),
   drawings: () => [],
+  leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si),
   layOut: (blocks, world, mark) => {
     const sheet = lapSheet(world);
     if (!sheet.ok) return sheet;

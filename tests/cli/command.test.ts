@@ -1,0 +1,176 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test, vi } from 'vitest';
+import { main } from '../../src/cli/main';
+import { root, specText } from '../whole/made';
+
+const folder = mkdtempSync(join(tmpdir(), 'kettlebook-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Run the command; what it said and how it ended. */
+async function run(...args: string[]): Promise<{ code: number; said: string; complained: string }> {
+  const said: string[] = [];
+  const complained: string[] = [];
+  const out = vi.spyOn(process.stdout, 'write').mockImplementation((text) => said.push(String(text)) > 0);
+  const error = vi
+    .spyOn(process.stderr, 'write')
+    .mockImplementation((text) => complained.push(String(text)) > 0);
+  try {
+    const code = await main(args, root);
+    return { code, said: said.join(''), complained: complained.join('') };
+  } finally {
+    out.mockRestore();
+    error.mockRestore();
+  }
+}
+
+const spec = join(folder, 'thimble.yaml');
+const good = specText('thimble');
+const spoilt = good.replace(/allowed-pressure: .*/, 'allowed-pressure: 10 psi');
+
+describe('make', () => {
+  test('makes what is asked for, says paper, pages, size and file, and leaves nothing else behind', async () => {
+    writeFileSync(spec, good);
+    const { code, said } = await run('make', spec, '--paper', 'range-table', '--out', folder);
+    expect(code).toBe(0);
+    expect(said).toMatch(/Fuel and water range\s+\d+\s+letter, 8.5 × 11 in\s+.*range-table\.pdf/);
+    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.pdf']);
+  });
+
+  test('prints on other paper when told to', async () => {
+    const { said } = await run(
+      'make',
+      spec,
+      '--paper',
+      'range-table',
+      '--out',
+      join(folder, 'a4'),
+      '--on',
+      'a4',
+    );
+    expect(said).toContain('A4, 210 × 297 mm');
+  });
+
+  test('with a spoilt spec makes nothing, and leaves earlier papers as they were', async () => {
+    const paper = join(folder, 'thimble', 'range-table.pdf');
+    const before = readFileSync(paper);
+    writeFileSync(spec, spoilt);
+    const { code, said, complained } = await run('make', spec, '--out', folder);
+    expect(code).toBe(1);
+    expect(said).toBe('');
+    expect(complained).toMatch(/thimble\.yaml:\d+:\d+ error\[spec-quantity\]/);
+    expect(complained).not.toMatch(/\bat .*\.ts:\d+/);
+    expect(readFileSync(paper).equals(before)).toBe(true);
+    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.pdf']);
+  });
+
+  test('where papers cannot be written, says so', async () => {
+    writeFileSync(spec, good);
+    writeFileSync(join(folder, 'a-file'), '');
+    const { code, complained } = await run(
+      'make',
+      spec,
+      '--paper',
+      'range-table',
+      '--out',
+      join(folder, 'a-file'),
+    );
+    expect(code).toBe(1);
+    expect(complained).toContain('error[file-unwritable]');
+  });
+
+  test('a paper there is not is wrong use, with the nearest name', async () => {
+    const { code, complained } = await run('make', spec, '--paper', 'range-tabel');
+    expect(code).toBe(2);
+    expect(complained).toContain('did you mean `range-table`?');
+  });
+
+  test('an earlier good paper outlives a paper of the set that is refused', async () => {
+    const paper = join(folder, 'thimble', 'range-table.pdf');
+    const before = readFileSync(paper);
+    writeFileSync(spec, good.replace(/^( {2}card: ).*$/m, '$1 20 mm x 20 mm'));
+    const { code } = await run('make', spec, '--out', folder);
+    expect(code).toBe(1);
+    expect(readFileSync(paper).equals(before)).toBe(true);
+    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.pdf']);
+  });
+});
+
+describe('check', () => {
+  test('a good spec', async () => {
+    writeFileSync(spec, good);
+    const { code, said } = await run('check', spec);
+    expect(code).toBe(0);
+    expect(said).toMatch(/is good: \d+ valves, \d+ procedures of \d+ steps, \d+ figures\./);
+  });
+
+  test('a spoilt one, for machines: the same problems as JSON on standard output, and nothing beside', async () => {
+    writeFileSync(spec, spoilt);
+    const { code, said, complained } = await run('check', '--json', spec);
+    expect(code).toBe(1);
+    expect(complained).toBe('');
+    const report: unknown = JSON.parse(said);
+    expect(JSON.stringify(report)).toContain('spec-quantity');
+  });
+
+  test.each([
+    ['no such file', () => join(folder, 'nowhere.yaml'), 'there is no such file'],
+    ['a folder', () => folder, 'it is a folder'],
+    [
+      'bytes that are no text',
+      () => {
+        const path = join(folder, 'bytes.yaml');
+        writeFileSync(path, Buffer.from([0xff, 0xfe, 0x00, 0xd8]));
+        return path;
+      },
+      'it is not text in UTF-8',
+    ],
+    [
+      'an empty file',
+      () => {
+        mkdirSync(join(folder, 'empty'), { recursive: true });
+        const path = join(folder, 'empty', 'car.yaml');
+        writeFileSync(path, '');
+        return path;
+      },
+      'spec-empty',
+    ],
+  ])('%s', async (_, path, words) => {
+    const { code, complained } = await run('check', path());
+    expect(code).toBe(1);
+    expect(complained).toContain(words);
+  });
+});
+
+describe('explain', () => {
+  test('one figure, with the lines its inputs came from', async () => {
+    writeFileSync(spec, good);
+    const { code, said } = await run('explain', spec, 'water-range');
+    expect(code).toBe(0);
+    expect(said).toContain('water-range: ');
+    expect(said).toMatch(/thimble\.yaml:\d+ tanks\./);
+    expect(said).toContain('source');
+  });
+
+  test('all of them for machines', async () => {
+    const { said } = await run('explain', spec, '--json');
+    const { figures } = JSON.parse(said) as { figures: readonly { id: string; doubt: string }[] };
+    expect(figures.length).toBeGreaterThan(10);
+    for (const figure of figures) expect(figure.doubt).toMatch(/^(measured|computed|estimated|unknown): /);
+  });
+
+  test('a figure there is not', async () => {
+    const { code, complained } = await run('explain', spec, 'water-rang');
+    expect(code).toBe(2);
+    expect(complained).toContain('did you mean `water-range`?');
+  });
+});
+
+test('papers lists every paper with what it is for; version and help say their piece', async () => {
+  const { said } = await run('papers');
+  for (const name of ['card-cold-start', 'range-table', 'owners-manual']) expect(said).toContain(name);
+  expect((await run('--version')).said).toMatch(/^\d+\.\d+\.\d+\n$/);
+  expect((await run('--help')).said).toContain('kettlebook make SPEC');
+  expect((await run()).code).toBe(2);
+});
