@@ -34,6 +34,10 @@ export const waterDuties: Duties = {
     meaning: 'Hand valves on the way of the water from its tank to the boiler, bypasses left out.',
     parts: feedValves,
   },
+  'feed-engine-pump': {
+    meaning: 'Feed pumps driven by the engine.',
+    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'engine'),
+  },
   'feed-electric-pump': {
     meaning: 'Feed pumps driven by a motor.',
     parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'electric'),
