@@ -1,14 +1,16 @@
 /**
  * `npm run screen-check`: pages for the screen in a real browser.
  *
- * Each sample paper is shown at 360 and 1200 px, light and dark: axe-core must find nothing, nothing may be fetched,
+ * Each paper of each demo car, and two samples, is shown at 360 and 1200 px, light and dark: axe-core must find nothing, nothing may be fetched,
  * nothing may stick out at the side. A step is ticked and must still be ticked after a reload; ticks of another day are
  * told; a page without scripts must hold its words; a print repeats the heads of tables. Pictures are left in a folder.
+ *
+ * With words, only the pages whose name has all of them: `npm run screen-check -- heron manual`.
  *
  * Needs Chromium, which is not installed by the project: `apt-get install chromium` on Debian, or name another in
  * KETTLEBOOK_BROWSER. Exit code 0 if all is good, 1 if anything is not, 2 if there is no browser.
  */
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -34,6 +36,9 @@ const screens = [
 ];
 const schemes = ['light', 'dark'];
 
+/** Words of the command: only pages whose name has all of them are checked. */
+const wanted = process.argv.slice(2);
+
 const faults = [];
 const fault = (page, what) => {
   faults.push(`${page}: ${what}`);
@@ -55,30 +60,33 @@ const folder = mkdtempSync(join(tmpdir(), 'kettlebook-screen-'));
 const pages = await writePages(folder);
 const { chromium } = await import('playwright-core');
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const profile = join(folder, 'profile');
-mkdirSync(profile);
+// started with an empty profile, which is removed when it is closed
+const browser = await chromium.launch({ executablePath, args: quiet, chromiumSandbox: false });
 for (const page of pages) await checkPage(page);
-rmSync(profile, { recursive: true, force: true });
+await browser.close();
 console.log(`Pages and pictures: ${folder}`);
 console.log(faults.length === 0 ? 'screen-check: good' : `screen-check: ${faults.length} faults`);
 process.exitCode = faults.length === 0 ? 0 : 1;
 
-/** Bundle the writer with the sample papers, and write their pages into `into`. */
+/** Bundle the program with the sample papers, and write the pages into `into`. */
 async function writePages(into) {
-  const bundle = join(into, 'pages.mjs');
+  const bundle = join(into, 'pages.cjs');
   await build({
     entryPoints: [join(root, 'tests', 'html', 'pages.ts')],
     outfile: bundle,
     bundle: true,
     platform: 'node',
-    format: 'esm',
+    format: 'cjs',
     logLevel: 'error',
-    banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
-    },
+    // packages that ask where they stand, for files of their own, and modules that do, for files that are not read here
+    banner: { js: "const here = require('node:url').pathToFileURL(__filename).href;" },
+    define: { 'import.meta.url': 'here' },
   });
-  const { allPages } = await import(pathToFileURL(bundle).href);
-  return (await allPages(root)).map(({ name, html }) => {
+  const { allPages } = createRequire(import.meta.url)(bundle);
+  const { pages: written, missing } = await allPages(root);
+  for (const why of missing) console.log(`No page, because the paper cannot be made: ${why}`);
+  const chosen = written.filter(({ name }) => wanted.every((part) => name.includes(part)));
+  return chosen.map(({ name, html }) => {
     const file = join(into, `${name}.html`);
     writeFileSync(file, html);
     return { name, file, url: pathToFileURL(file).href };
@@ -94,17 +102,11 @@ async function checkPage(page) {
   await checkPrint(page);
 }
 
-/** A browser with an empty profile, its own for each call, so that nothing is remembered from another check. */
+/** A page in a browsing context of its own, so that nothing is remembered from another check. */
 async function inBrowser(options, work) {
-  const own = mkdtempSync(join(profile, 'p'));
-  const context = await chromium.launchPersistentContext(own, {
-    executablePath,
-    args: quiet,
-    chromiumSandbox: false,
-    ...options,
-  });
+  const context = await browser.newContext(options);
   try {
-    return await work(await context.newPage(), context);
+    return await work(await context.newPage());
   } finally {
     await context.close();
   }
@@ -221,8 +223,8 @@ async function checkOtherDay(page, label) {
 async function checkWithoutScripts({ name, url }) {
   const label = `${name} without scripts`;
   const counts = /\d+ of \d+ ticked|Clear these ticks/g;
-  // what is seen, not what is hidden: so innerText
   const seen = async (page) => {
+    // biome-ignore lint/performance/useDomNodeTextContent: what is hidden does not count, and textContent has it too
     const text = await page.locator('main').evaluate((main) => main.innerText);
     return text.replace(counts, '').replace(/\s+/g, ' ').trim();
   };

@@ -159,7 +159,7 @@ const cardMarkup = `
 <ol class="steps" data-mark="number">
   <li data-critical><p class="action">Shut the <strong>fuel stop valve</strong>.</p><p class="result">handle across the pipe</p></li>
   <li data-critical><p class="action">Shut the <strong>pilot stop valve</strong>.</p><p class="result">screwed home clockwise</p></li>
-  <li><p class="action">Everybody out, upwind.</p></li>
+  <li><aside data-signal="warning" data-brief><p class="hazard">Burning fuel runs downhill.</p></aside><p class="action">Everybody out, upwind.</p></li>
   <li><p class="action">Extinguisher at the base of the flame, only if the way out is behind you.</p></li>
 </ol>
 <p><strong>Never:</strong> water on burning fuel.</p>

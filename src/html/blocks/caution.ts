@@ -7,7 +7,7 @@ import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
 
-/** A caution as a note with a name. */
+/** A caution as a note with a name; a brief one has its words beside the panel where there is room. */
 export function writeCaution(block: CautionBlock, writing: Writing): Html {
   const { word, symbol } = writing.look.signals[block.signal];
   const name = writing.fresh('caution');
@@ -21,9 +21,10 @@ export function writeCaution(block: CautionBlock, writing: Writing): Html {
     ...(symbol ? [alertSymbol(writing.look.words.alert)] : []),
     label,
   );
+  const kind = block.brief === true ? 'caution brief' : 'caution';
   return element(
     'div',
-    { id: block.id, class: `caution is-${block.signal}`, role: 'note', 'aria-labelledby': name },
+    { id: block.id, class: `${kind} is-${block.signal}`, role: 'note', 'aria-labelledby': name },
     panel,
     ...parts,
   );
