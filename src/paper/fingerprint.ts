@@ -8,7 +8,7 @@ const alphabet = '34679ACDEFGHJKMNPQRTUVWXY';
 const length = 8;
 
 /**
- * Eight letters in two groups, such as `7GKX-4MRT`, from SHA-256 over the parts. Parts are told apart, so that moving
+ * Eight letters in two groups, such as `7GKX·4MRT`, from SHA-256 over the parts. Parts are told apart, so that moving
  * a letter from one to the next changes the mark. About 1.5 × 10^11 marks: two papers of a fleet will not meet by chance.
  */
 export function fingerprint(parts: readonly string[]): string {
@@ -19,5 +19,5 @@ export function fingerprint(parts: readonly string[]): string {
     mark += alphabet[Number(number % BigInt(alphabet.length))];
     number /= BigInt(alphabet.length);
   }
-  return `${mark.slice(0, 4)}-${mark.slice(4)}`;
+  return `${mark.slice(0, 4)}·${mark.slice(4)}`;
 }
