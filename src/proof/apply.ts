@@ -122,14 +122,14 @@ function learn(act: Act): void {
   for (const key of step.proves) {
     if (!(key in facts)) continue;
     const fact = key as FactKey;
-    const slot = model.slots.fact.get(facts[fact].of === 'car' ? fact : `${fact}/${step.part ?? ''}`);
-    if (slot === undefined) continue;
     const contrary = contraryTo(act, fact, step.part ?? '');
-    if (contrary !== undefined) act.hitches.push({ kind: 'contrary', what: contrary });
-    else {
-      draft[slot] = yes;
-      resolve(act, fact);
+    if (contrary !== undefined) {
+      act.hitches.push({ kind: 'contrary', what: contrary });
+      continue;
     }
+    const slot = model.slots.fact.get(facts[fact].of === 'car' ? fact : `${fact}/${step.part ?? ''}`);
+    if (slot !== undefined) draft[slot] = yes;
+    resolve(act, fact);
   }
 }
 

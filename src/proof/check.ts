@@ -5,7 +5,7 @@ import type { Hitch } from './effects/act';
 import type { Flows } from './flows';
 import type { Model } from './model';
 import { rules } from './rules';
-import { type Rule, viewOf } from './rules/rule';
+import { type Rule, ViewOfStep } from './rules/rule';
 import type { Moment, Trace } from './simulate';
 import type { State } from './state';
 
@@ -55,7 +55,7 @@ export function breachesAt(
   moment: Moment,
   firstOnly = false,
 ): readonly Breach[] {
-  const view = viewOf({ model, flows, procedure, ...moment });
+  const view = new ViewOfStep({ model, flows, procedure, ...moment });
   const found: Breach[] = [];
   for (const rule of isQuiet(moment.step) ? book.atQuietStep : book.atStep) {
     const what = rule.atStep?.(view);

@@ -12,9 +12,26 @@ export interface Flow {
   /** Burners that fuel reaches. */
   readonly fed: readonly PartId[];
   /** Water, from every water tank that is not empty. */
-  readonly water: Reached;
+  readonly water: () => Reached;
   /** Steam, from the boiler. */
-  readonly steam: Reached;
+  readonly steam: () => Reached;
+}
+
+/** An answer worked out when it is first asked for. */
+function once(work: () => Reached): () => Reached {
+  let known: Reached | undefined;
+  return () => {
+    known ??= work();
+    return known;
+  };
+}
+
+/** The boiler, if it has steam to give. */
+function steaming(model: Model, state: State): ReadonlySet<PartId> {
+  const { slots } = model;
+  return new Set(
+    at(state, slots.steam) === steam.none || at(state, slots.level) === level.empty ? [] : ['boiler'],
+  );
 }
 
 /** How many of the last answers are looked through first. */
@@ -67,24 +84,28 @@ export class Flows {
   }
 
   private work(state: State): Flow {
-    const { car, slots, burners } = this.model;
+    const { car, burners } = this.model;
     const flowing = this.flowState(state);
-    const tanks = (water: boolean) =>
-      new Set(
-        [...slots.content].flatMap(([id, slot]) =>
-          at(state, slot) === content.empty || (car.spec.tanks[id]?.holds === 'water') !== water ? [] : [id],
-        ),
-      );
-    const fuel = live(car, { ...flowing, sources: tanks(false) }, carryingFuel);
-    const boiler = new Set<PartId>(
-      at(state, slots.steam) === steam.none || at(state, slots.level) === level.empty ? [] : ['boiler'],
-    );
+    const fuel = live(car, { ...flowing, sources: this.tanksWith(state, 'fuel') }, carryingFuel);
+    // The state may be a draft that changes before the answer is asked for.
+    const kept = state.slice();
     return {
       fuel,
       fed: burners.filter((id) => fuel.parts.has(id)),
-      water: live(car, { ...flowing, sources: tanks(true) }, waterOnly),
-      steam: live(car, { ...flowing, sources: boiler }, steamOnly),
+      water: once(() => live(car, { ...flowing, sources: this.tanksWith(kept, 'water') }, waterOnly)),
+      steam: once(() => live(car, { ...flowing, sources: steaming(this.model, kept) }, steamOnly)),
     };
+  }
+
+  private tanksWith(state: State, what: 'water' | 'fuel'): ReadonlySet<PartId> {
+    const { car, slots } = this.model;
+    return new Set(
+      [...slots.content].flatMap(([id, slot]) =>
+        at(state, slot) !== content.empty && (car.spec.tanks[id]?.holds === 'water') === (what === 'water')
+          ? [id]
+          : [],
+      ),
+    );
   }
 
   /** Valves that stand open, devices that pass, pumps that turn. Engine pumps turn while the car moves. */

@@ -54,8 +54,8 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'joints-dry': (events) => events.newlyLive,
   'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
   'igniter-proven': (events) => events.igniterDisturbed,
-  'burner-aired': ({ act: { flows, before, draft } }, burner) =>
-    flows.in(draft).fed.includes(burner) && !flows.in(before).fed.includes(burner),
+  'burner-aired': ({ act: { model, flows, before, draft } }) =>
+    model.mains.some((id) => flows.in(draft).fed.includes(id) && !flows.in(before).fed.includes(id)),
   'fires-out': anythingLit,
   'no-flame-near': anythingLit,
   'way-clear': stopped,

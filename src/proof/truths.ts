@@ -74,8 +74,10 @@ const contraries: Readonly<Partial<Record<FactKey, Contrary>>> = {
   'igniter-proven': igniterWorks,
   'flame-good': ({ model, draft }, burner) =>
     burns(model, draft, burner) ? undefined : `${nameOf(model, burner)} does not burn`,
-  'burner-aired': ({ model, flows, draft }, burner) =>
-    flows.in(draft).fed.includes(burner) ? `fuel still comes to ${nameOf(model, burner)}` : undefined,
+  'burner-aired': ({ model, flows, draft }) => {
+    const fed = model.mains.find((id) => flows.in(draft).fed.includes(id));
+    return fed === undefined ? undefined : `fuel still comes to ${nameOf(model, fed)}`;
+  },
   'fires-out': needsNoFlame,
   'no-flame-near': needsNoFlame,
   'burner-front-clear': ({ model, draft }) =>

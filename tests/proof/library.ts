@@ -9,7 +9,11 @@ import { demoCar, textOf } from '../cars/demo';
 
 /** The step library and the order of the day, as they come with the program. */
 function shared() {
-  const names = ['cautions.yaml', 'words/phrases.yaml', ...readdirSync(new URL('../../shared/procedures', import.meta.url)).map((name) => `procedures/${name}`)];
+  const names = [
+    'cautions.yaml',
+    'words/phrases.yaml',
+    ...readdirSync(new URL('../../shared/procedures', import.meta.url)).map((name) => `procedures/${name}`),
+  ];
   const read = readLibrary(new Map(names.map((name) => [name, textOf(`shared/${name}`)])));
   if (!read.ok) throw new Error(JSON.stringify(read.problems, undefined, 2));
   return read.value;
@@ -19,7 +23,11 @@ export const library = shared();
 
 /** The order of the day that comes with the program. */
 export function theDay(): Day {
-  const read = readDay(textOf('shared/day.yaml'), 'shared/day.yaml', library.procedures.map(({ form }) => form.id));
+  const read = readDay(
+    textOf('shared/day.yaml'),
+    'shared/day.yaml',
+    library.procedures.map(({ form }) => form.id),
+  );
   if (!read.ok) throw new Error(JSON.stringify(read.problems, undefined, 2));
   return read.value;
 }

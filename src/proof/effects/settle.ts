@@ -51,7 +51,7 @@ function runDry({ model, draft }: Act): void {
 
 function flowThroughSuperheater({ model, flows, draft }: Act): void {
   if (!model.mains.some((id) => burns(model, draft, id))) draft[model.slots.flowed] = no;
-  else if (at(draft, model.slots.steam) !== steam.none && flows.in(draft).steam.parts.has('engine'))
+  else if (at(draft, model.slots.steam) !== steam.none && flows.in(draft).steam().parts.has('engine'))
     draft[model.slots.flowed] = yes;
 }
 

@@ -13,7 +13,7 @@ export function feedsBoiler(model: Model, flows: Flows, state: State, pump: Part
   if (moves !== 'water' || (bypass !== undefined && of(state, model.slots.valve, bypass) !== shut))
     return false;
   const worked = working(model, state, pump);
-  const reached = flows.in(worked).water;
+  const reached = flows.in(worked).water();
   return reached.parts.has(pump) && leadsTo(model, worked, pump, 'boiler', 'water');
 }
 
@@ -131,7 +131,9 @@ export const charge: Effect = (act) => {
 
 /** Whether a pump, worked now, puts something into a tank: the way on is open, and fuel comes to it if it moves fuel. */
 function pressesInto({ model, flows, draft }: Act, id: PartId, tank: PartId): boolean {
-  if (model.car.spec.pumps[id]?.moves === 'air') return leadsTo(model, draft, id, tank, 'air');
+  const { moves, bypass } = model.car.spec.pumps[id] ?? {};
+  if (moves === 'air') return leadsTo(model, draft, id, tank, 'air');
+  if (bypass !== undefined && of(draft, model.slots.valve, bypass) !== shut) return false;
   return (
     flows.in(working(model, draft, id)).fuel.parts.has(id) && leadsTo(model, draft, id, tank, 'main fuel')
   );

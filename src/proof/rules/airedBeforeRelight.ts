@@ -14,7 +14,7 @@ export const airedBeforeRelight: Rule = {
   appliesTo: everyCar,
   atStep: ({ model, before, newlyLit }) => {
     if (at(before, model.slots.steam) === steam.none) return undefined;
-    const main = newlyLit.find((id) => model.mains.includes(id) && !knows(model, before, 'burner-aired', id));
+    const main = newlyLit.find((id) => model.mains.includes(id) && !knows(model, before, 'burner-aired'));
     return main === undefined
       ? undefined
       : `${nameOf(model, main)} is lit again and has not been aired since it went out`;

@@ -66,19 +66,60 @@ export interface Rule {
 /** Every car. */
 export const everyCar = (): boolean => true;
 
-const nobody: readonly PartId[] = [];
+/** What the view of a step is made from. */
+export type Seen = Pick<
+  StepView,
+  'model' | 'flows' | 'procedure' | 'step' | 'before' | 'during' | 'after' | 'lighting'
+>;
 
-/** Make the view of a step. */
-export function viewOf(
-  given: Pick<
-    StepView,
-    'model' | 'flows' | 'procedure' | 'step' | 'before' | 'during' | 'after' | 'lighting'
-  >,
-): StepView {
-  const { model, flows, before, after } = given;
-  const was: Flow = flows.in(before);
-  const is: Flow = flows.in(after);
-  const lit = model.burners.filter((id) => burns(model, after, id) && !burns(model, before, id));
-  const fed = was === is ? nobody : model.mains.filter((id) => is.fed.includes(id) && !was.fed.includes(id));
-  return { ...given, fedBefore: was.fed, fedAfter: is.fed, newlyLit: lit, newlyFedMains: fed };
+/** The view of a step. What a rule asks for is worked out when the first one asks. */
+export class ViewOfStep implements StepView {
+  readonly model: Model;
+  readonly flows: Flows;
+  readonly procedure: Procedure;
+  readonly step: Step;
+  readonly before: State;
+  readonly during: State;
+  readonly after: State;
+  readonly lighting: readonly PartId[];
+  private lit: readonly PartId[] | undefined;
+  private fedMains: readonly PartId[] | undefined;
+  private was: Flow | undefined;
+  private is: Flow | undefined;
+
+  constructor({ model, flows, procedure, step, before, during, after, lighting }: Seen) {
+    this.model = model;
+    this.flows = flows;
+    this.procedure = procedure;
+    this.step = step;
+    this.before = before;
+    this.during = during;
+    this.after = after;
+    this.lighting = lighting;
+  }
+
+  get fedBefore(): readonly PartId[] {
+    this.was ??= this.flows.in(this.before);
+    return this.was.fed;
+  }
+
+  get fedAfter(): readonly PartId[] {
+    this.is ??= this.flows.in(this.after);
+    return this.is.fed;
+  }
+
+  get newlyLit(): readonly PartId[] {
+    this.lit ??= this.model.burners.filter(
+      (id) => burns(this.model, this.after, id) && !burns(this.model, this.before, id),
+    );
+    return this.lit;
+  }
+
+  get newlyFedMains(): readonly PartId[] {
+    this.fedMains ??=
+      this.fedAfter === this.fedBefore
+        ? []
+        : this.model.mains.filter((id) => this.fedAfter.includes(id) && !this.fedBefore.includes(id));
+    return this.fedMains;
+  }
 }

@@ -1,6 +1,6 @@
 /** The whole spec of one car. */
 import { z } from 'zod';
-import { change, keeperNotes } from './change';
+import { change, keeperNotes, overrule } from './change';
 import { fittingCollections } from './fittings';
 import { carSection, issueSection, keeperSection, printSection } from './identity';
 import {
@@ -43,6 +43,10 @@ export const carSpecSchema = z.strictObject({
   lines: fittingCollections.lines,
   running: runningSection.meta({ description: 'What the car does on the road.' }),
   changes: z.array(change).meta({ description: 'Changes to the standard procedures.' }).optional(),
+  overrules: z
+    .array(overrule)
+    .meta({ description: 'Rules of safety that this car does not keep, each with its reason.' })
+    .optional(),
 });
 
 /** A spec that has passed the schema: every quantity read, no reference yet followed. */

@@ -92,11 +92,22 @@ export const change = z.strictObject({
     .meta({ description: 'A step to replace; `with` gives the new one.', sample: 'look-under' })
     .optional(),
   with: carStep.meta({ description: 'The step that takes its place.' }).optional(),
-  move: stepKey.meta({ description: 'A step to move, before or after another.', sample: 'oil-round' }).optional(),
+  move: stepKey
+    .meta({ description: 'A step to move, before or after another.', sample: 'oil-round' })
+    .optional(),
   'leave-out': stepKey.meta({ description: 'A step to leave out.', sample: 'check-hood' }).optional(),
   before: stepKey.meta({ description: 'The step it comes before.', sample: 'light-pilot' }).optional(),
   after: stepKey.meta({ description: 'The step it comes after.', sample: 'look-under' }).optional(),
   because: words('Why. The manual prints it.', 'The tray on this car fills unseen.'),
+});
+
+/** A rule of safety that this car does not keep, by its name, and why. */
+export const overrule = z.strictObject({
+  rule: key.meta({ description: 'The name of the rule, as a finding tells it.', sample: 'main-outdoors' }),
+  because: words(
+    'Why. The manual prints it.',
+    'It is only ever lit under the extraction hood of the workshop.',
+  ),
 });
 
 /** Sentences added to a paper by the keeper. */

@@ -1,0 +1,175 @@
+/**
+ * What to shut for a leak: for each length of pipe and each part on a line, the fewest and nearest hand valves that cut it
+ * from everything that feeds it.
+ *
+ * A leak is fed from both ends. What stands under pressure beyond it pushes back through pipes, valves and automatics, but
+ * not through a check valve or a pump; forward both pass, since neither is meant to hold. Relief and safety valves hold.
+ */
+import type { Car, PartId, Place } from '../car/car';
+import type { Pipe } from '../car/plant';
+import { cheapestCut } from './minCut';
+
+/** What leaks. */
+export type Leak = { readonly pipe: Pipe } | { readonly part: PartId };
+
+/** What to shut for one leak. */
+export interface Isolation {
+  readonly leak: Leak;
+  /** What can feed it: tanks and the boiler. Empty if nothing can, and nothing has to be shut. */
+  readonly sources: readonly PartId[];
+  /** The fewest valves, the nearest of those; nothing if no valves cut it off. */
+  readonly valves: readonly PartId[] | undefined;
+  /** The fewest valves that are reached from the seat, if such valves are enough. */
+  readonly fromSeat: readonly PartId[] | undefined;
+  /** Valves of the first list that somebody has to kneel, lie or open something for. */
+  readonly awkward: readonly PartId[];
+}
+
+/** One more valve weighs more than any nearness. */
+const oneValve = 1e6;
+
+/** Steps towards a valve, counted in lengths of pipe from the leak, at the most. */
+const farthest = 1e5;
+
+/** What to shut for a leak anywhere. */
+export function isolations(car: Car): readonly Isolation[] {
+  const plumbing = new Plumbing(car);
+  const pipes = car.plant.pipes.map((pipe) => plumbing.isolate({ pipe }));
+  const parts = [...car.parts.values()]
+    .filter((part) => canLeak(car, part.id))
+    .map((part) => plumbing.isolate({ part: part.id }));
+  return [...pipes, ...parts];
+}
+
+/** Parts on a line, less the valves, which are what is shut, and the tanks and the boiler, which are what feeds. */
+function canLeak(car: Car, id: PartId): boolean {
+  const kind = car.parts.get(id)?.kind;
+  const onLine = car.plant.into.has(id) || car.plant.out.has(id);
+  return onLine && kind !== 'outside' && kind !== 'valve' && !isSource(car, id);
+}
+
+function isSource(car: Car, id: PartId): boolean {
+  const kind = car.parts.get(id)?.kind;
+  return kind === 'tank' || kind === 'boiler';
+}
+
+/** How a part passes what is pushed through it. */
+function passes(car: Car, id: PartId, way: 'forward' | 'back'): boolean {
+  const part = car.parts.get(id);
+  if (part?.kind === 'pump') return way === 'forward';
+  if (part?.kind === 'outside' || part?.kind === 'burner') return false;
+  if (part?.kind !== 'device') return true;
+  const kind = car.spec.devices[id]?.kind;
+  if (kind === 'relief-valve' || kind === 'safety-valve') return false;
+  return kind !== 'check-valve' || way === 'forward';
+}
+
+interface Feeds {
+  readonly edges: readonly (readonly [number, number])[];
+  readonly ids: readonly PartId[];
+  readonly index: ReadonlyMap<PartId, number>;
+}
+
+class Plumbing {
+  constructor(private readonly car: Car) {}
+
+  isolate(leak: Leak): Isolation {
+    const feeds = this.feeds(leak);
+    const target = feeds.ids.length;
+    const distance = this.distances(feeds, target);
+    const sources = feeds.ids.filter(
+      (id) => isSource(this.car, id) && distance.has(feeds.index.get(id) ?? -1),
+    );
+    const cut = (usable: (place: Place | undefined) => boolean) =>
+      this.cut(feeds, target, sources, distance, usable);
+    const valves = sources.length === 0 ? [] : cut(() => true);
+    const fromSeat = sources.length === 0 ? [] : cut((place) => place?.reach === 'seated');
+    const awkward = (valves ?? []).filter((id) =>
+      ['opened', 'kneeling', 'under'].includes(this.placeOf(id)?.reach ?? ''),
+    );
+    return { leak, sources, valves, fromSeat, awkward };
+  }
+
+  /**
+   * Where a part can be pushed from: one node for a part that passes alike both ways. A part that holds one way has an
+   * extra node for what comes back to it, which leads nowhere on.
+   */
+  private feeds(leak: Leak): Feeds {
+    const { car } = this;
+    const ids = [...car.parts.keys()].filter((id) => car.plant.into.has(id) || car.plant.out.has(id));
+    const index = new Map(ids.map((id, at) => [id, at]));
+    const target = ids.length;
+    const at = (id: PartId) => index.get(id) ?? -1;
+    const edges: (readonly [number, number])[] = [];
+    const oil = this.isOil(leak);
+    for (const pipe of car.plant.pipes) {
+      if ((pipe.carries === 'oil') !== oil) continue;
+      const leaks = 'pipe' in leak && leak.pipe.index === pipe.index;
+      if (gives(car, pipe.from, 'forward')) edges.push([at(pipe.from), leaks ? target : at(pipe.to)]);
+      if (gives(car, pipe.to, 'back')) edges.push([at(pipe.to), leaks ? target : at(pipe.from)]);
+    }
+    if ('part' in leak) edges.push([at(leak.part), target]);
+    return { edges, ids, index };
+  }
+
+  /** Oil is pumped drop by drop: it feeds no leak but one of its own line. */
+  private isOil(leak: Leak): boolean {
+    if ('pipe' in leak) return leak.pipe.carries === 'oil';
+    const pipes = [
+      ...(this.car.plant.into.get(leak.part) ?? []),
+      ...(this.car.plant.out.get(leak.part) ?? []),
+    ];
+    return pipes.every((pipe) => pipe.carries === 'oil');
+  }
+
+  /** Lengths of pipe from each part to the leak, against the way it is fed. */
+  private distances(feeds: Feeds, target: number): ReadonlyMap<number, number> {
+    const into = new Map<number, number[]>();
+    for (const [from, to] of feeds.edges) into.set(to, [...(into.get(to) ?? []), from]);
+    const distance = new Map([[target, 0]]);
+    const queue = [target];
+    for (const node of queue) {
+      for (const from of into.get(node) ?? []) {
+        if (distance.has(from)) continue;
+        distance.set(from, (distance.get(node) ?? 0) + 1);
+        const id = feeds.ids[from];
+        if (id === undefined || !isSource(this.car, id)) queue.push(from);
+      }
+    }
+    return distance;
+  }
+
+  private cut(
+    feeds: Feeds,
+    target: number,
+    sources: readonly PartId[],
+    distance: ReadonlyMap<number, number>,
+    usable: (place: Place | undefined) => boolean,
+  ): readonly PartId[] | undefined {
+    const cost = [
+      ...feeds.ids.map((id, node) =>
+        this.car.parts.get(id)?.kind === 'valve' && usable(this.placeOf(id))
+          ? oneValve + Math.min(farthest, distance.get(node) ?? farthest)
+          : Number.POSITIVE_INFINITY,
+      ),
+      Number.POSITIVE_INFINITY,
+    ];
+    const found = cheapestCut({
+      nodes: feeds.ids.length + 1,
+      edges: feeds.edges,
+      sources: sources.map((id) => feeds.index.get(id) ?? 0),
+      targets: [target],
+      cost,
+    });
+    return found?.flatMap((node) => feeds.ids[node] ?? []);
+  }
+
+  private placeOf(id: PartId): Place | undefined {
+    return this.car.places.get(this.car.parts.get(id)?.place ?? '');
+  }
+}
+
+/** Whether something can come out of a part on that side: from a source, or through it. */
+function gives(car: Car, id: PartId, way: 'forward' | 'back'): boolean {
+  return isSource(car, id) || passes(car, id, way);
+}

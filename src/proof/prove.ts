@@ -1,0 +1,144 @@
+/** The whole proof of a car: its procedures held against its own model, and what only such a model can tell. */
+import type { Car } from '../car/car';
+import type { Diagnostic } from '../diagnostic/diagnostic';
+import type { Procedure, Procedures, Step } from '../procedure/procedure';
+import { type Chain, chain as chainOf } from './chain';
+import { breachesOfCar, type RuleBook, ruleBook } from './check';
+import type { Day } from './day';
+import { emergencyRuns } from './emergencies';
+import { type Escape, wayOutOf } from './escape';
+import { forTheFeet, type Saving } from './feet';
+import { carFindings, dayFindings, isolationFindings, wayOutFindings } from './findings';
+import { Flows } from './flows';
+import { type Isolation, isolations as isolationsOf } from './isolation';
+import { type Model, modelOf } from './model';
+import { type Overruled, overrulesOf } from './overrules';
+import type { Trace } from './simulate';
+import { type TriedSlip, trySlips } from './slips';
+import { type Statistics, statisticsOf } from './statistics';
+import { stepFaults } from './stepFaults';
+import {
+  type CriticalStep,
+  criticalSteps,
+  type IsolationRow,
+  isolationTable,
+  type TwoPersonTask,
+  twoPersonTasks,
+  type ValveTable,
+  valveTable,
+  type WayOutAct,
+  wayOutActs,
+} from './tables';
+import { valvesNotKnown } from './valvesKnown';
+
+/** What a proof is made with. */
+export interface ProveOptions {
+  readonly day: Day;
+  /** Put steps that only look in walking order; done unless it is said to be left. */
+  readonly walkingOrder?: boolean;
+}
+
+/** Everything the proof yields. */
+export interface Proof {
+  /** Errors stop the making of papers. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** The procedures in the order in which they are to be printed. */
+  readonly procedures: Procedures;
+  readonly model: Model;
+  readonly chain: Chain;
+  /** One trace of each procedure that is reached, from the state it is usually come to in. */
+  readonly traces: readonly Trace[];
+  readonly overruled: readonly Overruled[];
+  readonly slips: readonly TriedSlip[];
+  readonly escape: Escape | undefined;
+  readonly isolations: readonly Isolation[];
+  readonly savings: readonly Saving[];
+  readonly tables: {
+    readonly valves: ValveTable;
+    readonly isolation: readonly IsolationRow[];
+    readonly critical: readonly CriticalStep[];
+    readonly wayOut: readonly WayOutAct[];
+    readonly twoPersons: readonly TwoPersonTask[];
+  };
+  readonly statistics: Statistics;
+}
+
+/** Prove the procedures of a car. Pure: the same car, procedures and day give the same proof. */
+export function prove(car: Car, given: Procedures, { day, walkingOrder = true }: ProveOptions): Proof {
+  const { overruled, problems } = overrulesOf(car);
+  const model = modelOf(car);
+  const flows = new Flows(model);
+  const book = ruleBook(model, new Set(overruled.map(({ rule }) => rule.id)));
+  const walked = walkingOrder ? walk(model, flows, book, given, day) : { procedures: given, savings: [] };
+  const { procedures, savings } = walked;
+  const chain = chainOf(model, flows, book, procedures, day);
+  const slips = trySlips(model, flows, book, procedures, day, chain);
+  const wayOut = procedures.find((procedure) => procedure.id === day.wayOut);
+  const found = wayOut === undefined ? undefined : wayOutOf(model, flows, chain, wayOut);
+  const isolations = isolationsOf(car);
+  const emergencies: Chain = {
+    runs: emergencyRuns(model, flows, book, procedures, chain),
+    of: new Map(),
+    unreached: [],
+  };
+  const rules = new Set([...book.atStep, ...book.atEnd, ...book.ofCar]).size;
+  return {
+    diagnostics: [
+      ...problems,
+      ...carFindings(model, breachesOfCar(model, book)),
+      ...stepFaults(model, procedures),
+      ...dayFindings(model, chain),
+      ...dayFindings(model, emergencies),
+      ...valvesNotKnown(model, chain),
+      ...wayOutFindings(model, wayOut, found),
+      ...isolationFindings(model, isolations),
+    ],
+    procedures,
+    model,
+    chain,
+    overruled,
+    slips,
+    escape: found,
+    isolations,
+    savings,
+    traces: procedures.flatMap((procedure) => chain.of.get(procedure.id)?.[0]?.trace ?? []),
+    tables: {
+      valves: valveTable(model, procedures, chain),
+      isolation: isolationTable(model, isolations),
+      critical: criticalSteps(slips),
+      wayOut: wayOutActs(model, wayOut),
+      twoPersons: twoPersonTasks(model, procedures),
+    },
+    statistics: statisticsOf(model, flows, rules, chain, slips, found, isolations),
+  };
+}
+
+/** Put the procedures in walking order, as far as nothing that was right becomes wrong by it. */
+function walk(
+  model: Model,
+  flows: Flows,
+  book: RuleBook,
+  given: Procedures,
+  day: Day,
+): { readonly procedures: Procedures; readonly savings: readonly Saving[] } {
+  const before = chainOf(model, flows, book, given, day);
+  const faults = faultsOf(before);
+  const critical = criticalIn(trySlips(model, flows, book, given, day, before));
+  const stillSafe = (changed: Procedures) =>
+    [...faultsOf(chainOf(model, flows, book, changed, day))].every((fault) => faults.has(fault));
+  return forTheFeet(model, given, critical, stillSafe);
+}
+
+function faultsOf(chain: Chain): ReadonlySet<string> {
+  return new Set(
+    chain.runs.flatMap(({ procedure, breaches, snags }) => [
+      ...breaches.map(({ rule, step }) => `${procedure.id} ${step?.id ?? ''} ${rule.id}`),
+      ...snags.map(({ step, hitch }) => `${procedure.id} ${step.id} ${hitch.what}`),
+    ]),
+  );
+}
+
+function criticalIn(slips: readonly TriedSlip[]): (procedure: Procedure, step: Step) => boolean {
+  const found = new Set(criticalSteps(slips).map(({ procedure, step }) => `${procedure} ${step}`));
+  return (procedure, step) => found.has(`${procedure.id} ${step.id}`);
+}
