@@ -165,7 +165,7 @@ export const facts = {
   },
   'burner-aired': {
     meaning: 'The burner has been aired through, so that no vapour is left in it.',
-    of: 'burner',
+    of: 'car',
     lapses: 'when fuel is admitted',
   },
   'fires-out': {
