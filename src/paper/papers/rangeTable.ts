@@ -1,5 +1,5 @@
 /** The fuel and water range table: weather-proof, read wet, in black and white, on the lap. */
-import type { RangeChart } from '../../calc/figures/rangeChart';
+import { type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
 import { layoutSheet } from '../../layout/card/layout-card';
 import { rangeContext } from '../context/fuelAndWater';
 import { identityContext } from '../context/identity';
@@ -13,7 +13,7 @@ const title = 'Fuel and water range';
 /** One face for each system of units the car prints in, and room for one more if a tank has many marks. */
 const mostFaces = 6;
 
-/** The range table, first in the first units, then in the second. */
+/** The range table, first in the first units, then in the second; each with the marks of a stick in those units. */
 export const rangeTable: Paper = {
   name: 'range-table',
   title,
@@ -21,13 +21,12 @@ export const rangeTable: Paper = {
   template: 'range-table',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
-    faces: (world.phrases.systems.length > 1 ? (['first', 'second'] as const) : (['first'] as const)).map(
-      (which) => ({
-        ranges: charts(world)
-          .map((chart) => rangeContext(chart, world, which))
-          .filter(({ known }) => known),
-      }),
-    ),
+    faces: world.phrases.systems.map((system, index) => ({
+      ranges: charts(world)
+        .map(({ model, use }) => rangeChart(model, use, system))
+        .map((chart) => rangeContext(chart, world, index === 0 ? 'first' : 'second'))
+        .filter(({ known }) => known),
+    })),
     unknown: charts(world)
       .map((chart) => rangeContext(chart, world))
       .filter(({ known }) => !known)
