@@ -1,6 +1,6 @@
 /** Procedures as the templates see them: text in pieces, with the names of parts in bold. */
 import type { Car } from '../../car/car';
-import type { Caution, Procedure, Procedures, Step } from '../../procedure/procedure';
+import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
 
 /** One step. */
@@ -38,20 +38,36 @@ export interface ProcedureContext {
   readonly changes: readonly { readonly words: string; readonly because: string }[];
 }
 
-/** All steps of every procedure. */
-export function proceduresContext(procedures: Procedures, car: Car): readonly ProcedureContext[] {
-  return procedures.map((procedure) => procedureContext(procedure, car, 'whole', () => true));
+/**
+ * All steps of every procedure. With its steps a caution is said whole once in a chapter, and in one line after that;
+ * `chapterOf` tells which chapter a phase stands in.
+ */
+export function proceduresContext(
+  procedures: Procedures,
+  car: Car,
+  chapterOf: (phase: Phase) => string,
+): readonly ProcedureContext[] {
+  const said = new Map<string, Set<string>>();
+  return procedures.map((procedure) => {
+    const chapter = chapterOf(procedure.phase);
+    const inChapter = said.get(chapter) ?? new Set<string>();
+    said.set(chapter, inChapter);
+    return procedureContext(procedure, car, { kind: 'whole-once', said: inChapter }, () => true);
+  });
 }
 
 /** The steps that belong on a card. */
 export function cardProcedure(procedure: Procedure, car: Car): ProcedureContext {
-  return procedureContext(procedure, car, 'brief', (step) => step.onCard);
+  return procedureContext(procedure, car, { kind: 'brief' }, (step) => step.onCard);
 }
+
+/** How cautions are said: in one line each, or whole unless they have been said already. */
+type Saying = { readonly kind: 'brief' } | { readonly kind: 'whole-once'; readonly said: Set<string> };
 
 function procedureContext(
   procedure: Procedure,
   car: Car,
-  say: 'whole' | 'brief',
+  saying: Saying,
   wanted: (step: Step) => boolean,
 ): ProcedureContext {
   const { id, title, phase, purpose, good, wrong, seen, never, cautions, changes } = procedure;
@@ -64,30 +80,30 @@ function procedureContext(
     wrong,
     seen,
     never,
-    cautions: cautions.map((caution) => ({ ...caution, brief: say === 'brief' })),
+    cautions: cautions.map((caution) => ({ ...caution, brief: saying.kind === 'brief' })),
     changes,
-    steps: stepContexts(procedure.steps.filter(wanted), car, cautions, say),
+    steps: stepContexts(procedure.steps.filter(wanted), car, cautions, saying),
   };
 }
 
-/**
- * Steps with their cautions. A caution is said whole once in a procedure, and in one line when it comes again; over a run
- * of neighbouring steps that share it, it stands before the first.
- */
+/** Steps with their cautions. Over a run of neighbouring steps that share a caution, it stands before the first. */
 function stepContexts(
   steps: readonly Step[],
   car: Car,
   atHead: readonly Caution[],
-  say: 'whole' | 'brief',
+  saying: Saying,
 ): readonly StepContext[] {
-  const said = new Set(atHead.map((caution) => caution.id));
+  const isBrief = (id: string): boolean => {
+    if (saying.kind === 'brief' || saying.said.has(id)) return true;
+    saying.said.add(id);
+    return false;
+  };
+  if (saying.kind === 'whole-once') for (const { id } of atHead) saying.said.add(id);
   return steps.map((step, index) => {
     const before = index === 0 ? atHead : (steps[index - 1]?.cautions ?? []);
-    const justSaid = new Set(before.map((caution) => caution.id));
     const cautions = step.cautions
-      .filter((caution) => !justSaid.has(caution.id))
-      .map((caution) => ({ ...caution, brief: say === 'brief' || said.has(caution.id) }));
-    for (const caution of step.cautions) said.add(caution.id);
+      .filter(({ id }) => !before.some((caution) => caution.id === id))
+      .map((caution) => ({ ...caution, brief: isBrief(caution.id) }));
     return stepContext(step, car, cautions);
   });
 }

@@ -46,7 +46,9 @@ export const ownersManual: Paper = {
 
 function manualContext(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, words } = world;
-  const procedures = proceduresContext(world.procedures, car);
+  const chapterOf = (phase: Phase) =>
+    world.plans.chapters.find(({ phases }) => phases.includes(phase))?.id ?? phase;
+  const procedures = proceduresContext(world.procedures, car, chapterOf);
   const inPhases = (wanted: readonly Phase[]) =>
     procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
   return {
