@@ -166,7 +166,7 @@ export const facts = {
   'burner-aired': {
     meaning: 'The burner has been aired through, so that no vapour is left in it.',
     of: 'car',
-    lapses: 'when fuel is admitted',
+    lapses: 'when the fuel of a main burner is cut',
   },
   'fires-out': {
     meaning: 'No flame burns on the car: seen and listened for.',

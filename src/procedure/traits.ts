@@ -1,7 +1,7 @@
 /** Traits: yes-or-no facts of a part or of the whole car that decide whether a step belongs in its papers. */
 import type { Car, PartId } from '../car/car';
 import { duties } from './duties';
-import { fuelPumps, lastValvesTo, pumpedTanks } from './fuelWay';
+import { burnersFor, fuelPumps, lastValvesTo, pumpedTanks } from './fuelWay';
 
 /** A yes-or-no fact of a part. */
 export interface PartTrait {
@@ -96,6 +96,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
   'not-read': {
     meaning: 'A tank whose content cannot be read.',
     holds: (car, id) => readBy(car, id) === 'not-read',
+  },
+  'further-burner': {
+    meaning: 'A main burner that is lit after another one.',
+    holds: (car, id) => burnersFor(car, 'main').indexOf(id) > 0,
   },
   'lit-by-switch': {
     meaning: 'A burner lit by a switch.',

@@ -55,7 +55,7 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
   'igniter-proven': (events) => events.igniterDisturbed,
   'burner-aired': ({ act: { model, flows, before, draft } }) =>
-    model.mains.some((id) => flows.in(draft).fed.includes(id) && !flows.in(before).fed.includes(id)),
+    model.mains.some((id) => flows.in(before).fed.includes(id) && !flows.in(draft).fed.includes(id)),
   'fires-out': anythingLit,
   'no-flame-near': anythingLit,
   'way-clear': stopped,

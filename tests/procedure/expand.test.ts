@@ -184,6 +184,7 @@ describe('the main burner', () => {
       .filter((step) => ['open', 'crack', 'shut'].includes(step.action))
       .map((step) => `${step.action} ${step.part}`);
     expect(moved).toEqual([
+      'shut main-needle',
       'open fuel-stop-valve',
       'crack starting-valve',
       'crack main-needle',
