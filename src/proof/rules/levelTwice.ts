@@ -1,4 +1,5 @@
 import { knows } from '../state';
+import { lightsMainOnColdBoiler } from './coldStart';
 import type { Rule } from './rule';
 
 function ways(model: Parameters<Rule['appliesTo']>[0], when: 'cold' | 'steaming'): number {
@@ -16,12 +17,10 @@ export const levelTwice: Rule = {
   title: 'the level has been read in two ways that agree before the main burner is lit on a cold boiler',
   reason: 'a blocked glass shows water that is not there; two ways are not blocked alike',
   mend: 'read the level in a second way before the main burner',
-  asks: ['boiler-at-zero', 'level-twice'],
+  asks: ['level-twice'],
   appliesTo: (model) => ways(model, 'cold') > 1,
-  atStep: ({ model, after, newlyLit, before }) =>
-    newlyLit.some((id) => model.mains.includes(id)) &&
-    knows(model, before, 'boiler-at-zero') &&
-    !knows(model, after, 'level-twice')
+  atStep: (view) =>
+    lightsMainOnColdBoiler(view) && !knows(view.model, view.after, 'level-twice')
       ? 'the main burner is lit and the level has been read in one way only'
       : undefined,
 };
