@@ -28,6 +28,8 @@ import {
   readGlossary,
   type SignsAndCauses,
 } from './procedure/reference';
+import { type Day, readDay } from './proof/day';
+import { type Proof, prove } from './proof/prove';
 import { type LoadedSpec, loadSpec } from './spec/load';
 
 /** What all cars share, as text and bytes; the edge reads it from the folders `shared` and `templates`. */
@@ -44,6 +46,7 @@ export interface Workshop {
   readonly liquids: Liquids;
   readonly library: Library;
   readonly plans: Plans;
+  readonly day: Day;
   readonly words: Words;
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
@@ -60,6 +63,7 @@ export interface ReadyCar {
   readonly car: Car;
   readonly figures: CarFigures;
   readonly procedures: Procedures;
+  readonly proof: Proof;
   readonly front: FrontMatter;
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
@@ -85,17 +89,30 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const liquids = from('liquids.yaml', readLiquids);
   const library = readLibrary(shared.texts);
   const plans = from('papers.yaml', readPlans);
+  const procedureIds = library.ok ? library.value.procedures.map(({ form }) => form.id) : [];
+  const day = from('day.yaml', (text, file) => readDay(text, file, procedureIds));
   const words = from('words/en.yaml', readWords);
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);
   const theme = from('themes/plain.yaml', (text, file) => readTheme(text, file, fonts));
   const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
-  const all = [liquids, library, plans, words, glossary, faults, theme, templates];
+  const all = [
+    liquids,
+    library,
+    plans,
+    ...(library.ok ? [day] : []),
+    words,
+    glossary,
+    faults,
+    theme,
+    templates,
+  ];
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
   if (
     !liquids.ok ||
     !library.ok ||
     !plans.ok ||
+    !day.ok ||
     !words.ok ||
     !glossary.ok ||
     !faults.ok ||
@@ -108,6 +125,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       liquids: liquids.value,
       library: library.value,
       plans: plans.value,
+      day: day.value,
       words: words.value,
       glossary: glossary.value,
       faults: faults.value,
@@ -141,6 +159,8 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
     ...(front.ok ? front.remarks : front.problems),
   ];
   if (!log.ok || !procedures.ok || !front.ok || hasErrors(problems)) return bad(problems);
+  const proof = prove(car, procedures.value, { day: workshop.day });
+  if (hasErrors(proof.diagnostics)) return bad([...problems, ...proof.diagnostics]);
   const figures = carFigures(car, {
     liquids: workshop.liquids,
     system,
@@ -150,12 +170,13 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
     {
       car,
       figures,
-      procedures: procedures.value,
+      procedures: proof.procedures,
+      proof,
       front: front.value,
       glossary: entriesFor(car, workshop.glossary),
       faults: entriesFor(car, workshop.faults),
     },
-    problems,
+    [...problems, ...proof.diagnostics],
   );
 }
 

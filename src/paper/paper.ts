@@ -16,6 +16,7 @@ import type { FrontMatter } from '../procedure/frontMatter';
 import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
+import type { Proof } from '../proof/prove';
 import { fingerprint } from './fingerprint';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
@@ -25,6 +26,7 @@ import type { Words } from './words';
 export interface World {
   readonly car: Car;
   readonly procedures: Procedures;
+  readonly proof: Proof;
   readonly front: FrontMatter;
   readonly figures: CarFigures;
   readonly library: Library;
@@ -74,18 +76,23 @@ export interface MadePaper {
 /** A paper up to its pages, before it is written as PDF. */
 export type SetPaper = Omit<MadePaper, 'bytes'>;
 
-/** Fill in, read and lay out a paper. */
-export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
+/** A paper filled in and read, before it is laid out. */
+export interface FilledPaper {
+  readonly fingerprint: string;
+  readonly blocks: readonly Block[];
+}
+
+/** Fill in the template of a paper and read its blocks. `printed` stands in place of the fingerprint, for comparing content. */
+export function fillPaper(paper: Paper, world: World, printed?: string): Outcome<FilledPaper> {
   const context = paper.context(world);
-  const { spec } = world.car;
   const mark = fingerprint([
     paper.name,
     JSON.stringify(context),
     world.templateText,
     JSON.stringify(world.theme),
-    JSON.stringify(spec.print),
+    JSON.stringify(world.car.spec.print),
   ]);
-  const rendered = world.templates.render(paper.template, { ...context, fingerprint: mark });
+  const rendered = world.templates.render(paper.template, { ...context, fingerprint: printed ?? mark });
   if (!rendered.ok) return rendered;
   const drawings = new Map(paper.drawings(world).map((drawing) => [drawing.name, drawing]));
   const blocks = parseMarkup(rendered.value.html, paper.template, {
@@ -93,9 +100,17 @@ export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
     origins: rendered.value.origins,
   });
   if (!blocks.ok) return blocks;
-  const laidOut = paper.layOut(blocks.value, world, mark);
+  return good({ fingerprint: mark, blocks: blocks.value }, [...rendered.remarks, ...blocks.remarks]);
+}
+
+/** Fill in, read and lay out a paper. */
+export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
+  const filled = fillPaper(paper, world);
+  if (!filled.ok) return filled;
+  const { fingerprint: mark, blocks } = filled.value;
+  const laidOut = paper.layOut(blocks, world, mark);
   if (!laidOut.ok) return bad(laidOut.problems.map((problem) => inPaper(problem, paper)));
-  const remarks = [...rendered.remarks, ...blocks.remarks, ...laidOut.remarks];
+  const remarks = [...filled.remarks, ...laidOut.remarks];
   return good(
     {
       name: paper.name,
@@ -103,7 +118,7 @@ export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
       fileName: `${paper.name}.pdf`,
       fingerprint: mark,
       laidOut: laidOut.value,
-      blocks: blocks.value,
+      blocks,
       remarks,
     },
     remarks,

@@ -16,9 +16,11 @@ const plansForm = z.strictObject({
       title: z.string().min(1),
       what: z.string().min(1),
       read: z.enum(['dash', 'lap']),
-      phases: phaseList,
+      phases: phaseList.optional(),
+      procedures: z.array(key).min(1).optional(),
     }),
   ),
+  'valve-card': z.array(key).min(1),
 });
 
 /** The chapters of the manual and the cards. */

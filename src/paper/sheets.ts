@@ -19,7 +19,9 @@ export function cardSheet({ car, theme }: World): Outcome<Sheet> {
 }
 
 /** A sheet read on the lap and put in a weather-proof sleeve: the paper in the printer, with the edge a pouch needs. */
-export function lapSheet({ car, theme }: World): Outcome<Sheet> {
-  const size = readSheetSize(car.spec.print.paper);
+export function lapSheet({ car, theme }: World, turned: 'upright' | 'landscape' = 'upright'): Outcome<Sheet> {
+  const size = readSheetSize(
+    turned === 'landscape' ? `${car.spec.print.paper} landscape` : car.spec.print.paper,
+  );
   return size.ok ? makeSheet(size.value, theme.card.marginMm, true) : size;
 }

@@ -41,6 +41,7 @@ const wordsForm = z.strictObject({
   fire: wordsFor(['full', 'low']),
   start: wordsFor(['cold', 'warm']),
   'raising-to': wordsFor(['gauge-alive', 'least-to-move', 'working', 'cuts-out']),
+  position: wordsFor(['open', 'shut', 'cracked', 'either']),
   'range-of': wordsFor(['water', 'fuel']),
   'steam-at': wordsFor(['blown-down', 'least-to-move', 'working', 'cuts-out', 'safety', 'allowed']),
 });

@@ -56,7 +56,7 @@ describe.each(demoNames)('%s', (name) => {
     const cards = shop.papers.filter((paper) => paper.template === 'card');
     const onCards = plain(cards.map((paper) => allWords(goodOf(setOnePaper(ready, paper, shop)))).join(' '));
     const missing = ready.procedures
-      .filter(({ phase }) => shop.plans.cards.some((card) => card.phases.includes(phase)))
+      .filter(({ phase }) => shop.plans.cards.some((card) => card.phases?.includes(phase)))
       .flatMap(({ steps }) => steps.filter((step) => step.onCard))
       .filter((step) => !onCards.includes(plain(step.say)));
     expect(missing.map((step) => step.say)).toEqual([]);

@@ -45,6 +45,7 @@ export interface ProcedureContext {
 export function proceduresContext(
   procedures: Procedures,
   car: Car,
+  critical: ReadonlySet<string>,
   chapterOf: (phase: Phase) => string,
 ): readonly ProcedureContext[] {
   const said = new Map<string, Set<string>>();
@@ -52,21 +53,36 @@ export function proceduresContext(
     const chapter = chapterOf(procedure.phase);
     const inChapter = said.get(chapter) ?? new Set<string>();
     said.set(chapter, inChapter);
-    return procedureContext(procedure, car, { kind: 'whole-once', said: inChapter }, () => true);
+    return procedureContext(
+      procedure,
+      { car, critical },
+      { kind: 'whole-once', said: inChapter },
+      () => true,
+    );
   });
 }
 
 /** The steps that belong on a card. */
-export function cardProcedure(procedure: Procedure, car: Car): ProcedureContext {
-  return procedureContext(procedure, car, { kind: 'brief' }, (step) => step.onCard);
+export function cardProcedure(
+  procedure: Procedure,
+  car: Car,
+  critical: ReadonlySet<string>,
+): ProcedureContext {
+  return procedureContext(procedure, { car, critical }, { kind: 'brief' }, (step) => step.onCard);
 }
 
 /** How cautions are said: in one line each, or whole unless they have been said already. */
 type Saying = { readonly kind: 'brief' } | { readonly kind: 'whole-once'; readonly said: Set<string> };
 
+/** The car, and the keys of its critical steps: `procedure step`. */
+interface Known {
+  readonly car: Car;
+  readonly critical: ReadonlySet<string>;
+}
+
 function procedureContext(
   procedure: Procedure,
-  car: Car,
+  known: Known,
   saying: Saying,
   wanted: (step: Step) => boolean,
 ): ProcedureContext {
@@ -82,14 +98,15 @@ function procedureContext(
     never,
     cautions: cautions.map((caution) => ({ ...caution, brief: saying.kind === 'brief' })),
     changes,
-    steps: stepContexts(procedure.steps.filter(wanted), car, cautions, saying),
+    steps: stepContexts(procedure.steps.filter(wanted), id, known, cautions, saying),
   };
 }
 
 /** Steps with their cautions. Over a run of neighbouring steps that share a caution, it stands before the first. */
 function stepContexts(
   steps: readonly Step[],
-  car: Car,
+  procedure: string,
+  known: Known,
   atHead: readonly Caution[],
   saying: Saying,
 ): readonly StepContext[] {
@@ -104,11 +121,16 @@ function stepContexts(
     const cautions = step.cautions
       .filter(({ id }) => !before.some((caution) => caution.id === id))
       .map((caution) => ({ ...caution, brief: isBrief(caution.id) }));
-    return stepContext(step, car, cautions);
+    return stepContext(step, procedure, known, cautions);
   });
 }
 
-function stepContext(step: Step, car: Car, cautions: readonly CautionContext[]): StepContext {
+function stepContext(
+  step: Step,
+  procedure: string,
+  { car, critical }: Known,
+  cautions: readonly CautionContext[],
+): StepContext {
   const part = step.part === undefined ? undefined : car.parts.get(step.part);
   const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   return {
@@ -119,7 +141,7 @@ function stepContext(step: Step, car: Car, cautions: readonly CautionContext[]):
     place: step.place === undefined ? '' : (car.places.get(step.place)?.name ?? ''),
     helper: step.who === 'helper',
     cautions,
-    critical: false,
+    critical: critical.has(`${procedure} ${step.id}`),
     because: step.origin.because ?? '',
   };
 }

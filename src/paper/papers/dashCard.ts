@@ -1,7 +1,9 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
 import { layoutCard } from '../../layout/card/layout-card';
+import type { Procedure } from '../../procedure/procedure';
 import { identityContext } from '../context/identity';
 import { cardProcedure } from '../context/procedures';
+import { criticalKeys } from '../context/proof';
 import { identityLine } from '../heads';
 import { leastSizes, mostUsefulPt } from '../legible';
 import type { Paper } from '../paper';
@@ -18,13 +20,13 @@ export function dashCard(plan: CardPlan): Paper {
     title: plan.title,
     what: plan.what,
     template: 'card',
-    context: ({ car, phrases, procedures }) => ({
+    context: ({ car, phrases, procedures, proof }) => ({
       car: identityContext(car.spec, phrases),
       card: {
         title: plan.title,
         procedures: procedures
-          .filter(({ phase }) => plan.phases.includes(phase))
-          .map((procedure) => cardProcedure(procedure, car))
+          .filter((procedure) => standsOn(plan, procedure))
+          .map((procedure) => cardProcedure(procedure, car, criticalKeys({ proof })))
           .filter(({ steps }) => steps.length > 0),
       },
     }),
@@ -46,4 +48,9 @@ export function dashCard(plan: CardPlan): Paper {
       });
     },
   };
+}
+
+/** Whether a procedure stands on a card: by its phase, or by its own key. */
+function standsOn({ phases = [], procedures = [] }: CardPlan, { id, phase }: Procedure): boolean {
+  return phases.includes(phase) || procedures.includes(id);
 }

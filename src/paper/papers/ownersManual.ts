@@ -11,6 +11,13 @@ import { identityContext } from '../context/identity';
 import { planInput } from '../context/plan';
 import { runsContext } from '../context/plantWords';
 import { proceduresContext } from '../context/procedures';
+import {
+  criticalContext,
+  criticalKeys,
+  leaksContext,
+  triedContext,
+  valveTablesContext,
+} from '../context/proof';
 import { onTheRoadContext, raisingContext } from '../context/raising';
 import { workingsContext } from '../context/workings';
 import { footOf, headOf } from '../heads';
@@ -48,7 +55,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, words } = world;
   const chapterOf = (phase: Phase) =>
     world.plans.chapters.find(({ phases }) => phases.includes(phase))?.id ?? phase;
-  const procedures = proceduresContext(world.procedures, car, chapterOf);
+  const procedures = proceduresContext(world.procedures, car, criticalKeys(world), chapterOf);
   const inPhases = (wanted: readonly Phase[]) =>
     procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
   return {
@@ -70,6 +77,10 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     raising: raisingContext(world),
     onTheRoad: onTheRoadContext(world),
     parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
+    valveTables: valveTablesContext(world),
+    leaks: leaksContext(world),
+    critical: criticalContext(world),
+    triedOnModel: triedContext(world),
     emergencies: inPhases(['emergency']),
     faults: byPlace(world.faults),
     workings: workingsContext(world),

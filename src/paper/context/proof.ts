@@ -1,0 +1,160 @@
+/** What the model of the car shows, for the papers: how valves stand, what to shut for a leak, which steps are critical. */
+import type { Procedure } from '../../procedure/procedure';
+import type { CriticalStep, IsolationRow, TablePosition, ValveTable } from '../../proof/tables';
+import type { World } from '../paper';
+
+/** Part of the valve-position table, narrow enough for a page. */
+export interface ValveTableContext {
+  readonly title: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly {
+    readonly tag: string;
+    readonly name: string;
+    readonly parked: string;
+    readonly at: readonly { readonly word: string; readonly strong: boolean }[];
+  }[];
+}
+
+/** Valves against the procedures with these keys, in their order in the day. */
+export function valveTableContext(
+  { proof, words }: World,
+  title: string,
+  wanted: readonly string[],
+): ValveTableContext {
+  const { columns, rows }: ValveTable = proof.tables.valves;
+  const shown = columns.flatMap((column, index) => (wanted.includes(column.id) ? [{ column, index }] : []));
+  return {
+    title,
+    columns: shown.map(({ column }) => column.title),
+    rows: rows.map(({ tag, name, parked, at }) => ({
+      tag,
+      name,
+      parked: words.parked[parked],
+      at: shown.map(({ index }) => {
+        const position: TablePosition = at[index] ?? 'either';
+        // what stands as it is parked recedes; what stands otherwise is what the eye must find
+        return { word: words.position[position], strong: position !== parked && position !== 'either' };
+      }),
+    })),
+  };
+}
+
+/** The whole valve-position table, a part for each chapter of the manual. */
+export function valveTablesContext(world: World): readonly ValveTableContext[] {
+  const inChapter = (phases: readonly Procedure['phase'][]) =>
+    world.procedures.filter(({ phase }) => phases.includes(phase)).map(({ id }) => id);
+  return world.plans.chapters
+    .map(({ title, phases }) => valveTableContext(world, title, inChapter(phases)))
+    .filter(({ columns }) => columns.length > 0);
+}
+
+/** One leak. */
+export interface LeakContext {
+  readonly leak: string;
+  readonly shut: readonly {
+    readonly tag: string;
+    readonly name: string;
+    readonly place: string;
+    readonly seated: boolean;
+    readonly last: boolean;
+  }[];
+  readonly fromSeat: readonly { readonly tag: string; readonly name: string; readonly last: boolean }[];
+}
+
+/** What to shut for a leak, by what flows; and the places that nothing cuts off. */
+export interface LeaksContext {
+  readonly byFluid: readonly { readonly fluid: string; readonly leaks: readonly LeakContext[] }[];
+  readonly uncut: readonly string[];
+}
+
+/** The isolation table. Leaks that the same valves cut off stand together in one row. */
+export function leaksContext({ proof, words }: World): LeaksContext {
+  const cut = proof.tables.isolation.filter((row) => !row.cannotBeCut && row.carries !== '');
+  const fluids = [...new Set(cut.map((row) => row.carries))];
+  return {
+    byFluid: fluids.map((fluid) => ({
+      fluid: words.fluids[fluid as keyof typeof words.fluids] ?? fluid,
+      leaks: grouped(cut.filter((row) => row.carries === fluid)),
+    })),
+    uncut: proof.tables.isolation.filter((row) => row.cannotBeCut).map(({ leak }) => leak),
+  };
+}
+
+function grouped(rows: readonly IsolationRow[]): readonly LeakContext[] {
+  const bySet = new Map<string, IsolationRow[]>();
+  for (const row of rows) {
+    const key = row.shut.map(({ valve }) => valve).join(' ');
+    bySet.set(key, [...(bySet.get(key) ?? []), row]);
+  }
+  return [...bySet.values()].flatMap((same) => {
+    const [first] = same;
+    if (first === undefined) return [];
+    return [
+      {
+        leak: same.map(({ leak }) => leak.replace(/ \([a-z ]+\)$/, '')).join('; '),
+        shut: first.shut.map(({ tag, name, place, reach }, index) => ({
+          tag,
+          name,
+          place,
+          seated: reach === 'seated',
+          last: index === first.shut.length - 1,
+        })),
+        fromSeat: first.fromSeat.map(({ tag, name }, index) => ({
+          tag,
+          name,
+          last: index === first.fromSeat.length - 1,
+        })),
+      },
+    ];
+  });
+}
+
+/** Critical steps by procedure, in the order of the day. */
+export interface CriticalContext {
+  readonly title: string;
+  readonly steps: readonly {
+    readonly number: number;
+    readonly say: string;
+    readonly forgotten: string;
+    readonly reason: string;
+  }[];
+}
+
+/** Steps whose omission nothing catches before harm. */
+export function criticalContext({ proof }: World): readonly CriticalContext[] {
+  const titles = [...new Set(proof.tables.critical.map(({ title }) => title))];
+  const inTitle = (title: string) => proof.tables.critical.filter((step) => step.title === title);
+  return titles.map((title) => ({
+    title,
+    steps: inTitle(title).map(({ number, say, forgotten, reason }: CriticalStep) => ({
+      number,
+      say,
+      forgotten,
+      reason,
+    })),
+  }));
+}
+
+/** Keys of the critical steps, `procedure step`, for marking them. */
+export function criticalKeys({ proof }: Pick<World, 'proof'>): ReadonlySet<string> {
+  return new Set(proof.tables.critical.map(({ procedure, step }) => `${procedure} ${step}`));
+}
+
+/** How much was tried on the model, and what came of it. */
+export function triedContext({ proof }: World) {
+  const { slips, shareCaught, rules, steps, states, situations, longestWayOut, firstActFar } =
+    proof.statistics;
+  return {
+    rules,
+    steps,
+    states,
+    situations,
+    longestWayOut,
+    firstActFar,
+    caught: `${Math.floor(shareCaught * 100)}\u00a0%`,
+    tried: slips.reduce((sum, each) => sum + each.tried, 0),
+    harmless: slips.reduce((sum, each) => sum + each.harmless, 0),
+    critical: slips.reduce((sum, each) => sum + each.critical, 0),
+    overruled: proof.overruled.map(({ rule, because }) => ({ rule: rule.title, because })),
+  };
+}
