@@ -2,7 +2,7 @@
  * Drawings as SVG, for a screen or for another program.
  */
 import svgBuilder from 'svg-builder';
-import type { Face } from '../font/metrics';
+import type { Face, FontSet } from '../font/metrics';
 import type { Drawing, Paint, PathPiece, Shape } from './drawing';
 
 type Builder = ReturnType<typeof svgBuilder.create>;
@@ -22,19 +22,24 @@ function family(name: string): string {
   return `'${name}', sans-serif`;
 }
 
-/** The drawing as one SVG element, with its name and its words for those who cannot see it. Throws if a number is none. */
-export function toSvg(drawing: Drawing): string {
+/**
+ * The drawing as one SVG element, with its name and its words for those who cannot see it. Throws if a number is none.
+ *
+ * With the `fonts` it was made for, each text is held to its width in them, so that nothing is covered or cut off where
+ * the reader has only other fonts.
+ */
+export function toSvg(drawing: Drawing, fonts?: FontSet): string {
   const builder = svgBuilder.newInstance();
   const [width, height] = [num(drawing.widthPt), num(drawing.heightPt)];
   builder.root = `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`;
   put(builder, 'title', {}, drawing.name);
   put(builder, 'desc', {}, drawing.alt);
-  for (const shape of drawing.shapes) putShape(builder, shape);
+  for (const shape of drawing.shapes) putShape(builder, shape, fonts);
   return builder.render();
 }
 
-function putShape(builder: Builder, shape: Shape): void {
-  const { name, attributes, words } = elementOf(shape);
+function putShape(builder: Builder, shape: Shape, fonts: FontSet | undefined): void {
+  const { name, attributes, words } = elementOf(shape, fonts);
   put(builder, name, attributes, words);
 }
 
@@ -44,7 +49,7 @@ interface SvgElement {
   readonly words?: string;
 }
 
-function elementOf(shape: Shape): SvgElement {
+function elementOf(shape: Shape, fonts: FontSet | undefined): SvgElement {
   switch (shape.kind) {
     case 'path': {
       const d = shape.pieces.map(pieceText).join(' ');
@@ -64,7 +69,9 @@ function elementOf(shape: Shape): SvgElement {
       const transform = turn === 0 ? undefined : `rotate(${num(turn)} ${num(x)} ${num(y)})`;
       const place = { x, y, 'text-anchor': anchor === 'start' ? undefined : anchor, transform };
       const look = { ...fontAttributes[face], 'font-size': sizePt, fill: colour };
-      return { name: 'text', attributes: { ...place, ...look }, words: shape.text };
+      const width = fonts?.[face].widthOf(shape.text, sizePt) ?? 0;
+      const held = width > 0 ? { textLength: width, lengthAdjust: 'spacingAndGlyphs' } : {};
+      return { name: 'text', attributes: { ...place, ...look, ...held }, words: shape.text };
     }
   }
 }

@@ -6,13 +6,14 @@
  */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
+import type { FontSet } from '../font/metrics';
 import type { Block } from '../markup/block';
 import { writeBlock } from './blocks/write';
 import { element, Html, onLines } from './element';
 import { footBar, masthead, oldTicks, pageFoot, ticksPanel } from './furniture';
 import type { ScreenLook } from './look';
 import { styleOf } from './style';
-import { surveyFor } from './writing';
+import { beginWriting } from './writing';
 
 /** What a page says of its paper. All of it is text; none of it is markup. */
 export interface ScreenPageOptions {
@@ -31,11 +32,13 @@ export interface ScreenPageOptions {
   /** The car is made up, and the page must say so. */
   readonly invented: boolean;
   readonly look: ScreenLook;
+  /** The fonts that drawings were measured with; the page itself uses the reader's own. */
+  readonly fonts: FontSet;
 }
 
 /** The page, as a whole HTML document. The same blocks and options give the same text, letter for letter. */
 export function writeScreenPage(blocks: readonly Block[], options: ScreenPageOptions): string {
-  const writing = surveyFor(blocks, options.look, writeBlock, onLines);
+  const writing = beginWriting(blocks, options, writeBlock);
   const body = element(
     'body',
     {},

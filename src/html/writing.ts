@@ -1,9 +1,10 @@
 /**
  * What the writers of blocks share while one page is written: the look, the names of things, and counters.
  */
+import type { FontSet } from '../font/metrics';
 import { eachBlock, plainText } from '../layout/survey';
 import type { Block, HeadingBlock } from '../markup/block';
-import type { Html } from './element';
+import { type Html, onLines } from './element';
 import type { ScreenLook } from './look';
 
 /** A heading that can be led to. */
@@ -16,6 +17,8 @@ export interface NamedHeading {
 /** One page being written. */
 export interface Writing {
   readonly look: ScreenLook;
+  /** What drawings were measured with. */
+  readonly fonts: FontSet;
   readonly headings: readonly NamedHeading[];
   readonly nameOf: ReadonlyMap<HeadingBlock, string>;
   /** Every id that a block of the paper has. */
@@ -34,18 +37,18 @@ export interface Writing {
   blocks(blocks: readonly Block[]): Html;
 }
 
-/** Walks the blocks once and learns what their writers need to know. */
-export function surveyFor(
+/** Walks the blocks once and learns what their writers need to know; `write` is what writes any one of them. */
+export function beginWriting(
   blocks: readonly Block[],
-  look: ScreenLook,
+  { look, fonts }: Pick<Writing, 'look' | 'fonts'>,
   write: (block: Block, writing: Writing) => Html,
-  join: (pieces: readonly Html[]) => Html,
 ): Writing {
   const all = [...eachBlock(blocks)];
   const headings = headingsOf(all);
   const counts = new Map<string, number>();
   const writing: Writing = {
     look,
+    fonts,
     headings,
     nameOf: new Map(headings.map(({ block, name }) => [block, name])),
     ids: new Set(all.flatMap(({ id }) => (id === undefined ? [] : [id]))),
@@ -58,7 +61,7 @@ export function surveyFor(
       counts.set(kind, count);
       return `_${kind}-${count}`;
     },
-    blocks: (inside) => join(inside.map((block) => write(block, writing))),
+    blocks: (inside) => onLines(inside.map((block) => write(block, writing))),
   };
   return writing;
 }

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { writeScreenPage } from '../../src/html/page';
 import { caution, contents, figure, heading, paragraph, step, steps, table } from '../helpers/blocks';
+import { squareFonts } from '../helpers/squareMetrics';
 import { papers } from './blockText';
 import { plainLook } from './look';
 import { attribute, type Element, elementsOf, hasClass, only, textOf, within } from './readPage';
@@ -19,10 +20,11 @@ const options = {
   fingerprint: '7GKX-4MRT',
   invented: true,
   look,
+  fonts: squareFonts,
 };
 const pages = samples.map(({ name, blocks, options: said }) => ({
   name,
-  html: writeScreenPage(blocks, { ...said, look }),
+  html: writeScreenPage(blocks, { ...said, look, fonts: squareFonts }),
 }));
 
 const byTag = (elements: readonly Element[], tag: string): Element[] =>
@@ -187,12 +189,42 @@ describe('one thing at a time', () => {
     ]);
   });
 
+  test('a table of sentences can stand row by row on a narrow screen, each cell with its head, and stays a table', () => {
+    const long = 'open the fuel return valve until the gauge stands on its pin';
+    const text = { head: ['Tag', 'Tank', 'Vented'], rows: [['T1', 'main tank', long]] };
+    const elements = of(table(text));
+    const cells = byTag(elements, 'td').map((each) => [
+      attribute(each, 'data-label'),
+      attribute(each, 'role'),
+    ]);
+    expect(cells).toEqual([
+      ['Tag', 'cell'],
+      ['Tank', 'cell'],
+      ['Vented', 'cell'],
+    ]);
+    expect(byTag(elements, 'th').map((each) => attribute(each, 'role'))).toEqual([
+      'columnheader',
+      'columnheader',
+      'columnheader',
+    ]);
+    const roles = ['table', 'thead', 'tbody', 'tr'].flatMap((tag) =>
+      byTag(elements, tag).map((each) => attribute(each, 'role')),
+    );
+    expect(roles).toEqual(['table', 'rowgroup', 'rowgroup', 'row', 'row']);
+    const figures = of(table({ ...text, rows: [['T1', 'main tank', 'yes']] }));
+    expect(byClass(figures, 'stacks')).toEqual([]);
+    const two = of(table({ head: ['Tank', 'Vented'], rows: [['main tank', long]] }));
+    expect(byClass(two, 'stacks')).toEqual([]);
+  });
+
   test('a figure is drawn in the page, with its title and what it shows in words', () => {
     const elements = of(figure(100, 50, 'The plan'));
     const svg = only(elements, 'svg');
     expect(textOf(only(within(svg), 'title'))).toBe('The plan');
     expect(textOf(only(within(svg), 'desc'))).toBe('a drawing');
     expect(attribute(svg, 'role')).toBe('img');
+    // one letter of 10 pt in a square font: held to 10, whatever font the reader has
+    expect(byTag(elements, 'text').map((each) => attribute(each, 'textLength'))).toEqual(['10']);
   });
 
   test('letters of a drawing are never shown under 11 px: 10 pt letters are 13.3 px, so 100 pt may shrink to 110 px', () => {

@@ -2,7 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { openCar } from '../../src/cli/openCar';
+import { readSharedFiles } from '../../src/cli/sharedFiles';
 import type { Diagnostic } from '../../src/diagnostic/diagnostic';
+import { measureFonts } from '../../src/font/measure';
 import { readScreenLook, type ScreenLook } from '../../src/html/look';
 import { writeScreenPage } from '../../src/html/page';
 import { setOnePaper } from '../../src/kettlebook';
@@ -23,9 +25,10 @@ export interface AllPages {
 /** Write all pages. */
 export async function allPages(root: string): Promise<AllPages> {
   const look = lookIn(join(root, 'shared', 'screen'));
+  const fonts = measureFonts((await readSharedFiles(root)).fonts);
   const fromSamples = samples.map(({ name, blocks, options }) => ({
     name: `sample-${name}`,
-    html: writeScreenPage(blocks, { ...options, look }),
+    html: writeScreenPage(blocks, { ...options, look, fonts }),
   }));
   const cars = readdirSync(join(root, 'cars')).filter((file) => file.endsWith('.yaml'));
   const fromCars = await Promise.all(cars.map((file) => pagesOf(join(root, 'cars', file), root, look)));
@@ -58,6 +61,7 @@ async function pagesOf(spec: string, root: string, look: ScreenLook): Promise<Al
       fingerprint: set.value.fingerprint,
       invented: said.car.invented ?? false,
       look,
+      fonts: workshop.fonts,
     });
     pages.push({ name: `${car}-${paper.name}`, html });
   }

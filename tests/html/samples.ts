@@ -7,11 +7,11 @@ import type { ScreenPageOptions } from '../../src/html/page';
 import type { Block } from '../../src/markup/block';
 import { parseMarkup } from '../../src/markup/parse';
 
-/** A paper for a screen, less the look. */
+/** A paper for a screen, less the look and the fonts. */
 export interface Sample {
   readonly name: string;
   readonly blocks: readonly Block[];
-  readonly options: Omit<ScreenPageOptions, 'look'>;
+  readonly options: Omit<ScreenPageOptions, 'look' | 'fonts'>;
 }
 
 const made = {

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { writeScreenPage } from '../../src/html/page';
 import type { Block, Inline } from '../../src/markup/block';
 import { heading, paragraph } from '../helpers/blocks';
+import { squareFonts } from '../helpers/squareMetrics';
 import { papers, wordsIn } from './blockText';
 import { plainLook } from './look';
 import { attribute, type Element, elementsOf, hasClass, only, textOf } from './readPage';
@@ -19,6 +20,7 @@ const options = {
   fingerprint: 'AAAA-CCCC',
   invented: false,
   look,
+  fonts: squareFonts,
 };
 
 /** What the page says besides the words of the blocks. */
@@ -42,7 +44,7 @@ describe('the words of the blocks', () => {
 
   test.each(samples)('stand on the page of the sample $name', ({ blocks, options: said }) => {
     expect(wordsIn(blocks).length).toBeGreaterThan(200);
-    expect(wordsShown(writeScreenPage(blocks, { ...said, look }))).toBe(wordsIn(blocks));
+    expect(wordsShown(writeScreenPage(blocks, { ...said, look, fonts: squareFonts }))).toBe(wordsIn(blocks));
   });
 
   test('are told lost if one is', () => {

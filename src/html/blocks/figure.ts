@@ -18,7 +18,7 @@ export function writeFigure(block: FigureBlock, writing: Writing): Html {
   const { drawing } = block;
   const caption = plainText(block.caption);
   const title = caption === '' ? writing.look.words.drawing : caption;
-  const svg = Html.sound(toSvg({ ...drawing, name: title }));
+  const svg = Html.sound(toSvg({ ...drawing, name: title }, writing.fonts));
   const frame = element(
     'div',
     {

@@ -5,37 +5,75 @@ import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
 
+/** A cell with more letters than this is a sentence: its column wants room. */
+const sentence = 32;
+
 /** A table in its frame. */
 export function writeTable(block: TableBlock, writing: Writing): Html {
-  const hasCaption = block.caption.length > 0;
   const name = writing.fresh('table');
+  const labels = stackLabels(block);
+  const stacks = labels.length > 0;
+  const write = (list: readonly TableRow[], own: readonly string[]): Html[] =>
+    list.map((row) => writeRow(row, { columns: block.columns, labels: own, stacks }, writing));
+  const hasCaption = block.caption.length > 0;
   const caption = hasCaption ? [element('caption', { id: name }, words(block.caption, writing))] : [];
-  const head =
-    block.head.length > 0 ? [element('thead', {}, ...rows(block.head, block.columns, writing))] : [];
-  const body = element('tbody', {}, ...rows(block.body, block.columns, writing));
-  const style = [block.style, ...(block.striped ? ['striped'] : [])].join(' ');
-  const table = element('table', { id: block.id, class: style }, ...caption, ...head, body);
+  const rowgroup = roleIf(stacks, 'rowgroup');
+  const head = block.head.length > 0 ? [element('thead', rowgroup, ...write(block.head, []))] : [];
+  const body = element('tbody', rowgroup, ...write(block.body, labels));
+  const classes = [block.style, ...(block.striped ? ['striped'] : []), ...(stacks ? ['stacks'] : [])];
+  const attributes = { id: block.id, class: classes.join(' '), ...roleIf(stacks, 'table') };
+  const table = element('table', attributes, ...caption, ...head, body);
   const said = hasCaption ? { 'aria-labelledby': name } : { 'aria-label': writing.look.words.table };
   return element('div', { class: 'frame', role: 'group', tabindex: 0, ...said }, table);
 }
 
-function rows(list: readonly TableRow[], columns: readonly TableColumn[], writing: Writing): Html[] {
-  return list.map((row) => {
-    let at = 0;
-    const cells = row.cells.map((cell) => {
-      const column = columns[at];
-      at += cell.span;
-      return writeCell(cell, column, writing);
-    });
-    return element('tr', {}, ...cells);
+/**
+ * The heads of a table whose rows stand one under the other on a narrow screen, each cell with its head before it; none
+ * if it stays a table. Sentences in three columns or more cannot be read on a phone any other way; figures can.
+ */
+function stackLabels({ columns, head, body }: TableBlock): readonly string[] {
+  const [labels] = head;
+  if (head.length !== 1 || labels === undefined || columns.length < 3) return [];
+  if ([labels, ...body].some(({ cells }) => cells.length !== columns.length)) return [];
+  const hasSentence = body.some(({ cells }) => cells.some(isSentence));
+  return hasSentence ? labels.cells.map(({ content }) => plainText(content)) : [];
+}
+
+const isSentence = ({ content }: TableCell): boolean => plainText(content).length > sentence;
+
+/** Roles that a browser forgets once the parts of a table are not set as one, where that may happen. */
+const roleIf = (stacks: boolean, role: string) => (stacks ? { role } : {});
+
+/** What a row must know of its table. */
+interface Place {
+  readonly columns: readonly TableColumn[];
+  /** What stands before each cell on a narrow screen; none in the head. */
+  readonly labels: readonly string[];
+  readonly stacks: boolean;
+}
+
+function writeRow(row: TableRow, place: Place, writing: Writing): Html {
+  let at = 0;
+  const cells = row.cells.map((cell) => {
+    const written = writeCell(cell, at, place, writing);
+    at += cell.span;
+    return written;
   });
+  return element('tr', roleIf(place.stacks, 'row'), ...cells);
 }
 
 /** A head without words heads nothing, so it is written as a plain cell. */
-function writeCell(cell: TableCell, column: TableColumn | undefined, writing: Writing): Html {
+function writeCell(cell: TableCell, at: number, place: Place, writing: Writing): Html {
+  const { columns, labels, stacks } = place;
   const isHead = cell.head !== 'none' && plainText(cell.content) !== '';
-  const scope = isHead ? { scope: cell.head === 'row' ? 'row' : 'col' } : {};
-  const colspan = cell.span === 1 ? undefined : cell.span;
-  const align = column === undefined || column.align === 'left' ? undefined : `to-${column.align}`;
-  return element(isHead ? 'th' : 'td', { ...scope, colspan, class: align }, words(cell.content, writing));
+  const align = columns[at]?.align ?? 'left';
+  const classes = [...(align === 'left' ? [] : [`to-${align}`]), ...(isSentence(cell) ? ['wordy'] : [])];
+  const attributes = {
+    scope: isHead ? (cell.head === 'row' ? 'row' : 'col') : undefined,
+    colspan: cell.span === 1 ? undefined : cell.span,
+    class: classes.length > 0 ? classes.join(' ') : undefined,
+    'data-label': labels[at] === '' ? undefined : labels[at],
+    ...roleIf(stacks, isHead ? `${cell.head}header` : 'cell'),
+  };
+  return element(isHead ? 'th' : 'td', attributes, words(cell.content, writing));
 }
