@@ -4,14 +4,8 @@
  * Measuring and drawing share the shaper of a font file, so that a file is read once and a word is shaped once.
  */
 import * as fontkit from 'fontkit';
+import { plainShaper, type ShapedWord } from './plain';
 import { unpackWoff } from './woff';
-
-/** A word as glyphs, in the font's own units. */
-export interface ShapedWord {
-  readonly advance: number;
-  readonly glyphs: readonly fontkit.Glyph[];
-  readonly positions: readonly fontkit.GlyphPosition[];
-}
 
 /** A font file, read, with every word it has shaped so far. */
 export interface Shaper {
@@ -41,20 +35,32 @@ export function shaperOf(file: Uint8Array): Shaper {
 }
 
 function makeShaper(file: Uint8Array): Shaper {
-  const font = fontkit.create(unpackWoff(file) as Buffer);
+  const sfnt = unpackWoff(file);
+  const font = fontkit.create(sfnt as Buffer);
   if ('fonts' in font) throw new Error('the file holds a collection of fonts, not one font');
   const words = new Map<string, ShapedWord>();
-  const memory = font as fontkit.Font & GlyphMemory;
+  const plain = plainShaper(sfnt);
   return {
     font,
     shape(word) {
       const known = words.get(word);
       if (known) return known;
-      memory._glyphs = {};
-      const { advanceWidth, glyphs, positions } = font.layout(word);
-      const shaped = { advance: advanceWidth, glyphs, positions };
+      const shaped = plain(word) ?? shapeFully(font, word);
       words.set(word, shaped);
       return shaped;
     },
+  };
+}
+
+/** Shapes any word, with every rule the font has. */
+function shapeFully(font: fontkit.Font & Partial<GlyphMemory>, word: string): ShapedWord {
+  font._glyphs = {};
+  const { advanceWidth, glyphs, positions } = font.layout(word);
+  return {
+    advance: advanceWidth,
+    glyphs: glyphs.map(({ id, codePoints, advanceWidth: width }, index) => {
+      const { xAdvance = width, xOffset = 0 } = positions[index] ?? {};
+      return { id, codePoints, width, advance: xAdvance, offset: xOffset };
+    }),
   };
 }

@@ -2,7 +2,8 @@
  * Fonts as the writer uses them: words turned into glyphs of the embedded subset, each word once.
  */
 import type { Face } from '../font/metrics';
-import { type ShapedWord, shaperOf } from '../font/shaper';
+import type { ShapedWord } from '../font/plain';
+import { shaperOf } from '../font/shaper';
 import { splitWords } from '../font/words';
 import { hex4, num } from './syntax';
 
@@ -82,20 +83,15 @@ function makeInk(doc: PDFKit.PDFDocument, file: Uint8Array): Ink {
 const nothingSeen: readonly number[] = [0x200b];
 
 /** Glyphs move the pen by their own width; what shaping adds or takes (kerning) is a number between them. */
-function encodeWord(
-  font: PDFKit.EmbeddedFont,
-  { glyphs, positions, advance }: ShapedWord,
-  scale: number,
-): EncodedWord {
+function encodeWord(font: PDFKit.EmbeddedFont, { glyphs, advance }: ShapedWord, scale: number): EncodedWord {
   let inside = '';
   let owed = 0;
-  for (const [index, glyph] of glyphs.entries()) {
-    const id = font.subset.includeGlyph(glyph.id);
-    font.widths[id] ??= glyph.advanceWidth * scale;
-    font.unicode[id] ??= glyph.codePoints.length > 0 ? glyph.codePoints : nothingSeen;
-    const { xAdvance = glyph.advanceWidth, xOffset = 0 } = positions[index] ?? {};
-    inside += shiftBy(owed + xOffset, scale) + hex4(id);
-    owed = xAdvance - glyph.advanceWidth - xOffset;
+  for (const { id: glyph, codePoints, width, advance: moved, offset } of glyphs) {
+    const id = font.subset.includeGlyph(glyph);
+    font.widths[id] ??= width * scale;
+    font.unicode[id] ??= codePoints.length > 0 ? codePoints : nothingSeen;
+    inside += shiftBy(owed + offset, scale) + hex4(id);
+    owed = moved - width - offset;
   }
   return { inside: inside + shiftBy(owed, scale), advance: advance * scale };
 }
