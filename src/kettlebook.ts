@@ -90,7 +90,8 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const library = readLibrary(shared.texts);
   const plans = from('papers.yaml', readPlans);
   const procedureIds = library.ok ? library.value.procedures.map(({ form }) => form.id) : [];
-  const day = from('day.yaml', (text, file) => readDay(text, file, procedureIds));
+  const cautionIds = library.ok ? [...library.value.cautions.keys()] : undefined;
+  const day = from('day.yaml', (text, file) => readDay(text, file, procedureIds, cautionIds));
   const words = from('words/en.yaml', readWords);
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);

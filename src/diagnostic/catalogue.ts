@@ -132,6 +132,11 @@ export const catalogue = {
   'file-unwritable': 'Papers cannot be written where they should go.',
   'paper-unknown': 'There is no paper of that name.',
 
+  // comparing two issues of a spec
+  'compare-other-car': 'The two specs to be compared are of two different cars.',
+  'compare-letter-kept': 'Something changed from one spec to the other, and both bear the same issue letter.',
+  'compare-order': 'The spec that was named as the newer is the older of the two.',
+
   // proof: rules of safety a procedure breaks
   'rule-blow-down-pressure':
     'A procedure breaks the rule that the boiler is blown down at no more than the pressure the spec gives for it.',
@@ -245,6 +250,7 @@ export const catalogue = {
   'proof-cannot-see': 'What a step says is to be seen cannot be seen as the car stands when it comes.',
   'proof-step-part':
     'A step acts on something the car has not got, or proves something of the wrong kind of part.',
+  'proof-caution-missing': 'A step does something dangerous and the caution for it stands neither by it nor at the head of its procedure.',
   'proof-order': 'The order in which procedures follow each other cannot be used.',
   'proof-valve-unknown':
     'How a valve stands at the beginning of a procedure depends on which procedure came before, and no paper says which.',

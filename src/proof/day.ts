@@ -5,6 +5,15 @@ import { nearest } from '../diagnostic/nearest';
 import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
+import { type Hazard, hazards } from './hazards';
+
+const cautionNames = z
+  .array(key)
+  .min(1)
+  .meta({
+    description: 'Cautions of the library, of which one must stand there.',
+    sample: '[main-light-up]',
+  });
 
 const dayForm = z.strictObject({
   'night-after': z
@@ -29,6 +38,12 @@ const dayForm = z.strictObject({
     description: 'The emergency that is tried from every step.',
     sample: 'shut-everything',
   }),
+  cautions: z
+    .partialRecord(z.enum(hazards), cautionNames)
+    .meta({
+      description: 'Cautions that must stand by steps that do something dangerous, by the kind of danger.',
+    })
+    .optional(),
 });
 
 /** The day as the proof needs it. Names of procedures that a car has not got are passed over. */
@@ -38,12 +53,19 @@ export interface Day {
   readonly levelTooLow: string | undefined;
   readonly leftOutWithSteamUp: ReadonlySet<string>;
   readonly wayOut: string;
+  /** Cautions of which one must stand by a step that does something dangerous. */
+  readonly cautions: ReadonlyMap<Hazard, readonly string[]>;
   /** Where the file speaks of a thing, for findings about it. */
   readonly spot: (path: SpecPath) => Spot;
 }
 
-/** Read `day.yaml`. `known` are the keys of every procedure of the library. */
-export function readDay(text: string, file: string, known: readonly string[]): Outcome<Day> {
+/** Read `day.yaml`. `known` are the keys of every procedure of the library, `cautions` those of its cautions. */
+export function readDay(
+  text: string,
+  file: string,
+  known: readonly string[],
+  cautions?: readonly string[],
+): Outcome<Day> {
   const source = readSource(text, file);
   if (!source.ok) return source;
   const parsed = dayForm.safeParse(source.value.data);
@@ -59,8 +81,15 @@ export function readDay(text: string, file: string, known: readonly string[]): O
     [['way-out'], form['way-out']],
   ];
   const problems = named.flatMap(([path, id]) =>
-    known.includes(id) ? [] : [unknown(id, path, source.value, known)],
+    known.includes(id) ? [] : [unknown('procedure', id, path, source.value, known)],
   );
+  const asked = Object.entries(form.cautions ?? {});
+  for (const [hazard, ids] of asked) {
+    ids.forEach((id, index) => {
+      if (cautions?.includes(id) === false)
+        problems.push(unknown('caution', id, ['cautions', hazard, index], source.value, cautions));
+    });
+  }
   if (problems.length > 0) return bad(problems);
   return good({
     nightAfter: new Set(form['night-after']),
@@ -68,19 +97,26 @@ export function readDay(text: string, file: string, known: readonly string[]): O
     levelTooLow: form['level-too-low'],
     leftOutWithSteamUp: new Set(form['left-out-with-steam-up'] ?? []),
     wayOut: form['way-out'],
+    cautions: new Map(hazards.map((hazard) => [hazard, form.cautions?.[hazard] ?? []])),
     spot: source.value.spotOfValue,
   });
 }
 
-function unknown(id: string, path: SpecPath, source: SpecSource, known: readonly string[]): Diagnostic {
+function unknown(
+  what: 'procedure' | 'caution',
+  id: string,
+  path: SpecPath,
+  source: SpecSource,
+  known: readonly string[],
+): Diagnostic {
   const near = nearest(id, known);
   return {
     code: 'proof-order',
     severity: 'error',
     at: source.spotOfValue(path),
-    message: `there is no procedure \`${id}\``,
+    message: `there is no ${what} \`${id}\``,
     found: `\`${id}\``,
-    expected: near === undefined ? 'the key of a procedure of the library' : `\`${near}\``,
-    mend: near === undefined ? 'name a procedure that is there' : `write \`${near}\``,
+    expected: near === undefined ? `the key of a ${what} of the library` : `\`${near}\``,
+    mend: near === undefined ? `name a ${what} that is there` : `write \`${near}\``,
   };
 }

@@ -10,6 +10,7 @@ import { type Escape, wayOutOf } from './escape';
 import { forTheFeet, type Saving } from './feet';
 import { carFindings, dayFindings, isolationFindings, wayOutFindings } from './findings';
 import { Flows } from './flows';
+import { missingCautions } from './hazards';
 import { type Isolation, isolations as isolationsOf } from './isolation';
 import { type Model, modelOf } from './model';
 import { type Overruled, overrulesOf } from './overrules';
@@ -89,6 +90,7 @@ export function prove(car: Car, given: Procedures, { day, walkingOrder = true }:
       ...stepFaults(model, procedures),
       ...dayFindings(model, chain),
       ...dayFindings(model, emergencies),
+      ...missingCautions(model, flows, chain, day),
       ...valvesNotKnown(model, chain),
       ...wayOutFindings(model, wayOut, found),
       ...isolationFindings(model, isolations),

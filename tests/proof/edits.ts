@@ -59,31 +59,60 @@ export function forgetting(...facts: readonly string[]): Edit {
   return (procedures) =>
     procedures.map((procedure) => ({
       ...procedure,
-      steps: procedure.steps.map((step) => ({ ...step, proves: step.proves.filter((fact) => !facts.includes(fact)) })),
+      steps: procedure.steps.map((step) => ({
+        ...step,
+        proves: step.proves.filter((fact) => !facts.includes(fact)),
+      })),
     }));
 }
 
 /** A step for tests; a look at nothing unless more is said. */
 export function step(more: Partial<Step> & { readonly id: string }): Step {
   return {
-    action: 'look', who: 'driver', say: `Do ${more.id}.`, result: '', remark: '', cautions: [], proves: [], sets: {}, onCard: true,
-    origin: { kind: 'library', at: { file: 'test.yaml', line: 1, column: 1 } }, ...more,
+    action: 'look',
+    who: 'driver',
+    say: `Do ${more.id}.`,
+    result: '',
+    remark: '',
+    cautions: [],
+    proves: [],
+    sets: {},
+    onCard: true,
+    origin: { kind: 'library', at: { file: 'test.yaml', line: 1, column: 1 } },
+    ...more,
   };
 }
 
 /** A procedure for tests. */
 export function procedure(id: string, steps: readonly Step[], more: Partial<Procedure> = {}): Procedure {
   return {
-    id, title: id, phase: 'reading-in', after: [], purpose: '', good: '', wrong: [], cautions: [], steps, seen: '', never: [], changes: [], ...more,
+    id,
+    title: id,
+    phase: 'reading-in',
+    after: [],
+    purpose: '',
+    good: '',
+    wrong: [],
+    cautions: [],
+    steps,
+    seen: '',
+    never: [],
+    changes: [],
+    ...more,
   };
 }
 
 /** What a day with these procedures breaks: rules by their names, and what does not go as written. */
-export function brokenIn(car: Car, procedures: Procedures): { readonly rules: ReadonlySet<string>; readonly snags: readonly string[] } {
+export function brokenIn(
+  car: Car,
+  procedures: Procedures,
+): { readonly rules: ReadonlySet<string>; readonly snags: readonly string[] } {
   const model = modelOf(car);
   const day = chain(model, new Flows(model), ruleBook(model), procedures, theDay());
   return {
     rules: new Set(day.runs.flatMap((run) => run.breaches.map((breach) => breach.rule.id))),
-    snags: [...new Set(day.runs.flatMap((run) => run.snags.map((snag) => `${snag.step.id}: ${snag.hitch.what}`)))],
+    snags: [
+      ...new Set(day.runs.flatMap((run) => run.snags.map((snag) => `${snag.step.id}: ${snag.hitch.what}`))),
+    ],
   };
 }

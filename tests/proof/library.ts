@@ -27,6 +27,7 @@ export function theDay(): Day {
     textOf('shared/day.yaml'),
     'shared/day.yaml',
     library.procedures.map(({ form }) => form.id),
+    [...library.cautions.keys()],
   );
   if (!read.ok) throw new Error(JSON.stringify(read.problems, undefined, 2));
   return read.value;

@@ -13,7 +13,10 @@ const demos = Object.fromEntries(demoCars.map((name) => [name, demo(name)]));
 
 function rulesBroken(name: string, ...edits: readonly Edit[]): ReadonlySet<string> {
   const { car, procedures } = demos[name] ?? demo(name);
-  return brokenIn(car, edits.reduce((all, edit) => edit(all), procedures)).rules;
+  return brokenIn(
+    car,
+    edits.reduce((all, edit) => edit(all), procedures),
+  ).rules;
 }
 
 const open = (part: string, more = {}) => step({ id: `open-${part}`, action: 'open', part, ...more });
@@ -36,9 +39,17 @@ const wrongs: Readonly<Record<string, readonly Edit[]>> = {
   'main-outlives-pilot': [putIn('coming-in', 'in-main-burner', shut('pilot-stop-valve'))],
   'vaporizer-hot': [without('pilot', 'warm-pilot-vaporizer')],
   'pressure-before-flame': [putIn('pilot', 'light-torch', open('pilot-vent-valve'))],
-  'no-filling-with-flame': [putIn('running', undefined, step({ id: 'fill', action: 'fill', part: 'main-tank', sets: { cap: 'off' } }))],
+  'no-filling-with-flame': [
+    putIn(
+      'running',
+      undefined,
+      step({ id: 'fill', action: 'fill', part: 'main-tank', sets: { cap: 'off' } }),
+    ),
+  ],
   'vent-before-opening': [without('fuel', 'open-tank-vent', 'vent-tank')],
-  'vapour-in-burner': [putIn('pilot', 'light-torch', step({ id: 'gas', sets: { 'vapour-in-burner': true } }))],
+  'vapour-in-burner': [
+    putIn('pilot', 'light-torch', step({ id: 'gas', sets: { 'vapour-in-burner': true } })),
+  ],
   'spilt-fuel': [putIn('pilot', 'light-torch', open('pilot-needle-valve'), shut('pilot-needle-valve'))],
   'two-fuels': [without('main-burner', 'shut-starting-valve')],
   'torch-out': [without('pilot', 'put-out-torch')],
@@ -46,14 +57,25 @@ const wrongs: Readonly<Record<string, readonly Edit[]>> = {
   'ends-parked': [putIn('overnight', undefined, open('pilot-tank-valve'))],
   'ends-cold': [putIn('overnight', undefined, step({ id: 'free', action: 'unlock', part: 'throttle-lock' }))],
   'superheater-flow': [without('raising-steam', 'flow-crack')],
-  'throttle-with-drips-shut': [without('raising-steam', 'flow-drips'), putIn('raising-steam', 'flow-crack', shut('drip-valve'))],
+  'throttle-with-drips-shut': [
+    without('raising-steam', 'flow-drips'),
+    putIn('raising-steam', 'flow-crack', shut('drip-valve')),
+  ],
   'chest-drained': [forgetting('chest-drained'), putIn('moving-off', 'first-motion', shut('drip-valve'))],
   'car-held': [without('short-stop', 'stop-brake')],
   'throttle-locked': [without('short-stop', 'stop-lock')],
   'pressure-to-move': [altered('moving-off', 'off-steam', (each) => ({ ...each, sets: { steam: 'low' } }))],
   'main-outdoors': [without('main-burner', 'main-outdoors'), without('walk-round', 'stand-outdoors')],
-  'burner-front-clear': [putIn('main-burner', 'crack-starting-valve', step({ id: 'walk-up', who: 'helper', place: 'burner-front', sets: { 'burner-front': 'somebody' } }))],
-  'blow-down-clear': [putIn('blow-down', 'crack-blow-down', step({ id: 'walk-up', sets: { 'blow-down-outlets': 'somebody' } }))],
+  'burner-front-clear': [
+    putIn(
+      'main-burner',
+      'crack-starting-valve',
+      step({ id: 'walk-up', who: 'helper', place: 'burner-front', sets: { 'burner-front': 'somebody' } }),
+    ),
+  ],
+  'blow-down-clear': [
+    putIn('blow-down', 'crack-blow-down', step({ id: 'walk-up', sets: { 'blow-down-outlets': 'somebody' } })),
+  ],
   'one-place-at-once': [altered('main-burner', 'open-main-valve', (each) => ({ ...each, place: 'tail' }))],
   'driver-in-seat': [putIn('running', 'road-listen', step({ id: 'walk', place: 'tail' }))],
 };
@@ -78,7 +100,10 @@ describe('a rule fires when nobody knows what it asks for', () => {
   const asking = rules.filter((rule) => rule.asks.length > 0 && rule.id !== 'throttle-with-drips-shut');
   test.each(asking.map((rule) => [rule.id, rule.asks] as const))('%s', (id, asks) => {
     const firing = demoCars.filter((name) => rulesBroken(name, forgetting(...asks)).has(id));
-    const applying = demoCars.filter((name) => rules.find((rule) => rule.id === id)?.appliesTo(modelOf((demos[name] ?? demo(name)).car)) === true);
+    const applying = demoCars.filter(
+      (name) =>
+        rules.find((rule) => rule.id === id)?.appliesTo(modelOf((demos[name] ?? demo(name)).car)) === true,
+    );
     expect(applying.length).toBeGreaterThan(0);
     expect(firing).toEqual(applying);
   });
@@ -91,7 +116,10 @@ test('the safety valve is held against the cut-out and the allowed pressure', ()
   if (valve?.set === undefined) throw new Error('no safety valve');
   const withSet = (si: number) => {
     const set = { ...boiler['allowed-pressure'], si, written: `${si} Pa` };
-    const model = modelOf({ ...car, spec: { ...car.spec, devices: { ...devices, 'safety-valve': { ...valve, set } } } });
+    const model = modelOf({
+      ...car,
+      spec: { ...car.spec, devices: { ...devices, 'safety-valve': { ...valve, set } } },
+    });
     return breachesOfCar(model, ruleBook(model)).map((breach) => breach.rule.id);
   };
   expect(withSet(valve.set.si)).toEqual([]);
@@ -101,7 +129,11 @@ test('the safety valve is held against the cut-out and the allowed pressure', ()
 
 describe('the catalogue', () => {
   test('every rule is shown firing', () => {
-    const shown = new Set([...Object.keys(wrongs), ...rules.filter((rule) => rule.asks.length > 0).map((rule) => rule.id), 'safety-valve-setting']);
+    const shown = new Set([
+      ...Object.keys(wrongs),
+      ...rules.filter((rule) => rule.asks.length > 0).map((rule) => rule.id),
+      'safety-valve-setting',
+    ]);
     expect(rules.filter((rule) => !shown.has(rule.id)).map((rule) => rule.id)).toEqual([]);
   });
 
@@ -123,7 +155,10 @@ describe('the catalogue', () => {
       const asks = /asks: \[([^\]]*)\]/s.exec(text)?.[1] ?? '';
       const body = text.replace(/\b(id|code): '[^']*'/g, '').replace(/asks: \[[^\]]*\]/s, '');
       const looked = Object.keys(facts).filter((fact) => body.includes(`'${fact}'`));
-      expect(looked.filter((fact) => !asks.includes(`'${fact}'`)), file).toEqual([]);
+      expect(
+        looked.filter((fact) => !asks.includes(`'${fact}'`)),
+        file,
+      ).toEqual([]);
     }
   });
 });

@@ -1,0 +1,119 @@
+/** Steps that do something dangerous, as the model sees it, and the cautions that must stand by them. */
+import type { PartId } from '../car/car';
+import type { Diagnostic } from '../diagnostic/diagnostic';
+import type { Chain } from './chain';
+import type { Day } from './day';
+import { stepWords } from './findings';
+import type { Flows } from './flows';
+import type { Model } from './model';
+import { firstFlame } from './rules/coldStart';
+import { blowsDown } from './rules/firesOutForBlowDown';
+import { type StepView, ViewOfStep } from './rules/rule';
+import { at, burns, of } from './state';
+import { no, pressure, shut, steam } from './values';
+
+/** The kinds of danger. */
+export const hazards = [
+  'first-flame',
+  'torch-lit',
+  'pilot-lit',
+  'main-fuel-on',
+  'fuel-tank-opened',
+  'pressure-let-off',
+  'tank-charged',
+  'boiler-filled-by-hose',
+  'boiler-tap-opened',
+  'blown-down',
+  'steam-to-engine',
+] as const;
+
+/** One kind of danger. */
+export type Hazard = (typeof hazards)[number];
+
+/** What each is, for the finding. */
+const words: Readonly<Record<Hazard, string>> = {
+  'first-flame': 'lights the first flame',
+  'torch-lit': 'lights a torch',
+  'pilot-lit': 'lights a pilot',
+  'main-fuel-on': 'lets main fuel on',
+  'fuel-tank-opened': 'opens a fuel tank',
+  'pressure-let-off': 'lets the pressure off a fuel tank',
+  'tank-charged': 'charges a tank',
+  'boiler-filled-by-hose': 'fills the boiler by hose',
+  'boiler-tap-opened': 'opens a tap of the boiler under pressure',
+  'blown-down': 'blows the boiler down',
+  'steam-to-engine': 'lets steam to the engine',
+};
+
+function hasSteam({ model, before }: StepView): boolean {
+  return at(before, model.slots.steam) !== steam.none;
+}
+
+function opened({ model, before, after }: StepView, valve: PartId): boolean {
+  return of(before, model.slots.valve, valve) === shut && of(after, model.slots.valve, valve) !== shut;
+}
+
+/** Valves through which the boiler lets out to the outside, blow-down left out. */
+function taps({ car }: Model): readonly PartId[] {
+  return (car.plant.out.get('boiler') ?? []).flatMap(({ to }) => {
+    const outside = (car.plant.out.get(to) ?? []).some((pipe) => car.parts.get(pipe.to)?.kind === 'outside');
+    return outside && to in car.spec.valves && !car.spec.boiler['blow-down'].includes(to) ? [to] : [];
+  });
+}
+
+const does: Readonly<Record<Hazard, (view: StepView) => boolean>> = {
+  'first-flame': firstFlame,
+  'torch-lit': ({ model, before, after }) =>
+    model.torches.some((id) => burns(model, after, id) && !burns(model, before, id)),
+  'pilot-lit': ({ model, newlyLit }) => newlyLit.some((id) => model.pilots.includes(id)),
+  'main-fuel-on': ({ model, before, newlyFedMains }) => newlyFedMains.some((id) => !burns(model, before, id)),
+  'fuel-tank-opened': ({ model, before, after }) =>
+    model.fuelTanks.some(
+      (id) => of(before, model.slots.cap, id) !== no && of(after, model.slots.cap, id) === no,
+    ),
+  'pressure-let-off': ({ model, before, after }) =>
+    model.chargedTanks.some(
+      (id) =>
+        of(before, model.slots.pressure, id) !== pressure.none &&
+        of(after, model.slots.pressure, id) === pressure.none,
+    ),
+  'tank-charged': ({ step, model }) =>
+    step.action === 'charge' && model.chargedTanks.includes(step.part ?? ''),
+  'boiler-filled-by-hose': ({ step }) => step.action === 'fill' && step.part === 'boiler',
+  'boiler-tap-opened': (view) => hasSteam(view) && taps(view.model).some((id) => opened(view, id)),
+  'blown-down': (view) => hasSteam(view) && blowsDown(view),
+  'steam-to-engine': (view) => hasSteam(view) && opened(view, view.model.car.spec.engine.throttle),
+};
+
+/** Steps that do something dangerous without the caution for it. */
+export function missingCautions(model: Model, flows: Flows, chain: Chain, day: Day): readonly Diagnostic[] {
+  const found = new Map<string, Diagnostic>();
+  for (const { procedure, trace } of chain.runs) {
+    if (procedure.phase === 'emergency') continue;
+    for (const moment of trace.moments) {
+      const view = new ViewOfStep({ model, flows, procedure, ...moment });
+      for (const hazard of hazards) {
+        const asked = day.cautions.get(hazard) ?? [];
+        const key = `${procedure.id} ${moment.step.id} ${hazard}`;
+        if (asked.length === 0 || found.has(key) || !does[hazard](view)) continue;
+        const stands = [...procedure.cautions, ...moment.step.cautions].some((caution) =>
+          asked.includes(caution.id),
+        );
+        if (!stands)
+          found.set(key, missing(stepWords(procedure, moment.step), moment.step.origin.at, hazard, asked));
+      }
+    }
+  }
+  return [...found.values()];
+}
+
+function missing(step: string, spot: Diagnostic['at'], hazard: Hazard, asked: readonly string[]): Diagnostic {
+  return {
+    code: 'proof-caution-missing',
+    severity: 'error',
+    ...(spot === undefined ? {} : { at: spot }),
+    message: `${step}: this ${words[hazard]}, and no caution stands by it`,
+    expected: asked.map((id) => `\`${id}\``).join(' or '),
+    mend: 'give the step, or its procedure, that caution',
+  };
+}
