@@ -7,13 +7,10 @@ import { key } from '../spec/schema/field';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
 import { type Hazard, hazards } from './hazards';
 
-const cautionNames = z
-  .array(key)
-  .min(1)
-  .meta({
-    description: 'Cautions of the library, of which one must stand there.',
-    sample: '[main-light-up]',
-  });
+const cautionNames = z.array(key).min(1).meta({
+  description: 'Cautions of the library, of which one must stand there.',
+  sample: '[main-light-up]',
+});
 
 const dayForm = z.strictObject({
   'night-after': z

@@ -25,6 +25,15 @@ export const hazards = [
   'boiler-tap-opened',
   'blown-down',
   'steam-to-engine',
+  'fuel-poured',
+  'tube-put-on',
+  'igniter-seen',
+  'vaporizer-proven',
+  'glass-blown',
+  'superheater-cooled',
+  'level-before-fire',
+  'valve-table',
+  'left-with-steam',
 ] as const;
 
 /** One kind of danger. */
@@ -43,6 +52,15 @@ const words: Readonly<Record<Hazard, string>> = {
   'boiler-tap-opened': 'opens a tap of the boiler under pressure',
   'blown-down': 'blows the boiler down',
   'steam-to-engine': 'lets steam to the engine',
+  'fuel-poured': 'pours fuel',
+  'tube-put-on': 'puts the clear tube on',
+  'igniter-seen': 'looks at what lights the main burner, before it is lit',
+  'vaporizer-proven': 'decides that the vaporizer is hot enough',
+  'glass-blown': 'works the cocks of a glass under pressure',
+  'superheater-cooled': 'lets steam through the superheater',
+  'level-before-fire': 'reads the level before a fire',
+  'valve-table': 'goes through the valves before the car is left',
+  'left-with-steam': 'leaves a car that has steam to somebody else',
 };
 
 function hasSteam({ model, before }: StepView): boolean {
@@ -83,6 +101,18 @@ const does: Readonly<Record<Hazard, (view: StepView) => boolean>> = {
   'boiler-tap-opened': (view) => hasSteam(view) && taps(view.model).some((id) => opened(view, id)),
   'blown-down': (view) => hasSteam(view) && blowsDown(view),
   'steam-to-engine': (view) => hasSteam(view) && opened(view, view.model.car.spec.engine.throttle),
+  'fuel-poured': ({ model, step }) => step.action === 'fill' && model.fuelTanks.includes(step.part ?? ''),
+  'tube-put-on': ({ model, step }) =>
+    step.action === 'place' && model.car.spec.equipment[step.part ?? '']?.kind === 'tube',
+  'igniter-seen': ({ step, procedure }) =>
+    procedure.phase !== 'pilot' && procedure.phase !== 'soak' && step.proves.includes('igniter-proven'),
+  'vaporizer-proven': ({ step }) => step.proves.includes('vaporizer-hot'),
+  'glass-blown': (view) => hasSteam(view) && view.step.proves.includes('glass-true'),
+  'superheater-cooled': ({ step }) => step.proves.includes('superheater-flowed'),
+  'level-before-fire': ({ step, procedure }) =>
+    ['pilot', 'soak', 'main-burner'].includes(procedure.phase) && step.proves.includes('level-known'),
+  'valve-table': ({ step }) => step.proves.includes('valves-parked'),
+  'left-with-steam': (view) => hasSteam(view) && view.step.proves.includes('somebody-with-car'),
 };
 
 /** Steps that do something dangerous without the caution for it. */

@@ -66,6 +66,7 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'brakes-tried': stopped,
   'somebody-with-car': ({ act: { model, before, draft } }) =>
     at(before, model.slots.seat) === no && at(draft, model.slots.seat) !== no,
+  'water-out': ({ act: { step } }) => step.action === 'fill',
   'valves-parked': ({ act: { before, draft, model } }) =>
     model.valves.some((id) => of(before, model.slots.valve, id) !== of(draft, model.slots.valve, id)),
 };

@@ -3,12 +3,14 @@ import type { FactKey } from '../../procedure/facts';
 import { airedBeforeRelight } from './airedBeforeRelight';
 import { blowDownClear } from './blowDownClear';
 import { blowDownPressure } from './blowDownPressure';
+import { blowerFirst } from './blowerFirst';
 import { boilerOpenedUnderPressure } from './boilerOpenedUnderPressure';
 import { boilerTapsShut } from './boilerTapsShut';
 import { bondedForFilling } from './bondedForFilling';
 import { brakesTried } from './brakesTried';
 import { burnerFrontClear } from './burnerFrontClear';
 import { burnerPressure } from './burnerPressure';
+import { cameIn } from './cameIn';
 import { carHeld } from './carHeld';
 import { chestDrained } from './chestDrained';
 import { driverStaysWithMovingCar } from './driverStaysWithMovingCar';
@@ -20,20 +22,25 @@ import { fireOnLowWater } from './fireOnLowWater';
 import { firesOutForBlowDown } from './firesOutForBlowDown';
 import { flameWithoutLevel } from './flameWithoutLevel';
 import { fuelToUnlitBurner } from './fuelToUnlitBurner';
+import { fuelValvesShutDown } from './fuelValvesShutDown';
 import { gaugeAlive } from './gaugeAlive';
 import { glassTrue } from './glassTrue';
+import { glovesForBlowDown } from './glovesForBlowDown';
 import { hoseIntoHotBoiler } from './hoseIntoHotBoiler';
 import { igniterProven } from './igniterProven';
 import { jointsDry } from './jointsDry';
+import { laidUpDry } from './laidUpDry';
 import { levelKnownAgain } from './levelKnownAgain';
 import { levelTwice } from './levelTwice';
 import { lookedOverBeforeMotion } from './lookedOverBeforeMotion';
 import { mainOutdoors } from './mainOutdoors';
 import { mainOutlivesIgniter } from './mainOutlivesIgniter';
+import { monotubeFeed } from './monotubeFeed';
 import { noFillingWithFlame } from './noFillingWithFlame';
 import { notLeftAlone } from './notLeftAlone';
 import { oilBeforeMotion } from './oilBeforeMotion';
 import { onePlaceAtOnce } from './onePlaceAtOnce';
+import { outletsShut } from './outletsShut';
 import { parkedFuelCut } from './parkedFuelCut';
 import { pressureBeforeFlame } from './pressureBeforeFlame';
 import { pressureHolds } from './pressureHolds';
@@ -69,16 +76,20 @@ export const rules: readonly Rule[] = [
   flameWithoutLevel,
   glassTrue,
   hoseIntoHotBoiler,
+  laidUpDry,
   levelKnownAgain,
   levelTwice,
+  monotubeFeed,
   storesMeasured,
   tubeOffBeforeFlame,
   waterIntoDryBoiler,
   // fuel
   airedBeforeRelight,
+  blowerFirst,
   bondedForFilling,
   burnerPressure,
   fuelToUnlitBurner,
+  fuelValvesShutDown,
   igniterProven,
   jointsDry,
   mainOutlivesIgniter,
@@ -94,6 +105,7 @@ export const rules: readonly Rule[] = [
   ventBeforeOpening,
   // steam
   brakesTried,
+  cameIn,
   carHeld,
   chestDrained,
   gaugeAlive,
@@ -110,6 +122,7 @@ export const rules: readonly Rule[] = [
   burnerFrontClear,
   driverStaysWithMovingCar,
   extinguisher,
+  glovesForBlowDown,
   mainOutdoors,
   notLeftAlone,
   onePlaceAtOnce,
@@ -118,6 +131,7 @@ export const rules: readonly Rule[] = [
   // completeness
   endsCold,
   endsParked,
+  outletsShut,
   tableGoneThrough,
 ];
 

@@ -1,6 +1,6 @@
 import { nameOf } from '../effects/act';
-import { anyFlame, flamesIn, knows, of } from '../state';
-import { no } from '../values';
+import { anyFlame, at, flamesIn, knows, of } from '../state';
+import { no, steam } from '../values';
 import { everyCar, type Rule } from './rule';
 
 export const noFillingWithFlame: Rule = {
@@ -24,7 +24,9 @@ export const noFillingWithFlame: Rule = {
       return `${flamesIn(model, before)
         .map((id) => nameOf(model, id))
         .join(' and ')} burns while ${nameOf(model, tank)} is opened`;
-    if (handles && !knows(model, before, 'fires-out') && !knows(model, before, 'no-flame-near'))
+    if (handles && at(before, model.slots.steam) !== steam.none && !knows(model, before, 'fires-out'))
+      return `${nameOf(model, tank)} is opened and nobody has looked that every fire of the car is out`;
+    if (handles && !knows(model, before, 'no-flame-near'))
       return `${nameOf(model, tank)} is opened and nobody has looked that no flame is near`;
     const openTank =
       newlyLit.length === 0 && anyFlame(model, before) === anyFlame(model, after)

@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { at, knows } from '../state';
+import { at, knows, knowsOfAny } from '../state';
 import { motion } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -7,10 +7,11 @@ export const provenBeforeRoad: Rule = {
   id: 'proven-before-road',
   code: 'rule-proven-before-road',
   group: 'steam',
-  title: 'leaks have been looked for and the automatic has been seen to shut the burner before the car moves',
+  title:
+    'leaks have been looked for, a pump has been seen to feed against the pressure and the automatic to shut the burner before the car moves',
   reason: 'on the road nobody stands by to put right what should have acted by itself',
-  mend: 'look for leaks at low pressure, and watch the automatic act at its figure, while the car still stands',
-  asks: ['no-steam-leaks', 'cut-out-proven'],
+  mend: 'look for leaks at low pressure, feed against the pressure, and watch the automatic act at its figure, while the car still stands',
+  asks: ['no-steam-leaks', 'feeds-against-pressure', 'cut-out-proven'],
   appliesTo: everyCar,
   atStep: ({ model, before, after }) => {
     if (
@@ -19,6 +20,11 @@ export const provenBeforeRoad: Rule = {
     )
       return undefined;
     if (!knows(model, before, 'no-steam-leaks')) return 'the car moves and nobody has looked for steam leaks';
+    const standing = Object.values(model.car.spec.pumps).some(
+      (pump) => pump.moves === 'water' && pump.drive !== 'engine',
+    );
+    if (standing && !knowsOfAny(model, before, 'feeds-against-pressure'))
+      return 'the car moves and no pump has been seen to feed against the pressure';
     const automatic = Object.entries(model.car.spec.devices).find(
       ([id, device]) => device.kind === 'steam-automatic' && !knows(model, before, 'cut-out-proven', id),
     )?.[0];

@@ -1,0 +1,28 @@
+import type { PartId } from '../../car/car';
+import type { Model } from '../model';
+import { at, of } from '../state';
+import { no, steam } from '../values';
+import { blowsDown } from './firesOutForBlowDown';
+import type { Rule } from './rule';
+
+function gloves({ car }: Model): readonly PartId[] {
+  return Object.keys(car.spec.equipment).filter((id) => car.spec.equipment[id]?.kind === 'gloves');
+}
+
+export const glovesForBlowDown: Rule = {
+  id: 'gloves-for-blow-down',
+  code: 'rule-gloves-for-blow-down',
+  group: 'people',
+  title: 'gloves are on before a blow-down tap is opened under pressure, where the car carries gloves',
+  reason: 'the tap grows too hot to hold, and has to be shut again all the same',
+  mend: 'put the gloves on before the tap is touched',
+  asks: [],
+  appliesTo: (model) => gloves(model).length > 0,
+  atStep: (view) => {
+    const { model, before } = view;
+    if (at(before, model.slots.steam) === steam.none || !blowsDown(view)) return undefined;
+    return gloves(model).some((id) => of(before, model.slots.placed, id) !== no)
+      ? undefined
+      : 'a blow-down tap is opened bare-handed';
+  },
+};

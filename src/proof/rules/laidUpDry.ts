@@ -1,0 +1,43 @@
+import type { PartId } from '../../car/car';
+import { duties } from '../../procedure/duties';
+import { nameOf } from '../effects/act';
+import type { Model } from '../model';
+import { at, knows, of } from '../state';
+import { content, level, shut } from '../values';
+import { everyCar, type Rule } from './rule';
+
+const known = new WeakMap<Model, readonly PartId[]>();
+
+/** Valves through which water that is left could not run out if they stood shut. */
+function drains(model: Model): readonly PartId[] {
+  const found =
+    known.get(model) ??
+    ['blow-down', 'water-drain', 'feed-bypass', 'glass-drain', 'drips', 'boiler-vent', 'feed-valve'].flatMap(
+      (duty) => duties[duty]?.parts(model.car) ?? [],
+    );
+  known.set(model, found);
+  return found;
+}
+
+export const laidUpDry: Rule = {
+  id: 'laid-up-dry',
+  code: 'rule-laid-up-dry',
+  group: 'water',
+  title: 'a car that is laid up with its water out has boiler and tanks empty and every drain open',
+  reason: 'one low pocket of water freezes and breaks the pump or the tube it stands in',
+  mend: 'open every drain, and leave it open until the car comes out of lay-up',
+  asks: ['water-out'],
+  appliesTo: everyCar,
+  atEnd: ({ model, state, procedure, parked }) => {
+    if (procedure.phase !== 'lay-up' || parked) return undefined;
+    if (!knows(model, state, 'water-out'))
+      return 'nobody has seen to it that no water is left where frost can reach it';
+    if (at(state, model.slots.level) !== level.empty) return 'there is still water in the boiler';
+    const tank = model.waterTanks.find((id) => of(state, model.slots.content, id) !== content.empty);
+    if (tank !== undefined) return `there is still water in ${nameOf(model, tank)}`;
+    const valve = drains(model).find((id) => of(state, model.slots.valve, id) === shut);
+    return valve === undefined
+      ? undefined
+      : `${nameOf(model, valve)} is shut, so that water may stand behind it`;
+  },
+};

@@ -1,0 +1,30 @@
+import type { PartId } from '../../car/car';
+import { nameOf } from '../effects/act';
+import type { Model } from '../model';
+import { of } from '../state';
+import { no } from '../values';
+import type { Rule } from './rule';
+
+function motorPumps({ car }: Model): readonly PartId[] {
+  return Object.keys(car.spec.pumps).filter(
+    (id) => car.spec.pumps[id]?.moves === 'water' && car.spec.pumps[id]?.drive === 'electric',
+  );
+}
+
+export const monotubeFeed: Rule = {
+  id: 'monotube-feed',
+  code: 'rule-monotube-feed',
+  group: 'water',
+  title: 'the motor feed pump of a monotube runs when its burner is lit',
+  reason: 'a coil holds so little water that it is dry within a minute of fire without feed',
+  mend: 'switch the feed pump on, and see the feed flow, before the burner is lit',
+  asks: [],
+  appliesTo: (model) => model.car.spec.boiler.kind === 'monotube' && motorPumps(model).length > 0,
+  atStep: ({ model, after, newlyLit }) => {
+    if (!newlyLit.some((id) => model.mains.includes(id))) return undefined;
+    const pumps = motorPumps(model);
+    return pumps.every((id) => of(after, model.slots.pump, id) === no)
+      ? `the main burner is lit and ${nameOf(model, pumps[0])} does not run`
+      : undefined;
+  },
+};
