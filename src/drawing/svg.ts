@@ -71,7 +71,8 @@ function elementOf(shape: Shape, fonts: FontSet | undefined): SvgElement {
       const look = { ...fontAttributes[face], 'font-size': sizePt, fill: colour };
       const width = fonts?.[face].widthOf(shape.text, sizePt) ?? 0;
       const held = width > 0 ? { textLength: width, lengthAdjust: 'spacingAndGlyphs' } : {};
-      return { name: 'text', attributes: { ...place, ...look, ...held }, words: shape.text };
+      const spaced = /^\s|\s$|\s\s/.test(shape.text) ? { 'xml:space': 'preserve' } : {};
+      return { name: 'text', attributes: { ...place, ...look, ...held, ...spaced }, words: shape.text };
     }
   }
 }

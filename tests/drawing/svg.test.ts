@@ -2,6 +2,7 @@ import { parseFragment } from 'parse5';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Shape } from '../../src/drawing/drawing';
 import { toSvg } from '../../src/drawing/svg';
+import { squareFonts } from '../helpers/squareMetrics';
 
 const drawing = (...shapes: Shape[]): Drawing => ({
   name: 'Plan of "A & B"',
@@ -79,6 +80,25 @@ describe('a drawing as SVG', () => {
     expect(children.map(({ nodeName }) => nodeName)).toEqual(['title', 'desc', 'text']);
     const shown = children[2] && 'childNodes' in children[2] ? children[2].childNodes[0] : undefined;
     expect(shown && 'value' in shown ? shown.value : '').toBe(words.replace('\u0001', ''));
+  });
+
+  it('holds text to its width in the fonts it was made for, and keeps the spaces at its ends', () => {
+    const text = (words: string) =>
+      drawing({
+        kind: 'text',
+        x: 0,
+        y: 0,
+        text: words,
+        face: 'narrow',
+        sizePt: 8,
+        colour: '#000000',
+        anchor: 'start',
+      });
+    // five square letters of 8 pt
+    expect(toSvg(text(' tank'), squareFonts)).toContain(
+      'textLength="40" lengthAdjust="spacingAndGlyphs" xml:space="preserve"> tank</text>',
+    );
+    expect(toSvg(text('tank'))).not.toMatch(/textLength|xml:space/);
   });
 
   it('is refused if a number is none', () => {
