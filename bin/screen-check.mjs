@@ -250,15 +250,53 @@ async function checkPrint({ name, url }) {
   const label = `${name} printed`;
   await inBrowser({ colorScheme: 'dark' }, async (page) => {
     await page.goto(url);
-    await page.pdf({
+    const printed = await page.pdf({
       path: join(folder, `${name}.pdf`),
       format: 'A4',
       preferCSSPageSize: true,
       tagged: true,
     });
+    if (name === 'sample-manual') await checkSheets(printed, label);
     await page.emulateMedia({ media: 'print' });
     const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
     expect(label, ground === 'rgb(255, 255, 255)', `is printed on ${ground}`);
     expect(label, !(await page.locator('#_bar').isVisible()), 'the bar is printed');
   });
+}
+
+/** The sample manual on paper: its long table goes over a page, and two of its steps have cautions of their own. */
+async function checkSheets(printed, label) {
+  const sheets = await sheetTexts(printed);
+  const has = (text, words) => text.includes(words.replaceAll(' ', ''));
+  const ofTable = sheets.filter((text) => /\d+in\d+\.\dUSgal/.test(text));
+  expect(label, ofTable.length > 1, 'the long table does not go over a page');
+  expect(
+    label,
+    ofTable.every((text) => has(text, 'Wet on the stick')),
+    'a table goes on without its head',
+  );
+  const pairs = [
+    ['A fire under a boiler that is short of water', 'and read the level in the clear tube'],
+    ['Liquid fuel on a hot burner', ', then crack the pilot needle valve'],
+  ];
+  for (const [hazard, step] of pairs) {
+    const together = sheets.some((text) => has(text, hazard) && has(text, step));
+    expect(label, together, `“${hazard}” stands on another page than its step`);
+  }
+}
+
+/** The text of each sheet, without spaces: a printed line does not tell where they stood. */
+async function sheetTexts(printed) {
+  const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs');
+  const file = await getDocument({ data: new Uint8Array(printed), verbosity: 0 }).promise;
+  const numbers = Array.from({ length: file.numPages }, (_, index) => index + 1);
+  return Promise.all(
+    numbers.map(async (number) => {
+      const { items } = await (await file.getPage(number)).getTextContent();
+      return items
+        .map(({ str }) => str)
+        .join('')
+        .replace(/\s+/g, '');
+    }),
+  );
 }
