@@ -9,6 +9,13 @@ export type Asked =
   | { readonly kind: 'check'; readonly spec: string; readonly json: boolean }
   | { readonly kind: 'explain'; readonly spec: string; readonly figure?: string; readonly json: boolean }
   | {
+      readonly kind: 'compare';
+      readonly before: string;
+      readonly after: string;
+      readonly out: string;
+      readonly json: boolean;
+    }
+  | {
       readonly kind: 'make';
       readonly spec: string;
       readonly papers: readonly string[];
@@ -33,8 +40,13 @@ const takes: Readonly<Record<string, readonly Option[]>> = {
   make: ['paper', 'out', 'on'],
   check: ['json'],
   explain: ['json'],
+  compare: ['out', 'json'],
   papers: [],
 };
+
+const commands = Object.keys(takes)
+  .map((name) => `\`${name}\``)
+  .join(', ');
 
 /** Read the arguments. Anything not understood is wrong use, never guessed at. */
 export function readArguments(args: readonly string[]): Asked {
@@ -46,8 +58,7 @@ export function readArguments(args: readonly string[]): Asked {
   const [command, spec, ...rest] = positionals;
   if (command === undefined) return wrong('nothing was asked for');
   const allowed = takes[command];
-  if (allowed === undefined)
-    return wrong(`there is no command \`${command}\`; there are \`make\`, \`check\` and \`papers\``);
+  if (allowed === undefined) return wrong(`there is no command \`${command}\`; there are ${commands}`);
   const strange = (Object.keys(values) as Option[]).find((name) => !allowed.includes(name));
   if (strange !== undefined) return wrong(`\`${command}\` does not take \`--${strange}\``);
   if (command === 'papers') return spec === undefined ? { kind: 'papers' } : wrong('`papers` takes no file');
@@ -59,6 +70,7 @@ export function readArguments(args: readonly string[]): Asked {
     const [figure] = rest;
     return { kind: 'explain', spec, json: values.json === true, ...(figure === undefined ? {} : { figure }) };
   }
+  if (command === 'compare') return twoSpecs(spec, rest, values);
   if (rest.length > 0) return wrong(`\`${command}\` takes one file; \`${rest.join(' ')}\` is too many`);
   if (command === 'check') return { kind: 'check', spec, json: values.json === true };
   const sheet = values.on;
@@ -71,6 +83,16 @@ export function readArguments(args: readonly string[]): Asked {
     out: values.out ?? 'out',
     ...(sheet === undefined ? {} : { sheet }),
   };
+}
+
+function twoSpecs(
+  before: string,
+  [after, ...rest]: readonly string[],
+  values: { readonly out?: string | undefined; readonly json?: boolean | undefined },
+): Asked {
+  if (after === undefined || rest.length > 0)
+    return wrong('`compare` takes two specs, the old one first and the new one second');
+  return { kind: 'compare', before, after, out: values.out ?? 'out', json: values.json === true };
 }
 
 function wrong(why: string): Asked {

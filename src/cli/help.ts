@@ -12,6 +12,10 @@ export const helpText = `kettlebook: printed papers for one steam car, from one 
   kettlebook explain SPEC [FIGURE] [--json]
       How each figure was worked out: inputs and their lines, method, source, doubt.
 
+  kettlebook compare OLD NEW [--out DIR] [--json]
+      What changed between two issues of one car's spec, which laminated cards to destroy, which papers
+      to print again. Prints that as a reprint slip into DIR/<name of the new spec>/.
+
   kettlebook papers
       What can be made.
 

@@ -1,14 +1,12 @@
 /**
  * The `kettlebook` command. Only this folder prints, reads files or looks at the machine.
  */
+import { join } from 'node:path';
 import { readArguments } from './arguments';
-import { check } from './check';
-import { explainFigures } from './explain';
 import { helpText } from './help';
-import { make } from './make';
-import { listPapers } from './papers';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { versionOf } from './version';
+import type { Work } from './work';
 
 /** Do what the arguments ask. `root` is the folder the program stands in. Gives the exit code; never throws for a keeper's mistake. */
 export async function main(args: readonly string[], root: string): Promise<ExitCode> {
@@ -28,13 +26,19 @@ export async function main(args: readonly string[], root: string): Promise<ExitC
     case 'version':
       terminal.say(await versionOf(root));
       return exitCodes.done;
-    case 'papers':
-      return listPapers(root, terminal);
-    case 'check':
-      return check(asked, root, terminal);
-    case 'explain':
-      return explainFigures(asked, root, terminal);
-    case 'make':
-      return make(asked, root, terminal);
+    default:
+      return work(asked, root, terminal);
   }
+}
+
+/** Commands that need the whole program, which is loaded only now. */
+async function work(asked: Work, root: string, terminal: Terminal): Promise<ExitCode> {
+  const { commands, recallTexts } = await import('./work');
+  await recallTexts(join(root, 'dist', 'shared.json'));
+  return commands(asked, root, terminal);
+}
+
+/** For the build: load the whole program, and give what it has read of the shared texts, to be kept. */
+export async function textsToKeep(root: string): Promise<string> {
+  return (await import('./work')).textsToKeep(root);
 }

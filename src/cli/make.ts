@@ -9,6 +9,7 @@ import { openCar } from './openCar';
 import { sheetWords } from './sheetWords';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
+import { unwritable } from './unwritable';
 import { Aside } from './writeAside';
 
 type MakeAsked = Extract<Asked, { kind: 'make' }>;
@@ -102,13 +103,4 @@ function tableOf(rows: readonly Row[]): string {
         `${row.paper.padEnd(paper)}  ${row.pages.padStart(pages)}  ${row.size.padEnd(size)}  ${row.file}`,
     )
     .join('\n');
-}
-
-function unwritable(folder: string, error: unknown): Diagnostic {
-  return {
-    code: 'file-unwritable',
-    severity: 'error',
-    message: `papers cannot be written into \`${folder}\`: ${error instanceof Error ? error.message : String(error)}`,
-    mend: 'see that the folder may be written to and that the disk has room, or name another with `--out`',
-  };
 }

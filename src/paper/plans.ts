@@ -21,6 +21,7 @@ const plansForm = z.strictObject({
     }),
   ),
   'valve-card': z.array(key).min(1),
+  'not-laminated': z.array(key),
 });
 
 /** The chapters of the manual and the cards. */

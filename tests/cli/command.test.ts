@@ -1,29 +1,12 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test, vi } from 'vitest';
-import { main } from '../../src/cli/main';
-import { root, specText } from '../whole/made';
+import { afterAll, describe, expect, test } from 'vitest';
+import { specText } from '../whole/made';
+import { run } from './run';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlebook-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-/** Run the command; what it said and how it ended. */
-async function run(...args: string[]): Promise<{ code: number; said: string; complained: string }> {
-  const said: string[] = [];
-  const complained: string[] = [];
-  const out = vi.spyOn(process.stdout, 'write').mockImplementation((text) => said.push(String(text)) > 0);
-  const error = vi
-    .spyOn(process.stderr, 'write')
-    .mockImplementation((text) => complained.push(String(text)) > 0);
-  try {
-    const code = await main(args, root);
-    return { code, said: said.join(''), complained: complained.join('') };
-  } finally {
-    out.mockRestore();
-    error.mockRestore();
-  }
-}
 
 const spec = join(folder, 'thimble.yaml');
 const good = specText('thimble');

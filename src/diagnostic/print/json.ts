@@ -40,7 +40,17 @@ export function printAsJson(problems: readonly Diagnostic[]): string {
   return JSON.stringify(report, null, 2);
 }
 
-function asJson({ severity, code, message, at, found, expected, mend, notes }: Diagnostic): JsonProblem {
+/** One problem as plain data. */
+export function asJson({
+  severity,
+  code,
+  message,
+  at,
+  found,
+  expected,
+  mend,
+  notes,
+}: Diagnostic): JsonProblem {
   return {
     severity,
     code,

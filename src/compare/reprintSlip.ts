@@ -1,0 +1,64 @@
+/** The reprint slip: what changed with this issue, which cards to destroy, which to print again. */
+import { layoutPages } from '../layout/flow/layout-pages';
+import { identityContext } from '../paper/context/identity';
+import { footOf, headOf } from '../paper/heads';
+import { leastBookSizes } from '../paper/legible';
+import type { Paper } from '../paper/paper';
+import { pageSheet } from '../paper/sheets';
+import { type ChangeGroup, type Comparison, changeGroups } from './comparison';
+
+const title = 'Reprint slip';
+
+/** What each group of changes is called. */
+export const groupWords: Readonly<Record<ChangeGroup, string>> = {
+  part: 'Parts',
+  valve: 'Valves',
+  line: 'Pipes',
+  value: 'Values',
+  step: 'Steps of procedures',
+  figure: 'Figures that come out otherwise',
+};
+
+/** The slip for one comparison, as a paper of the newer issue. */
+export function reprintSlip(comparison: Comparison): Paper {
+  return {
+    name: 'reprint-slip',
+    title,
+    what: 'what changed since the issue before, which laminated cards to destroy, which papers to print again',
+    template: 'reprint-slip',
+    context: (world) => ({ car: identityContext(world.car.spec, world.phrases), ...slipContext(comparison) }),
+    drawings: () => [],
+    leastPt: (world) => leastBookSizes(world.fonts),
+    layOut: (blocks, world, mark) => {
+      const sheet = pageSheet(world);
+      if (!sheet.ok) return sheet;
+      return layoutPages(blocks, {
+        fonts: world.fonts,
+        theme: world.theme,
+        sheet: sheet.value,
+        head: headOf(world, title),
+        foot: footOf(world, mark),
+        firstPage: { head: false, foot: true },
+        chaptersOnNewPage: false,
+      });
+    },
+  };
+}
+
+/** What the template is filled in with: papers by what is to be done with them, changes by what they are of. */
+function slipContext({ before, after, papers, changes }: Comparison): Readonly<Record<string, unknown>> {
+  const again = papers.filter(({ fate }) => fate === 'changed' || fate === 'new' || fate === 'gone');
+  return {
+    groupWords,
+    before,
+    after,
+    print: [true, false]
+      .map((laminated) => ({ laminated, papers: again.filter((paper) => paper.laminated === laminated) }))
+      .filter((each) => each.papers.length > 0),
+    changedNothing: again.length === 0,
+    keep: papers.filter(({ fate }) => fate === 'issue').map(({ title: each }) => each),
+    groups: changeGroups
+      .map((group: ChangeGroup) => ({ group, changes: changes.filter((each) => each.group === group) }))
+      .filter((each) => each.changes.length > 0),
+  };
+}

@@ -1,0 +1,34 @@
+/** A car and its procedures as they would stand with no issue on them, so that two issues can be laid side by side. */
+import type { World } from '../paper/paper';
+import type { Procedures } from '../procedure/procedure';
+
+const noIssue = { letter: 'A', date: '2000-01-01', changed: [] };
+
+/** The same world, less the letter, the date and the record of its issue. */
+export function withoutIssue(world: World): World {
+  const { car } = world;
+  return {
+    ...world,
+    procedures: unissued(world),
+    car: { ...car, spec: { ...car.spec, issue: noIssue } },
+  };
+}
+
+/**
+ * The procedures with the issue taken out of their words, where a step names it: its letter, a word or two, its date.
+ * Nothing shorter is taken out: another date of the car may be the same day.
+ */
+export function unissued({ car, procedures }: Pick<World, 'car' | 'procedures'>): Procedures {
+  const { letter, date } = car.spec.issue;
+  const named = new RegExp(`(?<![\\p{L}\\p{N}])${letter}([^.,;:\\d]{1,12})${date}`, 'gu');
+  const without = (text: string) => text.replace(named, `${noIssue.letter}$1${noIssue.date}`);
+  return procedures.map((procedure) => ({
+    ...procedure,
+    steps: procedure.steps.map((step) => ({
+      ...step,
+      say: without(step.say),
+      result: without(step.result),
+      remark: without(step.remark),
+    })),
+  }));
+}

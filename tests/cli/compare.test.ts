@@ -1,0 +1,45 @@
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { edited, nextIssue } from '../compare/issues';
+import { specText } from '../whole/made';
+import { run } from './run';
+
+const folder = mkdtempSync(join(tmpdir(), 'kettlebook-compare-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const [old, now] = [join(folder, 'old.yaml'), join(folder, 'new.yaml')];
+const text = specText('thimble');
+writeFileSync(old, text);
+
+test('tells what changed and puts the slip beside the papers of the new issue', async () => {
+  writeFileSync(now, edited(text, [...nextIssue, ['reserve: 1.5 US gal', 'reserve: 2 US gal']]));
+  const { code, said, complained } = await run('compare', old, now, '--out', folder);
+  expect(complained).toBe('');
+  expect(code).toBe(0);
+  expect(said).toContain('water tank: reserve: 1.5 US gal (5.7 L) → 2 US gal (7.6 L)');
+  expect(said).toMatch(/Slip: .*reprint-slip\.pdf/);
+  expect(readdirSync(join(folder, 'new'))).toEqual(['reprint-slip.pdf']);
+});
+
+test('the same letter with changes: told, as JSON too, but no slip', async () => {
+  writeFileSync(now, edited(text, [['reserve: 1.5 US gal', 'reserve: 2 US gal']]));
+  const out = join(folder, 'kept');
+  const { code, said } = await run('compare', old, now, '--out', out, '--json');
+  expect(code).toBe(1);
+  const told = JSON.parse(said) as { slip: null; changes: unknown[]; problems: { code: string }[] };
+  expect(told.slip).toBeNull();
+  expect(told.changes.length).toBeGreaterThan(0);
+  expect(told.problems.map((each) => each.code)).toEqual(['compare-letter-kept']);
+  expect(readdirSync(folder)).not.toContain('kept');
+});
+
+test('two cars are refused; one spec is wrong use', async () => {
+  writeFileSync(now, specText('marigold').replace(/^ {2}log: .*$/m, ''));
+  const refused = await run('compare', old, now, '--out', folder);
+  expect(refused.code).toBe(1);
+  expect(refused.complained).toContain('error[compare-other-car]');
+  expect((await run('compare', old)).code).toBe(2);
+  expect((await run('compare', old, now, old)).code).toBe(2);
+});
