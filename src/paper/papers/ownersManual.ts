@@ -1,14 +1,13 @@
 /** The owner's manual: the whole book of one car. */
-import { drawPlan } from '../../drawing/plan';
 import { layoutPages } from '../../layout/flow/layout-pages';
 import type { Phase } from '../../procedure/procedure';
 import { signalWords } from '../../procedure/signal';
 import { placesContext } from '../context/controls';
 import { dataContext } from '../context/data';
+import { manualDrawings, systemFigures } from '../context/drawings';
 import { fuelAndWaterContext } from '../context/fuelAndWater';
 import { howItWorksContext } from '../context/howItWorks';
 import { identityContext } from '../context/identity';
-import { planInput } from '../context/plan';
 import { runsContext } from '../context/plantWords';
 import { proceduresContext } from '../context/procedures';
 import {
@@ -34,7 +33,7 @@ export const ownersManual: Paper = {
   what: 'the whole book of the car: what it is, its controls, data, every procedure, emergencies, workings',
   template: 'owners-manual',
   context: manualContext,
-  drawings: (world) => [drawPlan(planInput(world), world.fonts)],
+  drawings: manualDrawings,
   leastPt: (world) => leastBookSizes(world.fonts),
   layOut: (blocks, world, mark) => {
     const sheet = pageSheet(world);
@@ -66,6 +65,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     notices: world.front.notices,
     howItWorks: howItWorksContext(car),
     runs: runsContext(car),
+    systemFigures: systemFigures(world),
     places: placesContext(car, phrases),
     data: dataContext(car, phrases, new Map([...world.liquids].map(([id, liquid]) => [id, liquid.name]))),
     steamTable: world.figures.steam.map((row) => ({
