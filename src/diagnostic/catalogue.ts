@@ -64,6 +64,8 @@ export const catalogue = {
   'template-value': 'A value is of a kind that cannot stand at its place in the template.',
   'template-raw': 'The template asks for a value to be put in as markup; values are only ever text.',
   'template-place': 'A value is put where no text can stand, such as inside a tag.',
+  'template-drops-step': 'A template prints a procedure without one of its steps.',
+  'template-drops-caution': 'A template prints a procedure without one of its cautions.',
   'template-depth': 'Pieces of templates call each other without end.',
 
   // markup: the HTML subset
@@ -132,6 +134,9 @@ export const catalogue = {
   'shared-absent': 'A file that comes with the program is not there.',
   'file-unreadable': 'A file cannot be read.',
   'file-unwritable': 'Papers cannot be written where they should go.',
+  'folder-absent': 'The folder of its own that a spec names is not there.',
+  'folder-strange': 'A file in the folder of its own takes the place of none of the program’s.',
+  'theme-unknown': 'The theme that the spec names is not there.',
   'paper-unknown': 'There is no paper of that name.',
 
   // comparing two issues of a spec
@@ -142,7 +147,7 @@ export const catalogue = {
   // proof: rules of safety a procedure breaks
   'rule-blow-down-pressure': 'A procedure breaks the rule that the boiler is blown down at no more than the pressure the spec gives for it.',
   'rule-boiler-opened-under-pressure': 'A procedure breaks the rule that the boiler is opened or filled by hose only at no pressure.',
-  'rule-boiler-taps-shut': 'A procedure breaks the rule that the taps by which the boiler is filled, emptied or read cold are shut before the main burner is lit, and its vent before it steams at pressure.',
+  'rule-boiler-taps-shut': 'A procedure breaks the rule that the taps by which the boiler is filled, emptied or read cold, and the drains of the water tanks, are shut before the main burner is lit, and its vent before it steams at pressure.',
   'rule-feed-before-main': 'A procedure breaks the rule that there is water and a pump that can feed it, standing, before the main burner is lit.',
   'rule-fire-on-low-water': 'A procedure breaks the rule that no main burner burns on when the boiler’s water is low.',
   'rule-fires-out-for-blow-down': 'A procedure breaks the rule that every fire is out, and seen to be out, before the boiler is blown down or drained.',
@@ -202,6 +207,8 @@ export const catalogue = {
   'rule-outlets-shut': 'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
   'rule-blower-first': 'A procedure breaks the rule that the blower runs, and has aired the burner, before main fuel is let on, where the car has one.',
   'rule-monotube-feed': 'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
+  'rule-bands-agree': 'A procedure breaks the rule that bands of tanks, gauges, relief valves and the boiler agree with each other.',
+  'rule-check-valve-at-boiler': 'A procedure breaks the rule that a check valve stands between every feed pump and the boiler.',
 
   // proof: steps and procedures
   'proof-cannot-do':
@@ -209,7 +216,8 @@ export const catalogue = {
   'proof-cannot-see': 'What a step says is to be seen cannot be seen as the car stands when it comes.',
   'proof-step-part':
     'A step acts on something the car has not got, or proves something of the wrong kind of part.',
-  'proof-caution-missing': 'A step does something dangerous and the caution for it stands neither by it nor at the head of its procedure.',
+  'proof-caution-missing':
+    'A step does something dangerous and the caution for it stands neither by it nor at the head of its procedure.',
   'proof-order': 'The order in which procedures follow each other cannot be used.',
   'proof-valve-unknown':
     'How a valve stands at the beginning of a procedure depends on which procedure came before, and no paper says which.',
@@ -223,14 +231,16 @@ export const catalogue = {
   // figures
   'figure-tank-capacity':
     'The stated capacity of a tank and the volume of its shape differ by more than 5 in 100.',
-  'figure-stick-unknown': 'A tank is read with a stick, but neither its shape nor any reading of it is given.',
+  'figure-stick-unknown':
+    'A tank is read with a stick, but neither its shape nor any reading of it is given.',
   'figure-pilot-band': 'A pilot tank is charged far outside the 15 to 20 psi that pilots run at.',
   'figure-fuel-band': 'Kerosene is kept far outside the 80 to 120 psi that its burners run at.',
   'figure-soak-short': 'The soak of a kerosene burner is under 15 minutes.',
   'figure-cut-out-high': 'The burner cuts out far above 550 psi.',
   'figure-blend-light': 'There is far more than about 5 % of gasoline in kerosene.',
   'figure-steam-slow': 'By fire, water and metal, steam takes over about 10 minutes from cold.',
-  'figure-range-far': 'The water goes far less or more far than the 25 to 40 miles that 25 US gal take other cars.',
+  'figure-range-far':
+    'The water goes far less or more far than the 25 to 40 miles that 25 US gal take other cars.',
 } as const satisfies Record<string, string>;
 
 /** The identifier of a kind of problem. */

@@ -12,23 +12,23 @@ export class Round {
   readonly lengthM: number;
   private readonly longM: number;
   private readonly wideM: number;
+  private readonly seatBackM: number;
+  private readonly driverSide: 1 | -1;
 
-  constructor(private readonly car: Car) {
+  constructor(car: Car) {
     this.longM = car.spec.car.length.si + 2 * offM;
     this.wideM = car.spec.car.width.si + 2 * offM;
     this.lengthM = 2 * (this.longM + this.wideM);
+    this.driverSide = car.spec.car['driver-side'] === 'left' ? -1 : 1;
+    this.seatBackM = car.places.get(car.parts.get(car.spec.engine.throttle)?.place ?? '')?.backM ?? car.spec.car.length.si / 2;
   }
 
   /** Where on the path one stands for a place: the nearest point of it. For a place reached from the seat, beside the seat. */
   spotOf(place: Place): number {
-    const right =
-      place.reach === 'seated'
-        ? this.car.spec.car['driver-side'] === 'left'
-          ? -this.wideM
-          : this.wideM
-        : place.rightM;
+    const seated = place.reach === 'seated';
+    const right = seated ? this.driverSide * this.wideM : place.rightM;
     const x = clamp(right + this.wideM / 2, this.wideM);
-    const y = clamp(place.backM + offM, this.longM);
+    const y = clamp((seated ? this.seatBackM : place.backM) + offM, this.longM);
     const { wideM, longM } = this;
     const sides = [
       { away: y, spot: x },

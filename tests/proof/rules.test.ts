@@ -1,10 +1,13 @@
 /** Each rule fires on a procedure that breaks it and is quiet on the demo cars as they are. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { connect } from '../../src/car/build';
 import { facts } from '../../src/procedure/facts';
 import { breachesOfCar, ruleBook } from '../../src/proof/check';
 import { modelOf } from '../../src/proof/model';
 import { rules } from '../../src/proof/rules';
+import type { Quantity } from '../../src/quantity/quantity';
+import type { CarSpec } from '../../src/spec/schema/carSpec';
 import { demoCars } from '../cars/demo';
 import { altered, brokenIn, type Edit, forgetting, putIn, step, without } from './edits';
 import { demo } from './library';
@@ -77,6 +80,11 @@ const wrongs: Readonly<Record<string, readonly Edit[]>> = {
     putIn('blow-down', 'crack-blow-down', step({ id: 'walk-up', sets: { 'blow-down-outlets': 'somebody' } })),
   ],
   'one-place-at-once': [altered('main-burner', 'open-main-valve', (each) => ({ ...each, place: 'tail' }))],
+  'fuel-valves-shut-down': [without('shut-down', 'down-supply-valve')],
+  'came-in': [without('coming-in', 'in-main-burner')],
+  'gloves-for-blow-down': [without('blow-down', 'blow-gloves')],
+  'outlets-shut': [without('air', 'shut-air-valve')],
+  'laid-up-dry': [without('lay-up', 'lay-open-drain')],
   'driver-in-seat': [putIn('running', 'road-listen', step({ id: 'walk', place: 'tail' }))],
 };
 
@@ -95,6 +103,16 @@ describe('a rule fires when the car stands wrong', () => {
   });
 });
 
+describe('a rule about what only some cars have fires on such a car', () => {
+  test.each([
+    ['blower-first', without('main-burner', 'blower-on')],
+    ['monotube-feed', without('main-burner', 'feed-pump-on')],
+  ] as const)('%s', (rule, edit) => {
+    expect(rulesBroken('heron', edit)).toContain(rule);
+    expect(rules.find((each) => each.id === rule)?.appliesTo(modelOf(demo('marigold').car))).toBe(false);
+  });
+});
+
 describe('a rule fires when nobody knows what it asks for', () => {
   // A drained chest excuses shut drips; not knowing of it alone breaks nothing. That rule is shown firing above.
   const asking = rules.filter((rule) => rule.asks.length > 0 && rule.id !== 'throttle-with-drips-shut');
@@ -109,30 +127,86 @@ describe('a rule fires when nobody knows what it asks for', () => {
   });
 });
 
-test('the safety valve is held against the cut-out and the allowed pressure', () => {
+describe('the car itself', () => {
   const { car } = demo('marigold');
-  const { boiler, devices } = car.spec;
-  const valve = devices['safety-valve'];
-  if (valve?.set === undefined) throw new Error('no safety valve');
-  const withSet = (si: number) => {
-    const set = { ...boiler['allowed-pressure'], si, written: `${si} Pa` };
-    const model = modelOf({
-      ...car,
-      spec: { ...car.spec, devices: { ...devices, 'safety-valve': { ...valve, set } } },
-    });
+  const broken = (spec: Partial<CarSpec>, plant = car.plant) => {
+    const model = modelOf({ ...car, plant, spec: { ...car.spec, ...spec } });
     return breachesOfCar(model, ruleBook(model)).map((breach) => breach.rule.id);
   };
-  expect(withSet(valve.set.si)).toEqual([]);
-  expect(withSet(boiler['allowed-pressure'].si * 1.01)).toEqual(['safety-valve-setting']);
-  expect(withSet(boiler['burner-cuts-out'].si)).toEqual(['safety-valve-setting']);
+  const { boiler, devices, tanks, gauges } = car.spec;
+  const at = (quantity: Quantity<'gaugePressure'>, times: number) => ({
+    ...quantity,
+    si: quantity.si * times,
+    written: `${quantity.si * times} Pa`,
+  });
+  const { 'safety-valve': valve, 'fuel-relief-valve': relief } = devices;
+  const tank = tanks['pressure-tank'];
+  const gauge = gauges['steam-gauge'];
+  if (
+    valve?.set === undefined ||
+    relief?.set === undefined ||
+    tank?.pressure === undefined ||
+    gauge?.from === undefined
+  )
+    throw new Error('Marigold has changed');
+  const { set } = valve;
+  const { set: reliefSet } = relief;
+  const { pressure } = tank;
+
+  test('breaks nothing as it is', () => {
+    expect(broken({})).toEqual([]);
+  });
+
+  test('the safety valve is held against the cut-out and the allowed pressure', () => {
+    const withSet = (to: Quantity<'gaugePressure'>) =>
+      broken({ devices: { ...devices, 'safety-valve': { ...valve, set: to } } });
+    expect(withSet(at(boiler['allowed-pressure'], 1.01))).toEqual(['safety-valve-setting']);
+    expect(withSet(boiler['burner-cuts-out'])).toEqual(['safety-valve-setting']);
+    expect(withSet(set)).toEqual([]);
+  });
+
+  test('bands agree with their gauges, relief valves and cut-ins', () => {
+    const only = ['bands-agree'];
+    expect(
+      broken({
+        tanks: { ...tanks, 'pressure-tank': { ...tank, pressure: { ...pressure, to: at(pressure.to, 2) } } },
+      }),
+    ).toEqual(only);
+    expect(
+      broken({
+        tanks: {
+          ...tanks,
+          'pressure-tank': { ...tank, pressure: { ...pressure, from: at(pressure.from, 0.5) } },
+        },
+      }),
+    ).toEqual(only);
+    expect(
+      broken({ devices: { ...devices, 'fuel-relief-valve': { ...relief, set: at(reliefSet, 0.5) } } }),
+    ).toEqual(only);
+    expect(
+      broken({ devices: { ...devices, 'fuel-relief-valve': { ...relief, set: at(reliefSet, 2) } } }),
+    ).toEqual(only);
+    expect(
+      broken({ boiler: { ...boiler, 'working-pressure': at(boiler['working-pressure'], 0.5) } }),
+    ).toEqual(only);
+  });
+
+  test('a check valve stands between pumps and boiler', () => {
+    const pipes = car.plant.pipes.map((pipe) =>
+      pipe.from === 'left-feed-pump' && pipe.to === 'left-feed-check-valve'
+        ? { ...pipe, to: 'boiler' }
+        : pipe,
+    );
+    expect(broken({}, connect(pipes))).toEqual(['check-valve-at-boiler']);
+  });
 });
 
 describe('the catalogue', () => {
   test('every rule is shown firing', () => {
     const shown = new Set([
       ...Object.keys(wrongs),
-      ...rules.filter((rule) => rule.asks.length > 0).map((rule) => rule.id),
-      'safety-valve-setting',
+      ...rules.filter((rule) => rule.asks.length > 0 || rule.ofCar !== undefined).map((rule) => rule.id),
+      'monotube-feed',
     ]);
     expect(rules.filter((rule) => !shown.has(rule.id)).map((rule) => rule.id)).toEqual([]);
   });

@@ -1,17 +1,25 @@
 import type { PartId } from '../../car/car';
+import { duties } from '../../procedure/duties';
 import { nameOf } from '../effects/act';
 import type { Model } from '../model';
 import { at, of } from '../state';
 import { shut, steam } from '../values';
 import { everyCar, type Rule } from './rule';
 
-/** Taps that let the boiler’s water or steam out or in, and that have no business open when it steams. */
+const known = new WeakMap<Model, readonly PartId[]>();
+
+/** Taps that let the boiler’s water or steam out or in, or empty the tank it is fed from, and have no business open when it steams. */
 function taps(model: Model): readonly PartId[] {
+  const before = known.get(model);
+  if (before !== undefined) return before;
   const { boiler } = model.car.spec;
   const coldWays = boiler.level.flatMap((way) => (way.when === 'cold' ? [way.gauge] : []));
-  return [...boiler['blow-down'], boiler['fill-by'], ...coldWays].flatMap((id) =>
+  const drains = ['water-drain', 'glass-drain'].flatMap((duty) => duties[duty]?.parts(model.car) ?? []);
+  const found = [...boiler['blow-down'], boiler['fill-by'], ...coldWays, ...drains].flatMap((id) =>
     id !== undefined && model.slots.valve.has(id) ? [id] : [],
   );
+  known.set(model, found);
+  return found;
 }
 
 export const boilerTapsShut: Rule = {
@@ -19,7 +27,7 @@ export const boilerTapsShut: Rule = {
   code: 'rule-boiler-taps-shut',
   group: 'water',
   title:
-    'the taps by which the boiler is filled, emptied or read cold are shut before the main burner is lit, and its vent before it steams at pressure',
+    'the taps by which the boiler is filled, emptied or read cold, and the drains of the water tanks, are shut before the main burner is lit, and its vent before it steams at pressure',
   reason: 'the boiler empties itself through an open tap as soon as it has pressure, with the fire on',
   mend: 'shut the tap before the main burner',
   asks: [],

@@ -1,6 +1,7 @@
 /** Every rule of the catalogue, by what it is about. */
 import type { FactKey } from '../../procedure/facts';
 import { airedBeforeRelight } from './airedBeforeRelight';
+import { bandsAgree } from './bandsAgree';
 import { blowDownClear } from './blowDownClear';
 import { blowDownPressure } from './blowDownPressure';
 import { blowerFirst } from './blowerFirst';
@@ -12,6 +13,7 @@ import { burnerFrontClear } from './burnerFrontClear';
 import { burnerPressure } from './burnerPressure';
 import { cameIn } from './cameIn';
 import { carHeld } from './carHeld';
+import { checkValveAtBoiler } from './checkValveAtBoiler';
 import { chestDrained } from './chestDrained';
 import { driverStaysWithMovingCar } from './driverStaysWithMovingCar';
 import { endsCold } from './endsCold';
@@ -70,6 +72,7 @@ export const rules: readonly Rule[] = [
   blowDownPressure,
   boilerOpenedUnderPressure,
   boilerTapsShut,
+  checkValveAtBoiler,
   feedBeforeMain,
   fireOnLowWater,
   firesOutForBlowDown,
@@ -85,6 +88,7 @@ export const rules: readonly Rule[] = [
   waterIntoDryBoiler,
   // fuel
   airedBeforeRelight,
+  bandsAgree,
   blowerFirst,
   bondedForFilling,
   burnerPressure,
