@@ -13,14 +13,18 @@ import { build as bundle } from 'esbuild';
 
 const here = dirname(fileURLToPath(import.meta.url));
 
-/** Build from `entry` into `folder`. Gives the path of the file to load. Rejects if the sources do not hold together. */
+/**
+ * Build from `entry` into `folder`; a program that can say what it reads of the folder `shared` has that kept in
+ * `shared.json`, each text with its data, so that a text that has not changed is not read again. Gives the path of the file to load.
+ * Rejects if the sources do not hold together.
+ */
 export async function build({
   entry = join(dirname(here), 'src', 'cli', 'main.ts'),
   folder = join(dirname(here), 'dist'),
 } = {}) {
   mkdirSync(folder, { recursive: true });
   const loader = join(folder, 'kettlebook.cjs');
-  rmSync(join(folder, 'program.cache'), { force: true });
+  for (const old of ['program.cache', 'shared.json']) rmSync(join(folder, old), { force: true });
   await bundle({
     entryPoints: [entry],
     outfile: join(folder, 'program.js'),
@@ -38,7 +42,8 @@ export async function build({
   });
   copyFileSync(join(here, 'load.cjs'), loader);
   // loaded once, so that what every run needs is already compiled in what is kept
-  const { keep } = createRequire(import.meta.url)(loader);
+  const { keep, textsToKeep } = createRequire(import.meta.url)(loader);
+  if (textsToKeep) writeFileSync(join(folder, 'shared.json'), await textsToKeep(dirname(here)));
   writeFileSync(join(folder, 'program.cache'), keep());
   return loader;
 }

@@ -15,6 +15,7 @@ import {
 } from 'yaml';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import { emptyFile, type SpotAt, tooDeep, troubleOfForm, unreadable } from './form';
+import { keptData } from './kept';
 import { keyText, survey } from './survey';
 
 /** A path into the data: keys and list positions, from the top. */
@@ -43,6 +44,31 @@ export function showPath(path: SpecPath): string {
 /** Read YAML text. Reports every fault of form at once: bad indentation, duplicate keys, endless anchors, an empty file. */
 export function readSource(given: string, file: string): Outcome<SpecSource> {
   const text = given.replace(/^\uFEFF/, '');
+  const kept = keptData(text);
+  return kept === undefined ? readText(text, file) : good(keptSource(text, file, kept.data));
+}
+
+/** A source whose data are known; the text is read when a place in it is asked for. */
+function keptSource(text: string, file: string, data: unknown): SpecSource {
+  let known: SpecSource | undefined;
+  const placed = (): SpecSource => {
+    if (known !== undefined) return known;
+    const read = readText(text, file);
+    if (!read.ok) throw new Error(`${file} was read before and cannot be read now`);
+    known = read.value;
+    return known;
+  };
+  return {
+    file,
+    data,
+    spotOf: (path) => placed().spotOf(path),
+    spotOfValue: (path) => placed().spotOfValue(path),
+    spotOfKey: (path) => placed().spotOfKey(path),
+    written: (path) => placed().written(path),
+  };
+}
+
+function readText(text: string, file: string): Outcome<SpecSource> {
   const lines = new LineCounter();
   const spotAt = spotsIn(text, file, lines);
   const documents = parse(text, lines);

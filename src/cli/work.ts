@@ -1,0 +1,29 @@
+/** The commands that read a car or the shared data. Kept apart from `main`, so that a word of help loads none of it. */
+import type { Asked } from './arguments';
+import { check } from './check';
+import { compare } from './compare';
+import { explainFigures } from './explain';
+import { make } from './make';
+import { listPapers } from './papers';
+import type { ExitCode, Terminal } from './terminal';
+
+export { recallTexts, textsToKeep } from './keptTexts';
+
+/** What such a command was asked. */
+export type Work = Exclude<Asked, { readonly kind: 'help' | 'version' | 'wrong-use' }>;
+
+/** Do it. */
+export async function commands(asked: Work, root: string, terminal: Terminal): Promise<ExitCode> {
+  switch (asked.kind) {
+    case 'papers':
+      return listPapers(root, terminal);
+    case 'check':
+      return check(asked, root, terminal);
+    case 'explain':
+      return explainFigures(asked, root, terminal);
+    case 'compare':
+      return compare(asked, root, terminal);
+    case 'make':
+      return make(asked, root, terminal);
+  }
+}
