@@ -38,6 +38,8 @@ export interface SharedFiles {
   readonly texts: ReadonlyMap<string, string>;
   /** Templates by name, without `.hbs`: `owners-manual`, `pieces/caution`. */
   readonly templates: ReadonlyMap<string, string>;
+  /** The theme of the car, by name; `plain` if none is given. */
+  readonly theme?: string;
   readonly fonts: Readonly<Record<Face, Uint8Array>>;
 }
 
@@ -95,7 +97,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const words = from('words/en.yaml', readWords);
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);
-  const theme = from('themes/plain.yaml', (text, file) => readTheme(text, file, fonts));
+  const theme = from(`themes/${shared.theme ?? 'plain'}.yaml`, (text, file) => readTheme(text, file, fonts));
   const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
   const all = [
     liquids,

@@ -25,7 +25,7 @@ interface Row {
 export async function make(asked: MakeAsked, root: string, terminal: Terminal): Promise<ExitCode> {
   const opened = await openCar(asked.spec, root, asked.sheet);
   if (!opened.ok) return fail(opened.problems, terminal);
-  const { workshop, ready } = opened.value;
+  const { workshop, ready, told } = opened.value;
   const papers = choose(workshop.papers, asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);
@@ -43,7 +43,7 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
     const made = await makePapers(ready, papers.chosen, workshop, async (paper) => {
       rows.push(rowOf(paper, await aside.write(paper.fileName, paper.bytes)));
     });
-    const problems = [...opened.remarks, ...(made.ok ? made.remarks : made.problems)];
+    const problems = [...opened.remarks, ...told(made.ok ? made.remarks : made.problems)];
     if (hasErrors(problems)) {
       await aside.discard();
       return fail(problems, terminal);

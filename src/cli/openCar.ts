@@ -1,13 +1,16 @@
 /** From the name of a spec to a car that can be worked with: what every command begins with. */
-import { bad, good, type Outcome } from '../diagnostic/diagnostic';
+import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import { openWorkshop, type ReadyCar, readCar, type Workshop } from '../kettlebook';
 import { readCarFiles } from './carFiles';
+import { toldFrom, withOwnFolder } from './ownFolder';
 import { readSharedFiles } from './sharedFiles';
 
 /** A car, and the workshop its papers are made in. */
 export interface OpenedCar {
   readonly workshop: Workshop;
   readonly ready: ReadyCar;
+  /** Problems with the names under which files of the spec's own folder really stand. */
+  readonly told: (problems: readonly Diagnostic[]) => readonly Diagnostic[];
 }
 
 /** Read the program's own files, the spec and what stands beside it. All problems are told at once. */
@@ -16,12 +19,20 @@ export async function openCar(
   root: string,
   paper?: 'letter' | 'a4',
 ): Promise<Outcome<OpenedCar>> {
-  const workshop = openWorkshop(await readSharedFiles(root));
-  const files = await readCarFiles(spec);
-  if (!workshop.ok || !files.ok) {
-    return bad([...(workshop.ok ? [] : workshop.problems), ...(files.ok ? [] : files.problems)]);
+  const [shared, files] = await Promise.all([readSharedFiles(root), readCarFiles(spec)]);
+  if (!files.ok) {
+    const workshop = openWorkshop(shared);
+    return bad([...(workshop.ok ? [] : workshop.problems), ...files.problems]);
   }
+  const own = await withOwnFolder(shared, files.value);
+  if (!own.ok) return own;
+  const told = (problems: readonly Diagnostic[]) => toldFrom(problems, own.value.from);
+  const workshop = openWorkshop(own.value.shared);
+  if (!workshop.ok) return bad(told(workshop.problems));
   const ready = readCar({ ...files.value, ...(paper === undefined ? {} : { paper }) }, workshop.value);
-  if (!ready.ok) return ready;
-  return good({ workshop: workshop.value, ready: ready.value }, [...workshop.remarks, ...ready.remarks]);
+  if (!ready.ok) return bad(told(ready.problems));
+  return good(
+    { workshop: workshop.value, ready: ready.value, told },
+    told([...workshop.remarks, ...ready.remarks]),
+  );
 }

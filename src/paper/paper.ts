@@ -18,6 +18,7 @@ import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { Proof } from '../proof/prove';
 import { fingerprint } from './fingerprint';
+import { leftOut } from './kept';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
 import type { Words } from './words';
@@ -100,6 +101,8 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
     origins: rendered.value.origins,
   });
   if (!blocks.ok) return blocks;
+  const gone = leftOut(context, blocks.value, paper.template);
+  if (gone.length > 0) return bad(gone);
   return good({ fingerprint: mark, blocks: blocks.value }, [...rendered.remarks, ...blocks.remarks]);
 }
 

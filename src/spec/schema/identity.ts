@@ -86,4 +86,8 @@ export const printSection = z.strictObject({
     'half-letter',
   ).optional(),
   theme: words('The look of the papers: the name of a theme.', 'plain').optional(),
+  folder: words(
+    'A folder beside the spec with templates, words, themes or plans of your own; each takes the place of the program’s of the same name.',
+    'museum',
+  ).optional(),
 });

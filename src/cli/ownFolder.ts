@@ -1,0 +1,127 @@
+/** The folder beside a spec in which a museum or a club keeps templates, words, a theme and plans of its own. */
+import { readdir, readFile } from 'node:fs/promises';
+import { dirname, join, relative, sep } from 'node:path';
+import type { Diagnostic } from '../diagnostic/diagnostic';
+import { bad, good, type Outcome } from '../diagnostic/diagnostic';
+import type { CarFiles, SharedFiles } from '../kettlebook';
+import { valueAt } from '../spec/entry';
+import { readSource, type SpecSource } from '../spec/source';
+
+/** The program's files with the folder's in their places, and where those really stand. */
+export interface OwnFiles {
+  readonly shared: SharedFiles;
+  /** The name a file has in the program → the path it was read from. */
+  readonly from: ReadonlyMap<string, string>;
+}
+
+/** Put the files of the spec's own folder, if it names one, in the places of the program's. */
+export async function withOwnFolder(
+  shared: SharedFiles,
+  { file, text }: CarFiles,
+): Promise<Outcome<OwnFiles>> {
+  const source = readSource(text, file);
+  if (!source.ok) return good({ shared, from: new Map() });
+  const own = await replaced(shared, file, source.value);
+  if (!own.ok) return own;
+  const theme = valueAt(source.value.data, ['print', 'theme']);
+  if (typeof theme !== 'string') return own;
+  const { texts } = own.value.shared;
+  if (!texts.has(`themes/${theme}.yaml`)) return bad([noTheme(theme, texts, source.value)]);
+  return good({ ...own.value, shared: { ...own.value.shared, theme } });
+}
+
+async function replaced(shared: SharedFiles, file: string, source: SpecSource): Promise<Outcome<OwnFiles>> {
+  const path = ['print', 'folder'];
+  const named = valueAt(source.data, path);
+  if (typeof named !== 'string' || named.trim() === '') return good({ shared, from: new Map() });
+  const folder = join(dirname(file), named);
+  const at = source.spotOf(path);
+  let names: readonly string[];
+  try {
+    names = await filesIn(folder);
+  } catch {
+    return bad([noFolder(folder, { at })]);
+  }
+  const strange = names.filter((name) => placeOf(name, shared) === 'strange');
+  if (strange.length > 0) return bad(strange.map((name) => strangeFile(join(folder, name))));
+  const texts = new Map(shared.texts);
+  const templates = new Map(shared.templates);
+  const from = new Map<string, string>();
+  for (const name of names) {
+    const place = placeOf(name, shared);
+    if (typeof place === 'string') continue;
+    const target = place.kind === 'template' ? templates : texts;
+    target.set(place.name, await readFile(join(folder, name), 'utf8'));
+    from.set(place.kind === 'template' ? place.name : `shared/${place.name}`, join(folder, name));
+  }
+  return good({ shared: { ...shared, texts, templates }, from });
+}
+
+/** Problems with the names under which the files of the own folder really stand. */
+export function toldFrom(
+  problems: readonly Diagnostic[],
+  from: ReadonlyMap<string, string>,
+): readonly Diagnostic[] {
+  return problems.map((problem) => {
+    const path = problem.at === undefined ? undefined : from.get(problem.at.file);
+    return problem.at === undefined || path === undefined
+      ? problem
+      : { ...problem, at: { ...problem.at, file: path } };
+  });
+}
+
+type Placed = { readonly kind: 'template' | 'text'; readonly name: string } | 'strange' | 'not-read';
+
+/**
+ * Whose place a file of the folder takes. Steps, cautions and liquids have no place here: a caution is not a matter of
+ * taste, and steps are changed in the spec, with a reason.
+ */
+function placeOf(name: string, shared: SharedFiles): Placed {
+  if (!/\.(hbs|ya?ml)$/.test(name)) return 'not-read';
+  if (/^templates\/.+\.hbs$/.test(name))
+    return { kind: 'template', name: name.replace(/^templates\//, '').replace(/\.hbs$/, '') };
+  const mayReplace = name === 'papers.yaml' || (/^words\//.test(name) && shared.texts.has(name));
+  return mayReplace || /^themes\/[^/]+\.yaml$/.test(name) ? { kind: 'text', name } : 'strange';
+}
+
+async function filesIn(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+}
+
+function noTheme(theme: string, texts: ReadonlyMap<string, string>, source: SpecSource): Diagnostic {
+  const names = [...texts.keys()].flatMap((name) => /^themes\/(.+)\.yaml$/.exec(name)?.slice(1) ?? []);
+  return {
+    code: 'theme-unknown',
+    severity: 'error',
+    at: source.spotOf(['print', 'theme']),
+    message: `there is no theme \`${theme}\``,
+    found: `\`${theme}\``,
+    expected: names.map((name) => `\`${name}\``).join(', '),
+    mend: 'name one of these, or put one of your own into `themes` of the folder that `print.folder` names',
+  };
+}
+
+function noFolder(folder: string, where: Pick<Diagnostic, 'at'>): Diagnostic {
+  return {
+    code: 'folder-absent',
+    severity: 'error',
+    ...where,
+    message: `the folder \`${folder}\` is not there or cannot be read`,
+    expected: 'a folder beside the spec',
+    mend: 'make the folder, or take `folder` out',
+  };
+}
+
+function strangeFile(path: string): Diagnostic {
+  return {
+    code: 'folder-strange',
+    severity: 'error',
+    message: `\`${path}\` takes the place of nothing`,
+    expected: '`templates/….hbs`, `themes/….yaml`, `papers.yaml`, or a file of `words/` that the program has',
+    mend: 'put it under the name of what it replaces; steps are changed in the spec under `changes`, and cautions not at all',
+  };
+}
