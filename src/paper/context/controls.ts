@@ -138,13 +138,14 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
   gauge: (id, car, phrases) => {
     const gauge = car.spec.gauges[id];
     if (gauge === undefined) return {};
-    const pressure = (value: typeof gauge.from) => (value === undefined ? '' : phrases.both(value));
+    const pressure = (value: typeof gauge.from, rounding: 'up' | 'down') =>
+      value === undefined ? '' : phrases.both(value, { rounding });
     return {
       reads: gauge.reads,
       of: nameOf(car, gauge.of),
-      from: pressure(gauge.from),
-      to: pressure(gauge.to),
-      redLine: pressure(gauge['red-line']),
+      from: pressure(gauge.from, 'up'),
+      to: pressure(gauge.to, 'down'),
+      redLine: pressure(gauge['red-line'], 'down'),
       shouldRead: gauge['should-read'] ?? '',
       note: gauge.note ?? '',
     };

@@ -62,13 +62,18 @@ export function proceduresContext(
   });
 }
 
-/** The steps that belong on a card. */
+/** The steps that belong on a card: those the library puts there, and every critical one. */
 export function cardProcedure(
   procedure: Procedure,
   car: Car,
   critical: ReadonlySet<string>,
 ): ProcedureContext {
-  return procedureContext(procedure, { car, critical }, { kind: 'brief' }, (step) => step.onCard);
+  return procedureContext(
+    procedure,
+    { car, critical },
+    { kind: 'brief' },
+    (step) => step.onCard || critical.has(`${procedure.id} ${step.id}`),
+  );
 }
 
 /** How cautions are said: in one line each, or whole unless they have been said already. */

@@ -69,11 +69,14 @@ export interface LeaksContext {
 
 /** The isolation table. Leaks that the same valves cut off stand together in one row. */
 export function leaksContext({ proof, words }: World): LeaksContext {
-  const cut = proof.tables.isolation.filter((row) => !row.cannotBeCut && row.carries !== '');
-  const fluids = [...new Set(cut.map((row) => row.carries))];
+  const cut = proof.tables.isolation.filter((row) => !row.cannotBeCut);
+  // leaks of a part itself, which carry no one fluid, stand last
+  const fluids = [...new Set(cut.map((row) => row.carries))].sort(
+    (a, b) => Number(a === '') - Number(b === ''),
+  );
   return {
     byFluid: fluids.map((fluid) => ({
-      fluid: words.fluids[fluid as keyof typeof words.fluids] ?? fluid,
+      fluid: words.fluids[fluid as keyof typeof words.fluids] ?? '',
       leaks: grouped(cut.filter((row) => row.carries === fluid)),
     })),
     uncut: proof.tables.isolation.filter((row) => row.cannotBeCut).map(({ leak }) => leak),
