@@ -2,8 +2,10 @@
  * The whole way, from text to bytes, as one composed expression. Pure: files, clock and terminal are the caller's.
  */
 import { type CarFigures, carFigures } from './calc/figures/carFigures';
+import { figureRemarks } from './calc/figures/remarks';
 import { type Liquids, readLiquids } from './calc/fuel/liquids';
 import { readTripLog, type TripLog } from './calc/range/trip-log';
+import { readTimeline, type Timeline } from './calc/time/timeline';
 import { buildCar } from './car/build';
 import type { Car } from './car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
@@ -46,6 +48,7 @@ export interface SharedFiles {
 /** What all cars share, read and checked; made once, used for any number of cars. */
 export interface Workshop {
   readonly liquids: Liquids;
+  readonly timeline: Timeline;
   readonly library: Library;
   readonly plans: Plans;
   readonly day: Day;
@@ -89,6 +92,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     return text === undefined ? bad([absentFile(`shared/${name}`)]) : read(text, `shared/${name}`);
   };
   const liquids = from('liquids.yaml', readLiquids);
+  const timeline = from('timeline.yaml', readTimeline);
   const library = readLibrary(shared.texts);
   const plans = from('papers.yaml', readPlans);
   const procedureIds = library.ok ? library.value.procedures.map(({ form }) => form.id) : [];
@@ -101,6 +105,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
   const all = [
     liquids,
+    timeline,
     library,
     plans,
     ...(library.ok ? [day] : []),
@@ -113,6 +118,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
   if (
     !liquids.ok ||
+    !timeline.ok ||
     !library.ok ||
     !plans.ok ||
     !day.ok ||
@@ -126,6 +132,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   return good(
     {
       liquids: liquids.value,
+      timeline: timeline.value,
       library: library.value,
       plans: plans.value,
       day: day.value,
@@ -166,6 +173,8 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   if (hasErrors(proof.diagnostics)) return bad([...problems, ...proof.diagnostics]);
   const figures = carFigures(car, {
     liquids: workshop.liquids,
+    timeline: workshop.timeline,
+    face: { name: 'small letters of the text face', xHeight: workshop.fonts.text.xHeight },
     system,
     ...(log.value === undefined ? {} : { log: log.value }),
   });
@@ -179,7 +188,7 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
       glossary: entriesFor(car, workshop.glossary),
       faults: entriesFor(car, workshop.faults),
     },
-    [...problems, ...proof.diagnostics],
+    [...problems, ...proof.diagnostics, ...figureRemarks(car, figures)],
   );
 }
 

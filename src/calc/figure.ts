@@ -33,6 +33,8 @@ export interface FigureColumn {
   readonly heading: string;
   readonly dimension: Dimension;
   readonly rounding: Rounding;
+  /** Decimals to print, where the usual number says too little. */
+  readonly decimals?: number;
 }
 
 /** To which side a printed value may be rounded: always the safe one. */

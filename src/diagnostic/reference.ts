@@ -8,6 +8,7 @@ const groups: Readonly<Record<string, string>> = {
   procedure: 'Procedures, made for the car',
   rule: 'Rules of safety that a procedure breaks',
   proof: 'The proof of the procedures',
+  figure: 'Figures far outside what such cars do',
   log: 'The log of trips',
   track: 'Recorded ways',
   template: 'Templates',

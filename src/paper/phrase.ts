@@ -2,6 +2,7 @@
 import type { UnitSystem } from '../quantity/dimension';
 import { type PrintOptions, printBoth, printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
+import { wholeSteps } from '../quantity/rounding';
 import type { CarSpec } from '../spec/schema/carSpec';
 
 /** What stands where a figure is not known. */
@@ -21,9 +22,15 @@ export interface Phrases {
   second(quantity: Quantity | undefined, options?: AmountOptions): string;
   /** A small volume, such as a pump's stroke, in cubic inches or millilitres. */
   smallVolume(quantity: Quantity<'volume'> | undefined): string;
+  /** A time in whole minutes, from two hours up in hours and minutes: `84 min`, `9 h 3 min`. */
+  duration(quantity: Quantity<'time'> | undefined, rounding: 'up' | 'down'): string;
+  /** A length that is paced out, such as a distance to stand at, in whole feet or metres, rounded up. */
+  paced(quantity: Quantity<'length'> | undefined): string;
   /** `14 March 2026`, by the language of the papers. */
   date(iso: string): string;
 }
+
+const pacedUnits: Readonly<Record<UnitSystem, string>> = { us: 'ft', imperial: 'ft', metric: 'm' };
 
 const smallUnits: Readonly<Record<UnitSystem, string>> = { us: 'in3', imperial: 'in3', metric: 'mL' };
 
@@ -61,8 +68,33 @@ export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
+    duration: (quantity, rounding) => say(quantity, (known) => durationText(known.si, rounding)),
+    paced: (quantity) =>
+      say(quantity, (known) => {
+        const [first = '', second] = [
+          ...new Set(
+            systems.map((system) =>
+              printQuantity(known, { system, unit: pacedUnits[system], decimals: 0, rounding: 'up' }),
+            ),
+          ),
+        ];
+        return second === undefined ? first : `${first} (${second})`;
+      }),
     date: (iso) => months.format(new Date(`${iso}T00:00:00Z`)),
   };
+}
+
+/** From here on hours are told beside the minutes. */
+const longMinutes = 120;
+
+function durationText(seconds: number, rounding: 'up' | 'down'): string {
+  const minutes = wholeSteps(seconds, 60, rounding);
+  if (minutes < longMinutes) return `${minutes}\u00a0min`;
+  const rest = minutes % 60;
+  return `${Math.floor(minutes / 60)}\u00a0h${rest === 0 ? '' : ` ${rest}\u00a0min`}`.replaceAll(
+    ' ',
+    '\u00a0',
+  );
 }
 
 /** Below this a volume of one decimal says too little, m³: about a tenth of a gallon. */

@@ -40,9 +40,12 @@ const wordsForm = z.strictObject({
   terrain: wordsFor(terrains),
   fire: wordsFor(['full', 'low']),
   start: wordsFor(['cold', 'warm']),
+  'charge-after': wordsFor(['cold-night', 'in-the-sun', 'up-high']),
   'raising-to': wordsFor(['gauge-alive', 'least-to-move', 'working', 'cuts-out']),
   position: wordsFor(['open', 'shut', 'cracked', 'either']),
   'range-of': wordsFor(['water', 'fuel']),
+  'done-by': wordsFor(['keeper', 'trade', 'inspector']),
+  carried: wordsFor(['spare', 'tool', 'consumable']),
   'steam-at': wordsFor(['blown-down', 'least-to-move', 'working', 'cuts-out', 'safety', 'allowed']),
 });
 

@@ -15,6 +15,8 @@ export const pound = 0.45359237;
 export const standardGravity = 9.80665;
 export const poundForce = pound * standardGravity;
 export const psi = poundForce / (inch * inch);
+/** One mechanical horsepower (550 ft lbf/s) for an hour, J. */
+export const mechanicalHorsepowerHourJ = 550 * foot * poundForce * 3600;
 export const litre = 1e-3;
 export const usGallon = 231 * inch ** 3;
 export const imperialGallon = 4.54609 * litre;
@@ -143,7 +145,7 @@ export const energies = {
   horsepowerHour: {
     name: 'hp h',
     also: ['hph'],
-    factor: 550 * foot * poundForce * 3600,
+    factor: mechanicalHorsepowerHourJ,
     decimals: [2, 1, 0],
   },
 } as const satisfies Record<string, Unit>;

@@ -11,7 +11,8 @@ export function textOf(path: string): string {
   return readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 }
 
-function library(): ReadonlyMap<string, Liquid> {
+/** The liquids that come with the program. */
+export function liquids(): ReadonlyMap<string, Liquid> {
   const outcome = readLiquids(textOf('shared/liquids.yaml'), 'shared/liquids.yaml');
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return outcome.value;
@@ -19,7 +20,7 @@ function library(): ReadonlyMap<string, Liquid> {
 
 export function loadDemo(name: string) {
   const file = `cars/${name}.yaml`;
-  return loadSpec(textOf(file), file, [...library().keys()]);
+  return loadSpec(textOf(file), file, [...liquids().keys()]);
 }
 
 export function demoCar(name: string): Car {
@@ -33,10 +34,10 @@ export function heatPerM3(car: Car, fuel: string): number {
   const own = Object.entries(car.spec.liquids ?? {}).map(
     ([key, each]) => [key, liquidOf(key, each)] as const,
   );
-  const liquids = new Map([...library(), ...own]);
+  const all = new Map([...liquids(), ...own]);
   const parts = car.spec.fuels[fuel]?.parts ?? [];
   return parts.reduce((sum, { liquid, share }) => {
-    const known = liquids.get(liquid);
+    const known = all.get(liquid);
     return (
       sum + share.si * (known === undefined ? Number.NaN : known.densityKgPerM3 * known.lowerHeatingValue)
     );

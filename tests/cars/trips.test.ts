@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { liquidUse } from '../../src/calc/figures/use';
 import { readTripLog, type TripLog } from '../../src/calc/range/trip-log';
-import { demoCar, textOf } from './demo';
+import { demoCar, liquids, textOf } from './demo';
 
 const car = demoCar('marigold');
 
@@ -25,7 +25,7 @@ describe('the log of Marigold’s trips', () => {
   test.each(['water', 'fuel'] as const)(
     'gives the %s use that the spec has measured, within 3 %%',
     (liquid) => {
-      const fitted = liquidUse(car, liquid, log());
+      const fitted = liquidUse(car, liquid, log(), liquids());
       for (const { terrain, use } of car.spec.running[`${liquid}-use`] ?? []) {
         const mean = fitted.byTerrain[terrain].meanPerM ?? Number.NaN;
         expect(Math.abs(mean / use.si - 1), terrain).toBeLessThan(0.03);
@@ -34,7 +34,7 @@ describe('the log of Marigold’s trips', () => {
   );
 
   test('names the day the blow-down tap leaked as the only wild trip', () => {
-    const wild = liquidUse(car, 'water', log()).fit?.wild ?? [];
+    const wild = liquidUse(car, 'water', log(), liquids()).fit?.wild ?? [];
     expect(wild.map(({ trip }) => trip.date)).toEqual(['2025-08-16']);
   });
 });

@@ -3,7 +3,7 @@ import type { Car } from '../../car/car';
 import { quantity } from '../../quantity/quantity';
 import type { Figure } from '../figure';
 import { amountsToMix, type Blend, blendOf } from '../fuel/blend';
-import { type Liquids, liquidOf } from '../fuel/liquids';
+import { type Liquid, type Liquids, liquidOf } from '../fuel/liquids';
 
 /** A blend of the car's, ready to be mixed. */
 export interface BlendChart {
@@ -46,6 +46,11 @@ export function blendCharts(car: Car, library: Liquids, wantedM3: readonly numbe
   });
 }
 
+/** Of the lightest liquid rather too little than too much: it is what makes the blend quick to light. */
+export function roundingOf(liquid: Liquid, blend: Blend): 'down' | 'nearest' {
+  return blend.every((other) => other.liquid.flashPointK >= liquid.flashPointK) ? 'down' : 'nearest';
+}
+
 function figureOf(fuelId: string, name: string, blend: Blend, rows: BlendChart['rows']): Figure {
   return {
     id: `blend-${fuelId}`,
@@ -57,7 +62,8 @@ function figureOf(fuelId: string, name: string, blend: Blend, rows: BlendChart['
         ...blend.map(({ liquid }) => ({
           heading: liquid.name,
           dimension: 'volume' as const,
-          rounding: 'nearest' as const,
+          rounding: roundingOf(liquid, blend),
+          decimals: 2,
         })),
       ],
       rows: rows.map((row) => [row.wantedM3, ...row.amountsM3]),

@@ -7,27 +7,41 @@ import { terrains } from '../../spec/schema/running';
 import type { Figure } from '../figure';
 import type { Liquids } from '../fuel/liquids';
 import type { TripLog } from '../range/trip-log';
+import type { Timeline } from '../time/timeline';
 import { type BlendChart, blendCharts } from './blends';
+import { blowDownFigures, blowDownIntervalFigure, steamHeatFigures } from './boilerFigures';
 import { type ChargedFigures, chargedFigures } from './charged';
+import { feedFigures } from './feed';
 import { type FuelHazard, fuelHazards } from './hazards';
+import { honest } from './honest';
+import { type Planning, planningOf } from './planning';
 import { type RaisingFigures, raisingFigures } from './raising';
-import { plannedTank, type RangeChart, rangeChart } from './rangeChart';
-import { blowDownFigures, feedFigures, oilFigures, speedFigures, steamHeatFigures } from './road';
+import { plannedTank, printedStepM, type RangeChart, rangeChart, rangeNotKnown } from './rangeChart';
+import { readingFigures, type TypeFace } from './reading';
+import { oilFigures, speedFigures } from './road';
 import { type SteamRow, steamTable } from './steamTable';
 import { type StickChart, stickChart } from './stickCharts';
 import { tankModels } from './tankModel';
-import { liquidUse } from './use';
+import { type StartUpFigures, startUpFigures } from './timeline';
+import { type ToppingUpChart, toppingUpCharts } from './toppingUp';
+import { type LiquidUse, liquidUse } from './use';
 
 /** The figures of a car, by what they are for, and all of them in a list. */
 export interface CarFigures {
   readonly sticks: readonly StickChart[];
   readonly steam: readonly SteamRow[];
   readonly blends: readonly BlendChart[];
+  readonly toppingUp: readonly ToppingUpChart[];
+  /** What is used for a distance, also where no tank can be read. */
+  readonly uses: { readonly water: LiquidUse; readonly fuel: LiquidUse };
   readonly water?: RangeChart;
   readonly fuel?: RangeChart;
+  readonly planning: Planning;
   readonly hazards: readonly FuelHazard[];
   readonly charged: readonly ChargedFigures[];
   readonly raising: RaisingFigures;
+  readonly startUp: StartUpFigures;
+  readonly blowDownInterval: Figure;
   /** Every figure, each once, in the order the manual prints them. */
   readonly all: readonly Figure[];
 }
@@ -44,55 +58,77 @@ const mixedAmounts: Readonly<
 /** What the figures are worked out from, beside the car. */
 export interface FigureSources {
   readonly liquids: Liquids;
+  readonly timeline: Timeline;
+  /** The face whose small letters decide how large type must be. */
+  readonly face: TypeFace;
   readonly log?: TripLog;
   readonly system: UnitSystem;
 }
 
 /** Work out everything. */
-export function carFigures(car: Car, { liquids, log, system }: FigureSources): CarFigures {
+export function carFigures(car: Car, sources: FigureSources): CarFigures {
+  const { liquids, log, system } = sources;
   const models = tankModels(car);
   const sticks = models
     .filter((model) => car.spec.tanks[model.id]?.read === 'stick')
     .map((model) => stickChart(model, system));
-  const steam = steamTable(car);
-  const blends = blendCharts(car, liquids, volumesToMix(system));
-  const ranges = (['water', 'fuel'] as const).map((liquid) => {
+  const uses = {
+    water: liquidUse(car, 'water', log, liquids),
+    fuel: liquidUse(car, 'fuel', log, liquids),
+  };
+  const chartFor = (liquid: 'water' | 'fuel'): RangeChart | undefined => {
     const model = plannedTank(car, liquid, models);
-    return model === undefined ? undefined : rangeChart(model, liquidUse(car, liquid, log), system);
-  });
-  const [water, fuel] = ranges;
-  const rangeFigures = ranges.flatMap((chart) =>
-    chart === undefined
-      ? []
-      : [...terrains.map((terrain) => chart.use.byTerrain[terrain].figure), chart.figure],
-  );
-  const hazards = fuelHazards(car, liquids);
-  const charged = chargedFigures(car);
-  const raising = raisingFigures(car, liquids);
-  return {
+    return model === undefined ? undefined : rangeChart(model, uses[liquid], system);
+  };
+  const [water, fuel] = [chartFor('water'), chartFor('fuel')];
+  const parts = {
     sticks,
-    steam,
-    blends,
-    hazards,
-    charged,
-    raising,
+    steam: steamTable(car),
+    blends: blendCharts(car, liquids, volumesToMix(system)),
+    toppingUp: toppingUpCharts(car, sticks, liquids),
+    uses,
+    planning: planningOf(water, fuel, printedStepM[system]),
+    hazards: fuelHazards(car, liquids),
+    charged: chargedFigures(car),
+    raising: raisingFigures(car, liquids),
+    blowDownInterval: blowDownIntervalFigure(car, uses.water),
     ...(water === undefined ? {} : { water }),
     ...(fuel === undefined ? {} : { fuel }),
-    all: [
-      ...sticks.map((chart) => chart.figure),
-      ...blends.map((chart) => chart.figure),
-      ...hazards.flatMap((hazard) => hazard.figures),
-      ...charged.flatMap((each) => each.figures),
-      ...raising.figures,
-      ...rangeFigures,
-      ...feedFigures(car, water),
-      ...speedFigures(car),
-      ...oilFigures(car),
-      ...blowDownFigures(car),
-      ...steamHeatFigures(car),
-      ...steam.map((row) => row.figure),
-    ],
   };
+  const withTimes = { ...parts, startUp: startUpFigures(car, sources.timeline, parts.raising) };
+  return { ...withTimes, all: listed(car, withTimes, sources).map(honest) };
+}
+
+/** Every figure in the order of the manual. */
+function listed(
+  car: Car,
+  figures: Omit<CarFigures, 'all'>,
+  { liquids, face }: FigureSources,
+): readonly Figure[] {
+  const ofLiquid = (liquid: 'water' | 'fuel'): readonly Figure[] => [
+    ...terrains.map((terrain) => figures.uses[liquid].byTerrain[terrain].figure),
+    figures[liquid]?.figure ?? rangeNotKnown(liquid),
+  ];
+  return [
+    ...figures.sticks.map((chart) => chart.figure),
+    ...figures.blends.map((chart) => chart.figure),
+    ...figures.toppingUp.map((chart) => chart.figure),
+    ...figures.hazards.flatMap((hazard) => hazard.figures),
+    ...figures.charged.flatMap((each) => each.figures),
+    ...figures.startUp.figures,
+    ...figures.raising.figures,
+    ...ofLiquid('water'),
+    ...ofLiquid('fuel'),
+    ...figures.planning.figures,
+    ...feedFigures(car, figures.uses, liquids),
+    ...speedFigures(car),
+    ...oilFigures(car),
+    ...blowDownFigures(car),
+    figures.blowDownInterval,
+    ...steamHeatFigures(car),
+    ...figures.steam.map((row) => row.figure),
+    ...readingFigures(car, face),
+  ];
 }
 
 function volumesToMix(system: UnitSystem): readonly number[] {

@@ -1,11 +1,20 @@
 /** Tanks charged with air: how full, how many strokes, how long a charge lasts. */
 import type { Car, PartId } from '../../car/car';
-import { fuelRoutes } from '../../car/flow';
+import { fuelRoutes, tanksFeeding } from '../../car/flow';
 import { quantity } from '../../quantity/quantity';
 import { type ChargedTank, deliveredDownToM3, fillForOneChargeM3 } from '../air/cushion';
 import { strokesToPumpUp } from '../air/pumping';
 import type { Figure } from '../figure';
 import { standardAir } from '../steam/atmosphere';
+import {
+  type ChangedCharge,
+  type ChargeMoment,
+  changedCharges,
+  changeFigures,
+  fallFigure,
+  momentsOf,
+} from './chargedLater';
+import { enduranceFigures, enduranceOf, type TankEndurance } from './endurance';
 
 /** What is known of one charged tank. */
 export interface ChargedFigures {
@@ -20,7 +29,13 @@ export interface ChargedFigures {
     readonly burner: PartId;
     readonly fire: 'full' | 'low';
     readonly seconds: number;
+    /** The fall of pressure over that time. */
+    readonly moments: readonly ChargeMoment[];
+    /** Absent for a tank that pumps refill from another. */
+    readonly endurance?: TankEndurance;
   }[];
+  /** From the top of the band: after a cold night, in the sun, on a mountain. */
+  readonly changed: readonly ChangedCharge[];
   /** Strokes of its air pump from the floor of the band to the top, as filled; absent without a pump of known stroke. */
   readonly strokes?: number;
   readonly figures: readonly Figure[];
@@ -52,9 +67,18 @@ function figuresOf(
     ambientPa,
   });
   const deliveredM3 = deliveredDownToM3(full, band.from.si);
+  const refilled = tanksFeeding(car, tankId).some((id) => id !== tankId);
+  const keptM3 = (tank.unusable?.si ?? 0) + (tank.reserve?.si ?? 0);
+  const lastsAt = (burner: PartId, fire: 'full' | 'low', rateM3PerS: number | undefined) => {
+    if (rateM3PerS === undefined) return [];
+    const seconds = deliveredM3 / rateM3PerS;
+    const moments = momentsOf(full, { rateM3PerS, seconds });
+    const endurance = enduranceOf(full, { floorGaugePa: band.from.si, keptM3, rateM3PerS });
+    return [{ burner, fire, seconds, moments, ...(refilled ? {} : { endurance }) }];
+  };
   const lasts = burnersFed(car, tankId).flatMap(({ burner, full: most, low }) => [
-    ...(most === undefined ? [] : [{ burner, fire: 'full' as const, seconds: deliveredM3 / most }]),
-    ...(low === undefined ? [] : [{ burner, fire: 'low' as const, seconds: deliveredM3 / low }]),
+    ...lastsAt(burner, 'full', most),
+    ...lastsAt(burner, 'low', low),
   ]);
   const pump = Object.entries(car.spec.pumps).find(
     ([, each]) => each.moves === 'air' && each.charges === tankId && each['stroke-volume'] !== undefined,
@@ -73,6 +97,7 @@ function figuresOf(
     oneChargeM3,
     deliveredM3,
     lasts,
+    changed: changedCharges(full),
     ...(strokes === undefined ? {} : { strokes }),
   };
   return { ...known, figures: asFigures(car, known, tank, band, pump?.[0]) };
@@ -176,6 +201,22 @@ function asFigures(
         },
       };
     }),
+    ...known.lasts.flatMap(({ burner, fire, moments, endurance }) => {
+      const rate = car.spec.burners[burner]?.[`${fire}-rate`];
+      const names = { tankId, tank: name, burnerId: burner, burner: car.parts.get(burner)?.name ?? burner };
+      const inputs = [
+        ...bandInputs,
+        filled,
+        ...(rate === undefined
+          ? []
+          : [{ name: `${fire} fire`, value: rate, from: `burners.${burner}.${fire}-rate` }]),
+      ];
+      return [
+        fallFigure(names, fire, moments, inputs),
+        ...(endurance === undefined ? [] : enduranceFigures(names, fire, endurance, inputs, tank)),
+      ];
+    }),
+    ...changeFigures(tankId, tank, bandInputs.slice(1, 2), known.changed),
     ...(known.strokes === undefined || pumpId === undefined
       ? []
       : [

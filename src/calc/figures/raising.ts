@@ -2,11 +2,10 @@
 import type { Car } from '../../car/car';
 import { type Quantity, quantity } from '../../quantity/quantity';
 import type { Figure } from '../figure';
-import { blendProperties } from '../fuel/blend';
 import type { Liquids } from '../fuel/liquids';
 import { standardAir } from '../steam/atmosphere';
 import { metalSpecificHeat, raiseSteam, type SteamRaising, timeToGaugeS } from '../water/raise-steam';
-import { blendOfFuel, liquidsOf } from './blends';
+import { efficiencyOf, fuelHeatPerM3, mainBurnerOf, usualEfficiency } from './plant';
 
 /** Steam raising from one start. */
 export interface RaisingCurve {
@@ -33,28 +32,21 @@ const warmK = 353.15;
 /** Share of the full fire's heat lost from casing and pipes at working heat; common practice, no source. */
 const lossShare = 0.05;
 
-/** Where the spec says no efficiency: small old boilers with vaporizing burners, 50 to 75 % (from memory). */
-const usualEfficiency = 0.6;
-
 /** The pressure at which the gauge must be seen to move, 50 psi; common practice, no source. */
 const gaugeAlivePa = 344_738;
 
 /** Curves for a boiler whose water, metal and fire are known; otherwise a figure that says what to measure. */
 export function raisingFigures(car: Car, library: Liquids): RaisingFigures {
-  const { boiler, burners } = car.spec;
-  const main = Object.entries(burners).find(
-    ([, burner]) => burner.job === 'main' && burner['full-rate'] !== undefined,
-  );
-  const rate = main?.[1]['full-rate'];
+  const { boiler } = car.spec;
+  const main = mainBurnerOf(car);
+  const rate = main?.burner['full-rate'];
   if (main === undefined || rate === undefined || boiler['steel-mass'] === undefined)
     return { curves: [], figures: [notKnown(rate === undefined)] };
-  const fuelHeat = blendProperties(blendOfFuel(car, main[1].fuel, liquidsOf(car, library))).lowerHeatPerM3;
-  const efficiency = boiler.efficiency?.si ?? usualEfficiency;
-  const heatW = rate.si * fuelHeat * efficiency;
+  const heatW = rate.si * fuelHeatPerM3(car, main.burner.fuel, library) * efficiencyOf(car);
   const curves = (['cold', 'warm'] as const).map((start) => curveFrom(car, start, heatW));
   return {
     curves,
-    figures: curves.flatMap((curve) => asFigures(car, curve, { burner: main[0], rate, heatW })),
+    figures: curves.flatMap((curve) => asFigures(car, curve, { burner: main.id, rate, heatW })),
   };
 }
 
@@ -86,57 +78,71 @@ function curveFrom({ spec: { boiler } }: Car, start: 'cold' | 'warm', heatW: num
   return { start, raising, checks };
 }
 
+type Check = RaisingCurve['checks'][number]['at'];
+
+const pressureNames: Readonly<Record<Check, string>> = {
+  'gauge-alive': 'the first sure movement of the steam gauge',
+  'least-to-move': 'the pressure for moving off',
+  working: 'working pressure',
+  'cuts-out': 'the pressure at which the burner goes out',
+};
+
+const pressureFrom: Readonly<Record<Check, string>> = {
+  'gauge-alive': 'common practice, no source',
+  'least-to-move': 'boiler.least-to-move',
+  working: 'boiler.working-pressure',
+  'cuts-out': 'boiler.burner-cuts-out',
+};
+
 function asFigures(
   car: Car,
   { start, checks }: RaisingCurve,
   fire: { readonly burner: string; readonly rate: Quantity; readonly heatW: number },
 ): readonly Figure[] {
   const { boiler } = car.spec;
-  return checks
-    .filter(({ at }) => at === 'least-to-move' || at === 'working')
-    .map(({ at, pressure, seconds }) => ({
-      id: `steam-${start}-${at}`,
-      name: `time from lighting the main burner to ${at === 'working' ? 'working pressure' : 'the pressure for moving off'}, boiler ${start}`,
-      value:
-        seconds === undefined
-          ? {
-              kind: 'unknown' as const,
-              measure: 'the pressure is not reached in the model; time it with a watch',
-            }
-          : { kind: 'quantity' as const, quantity: quantity('time', seconds, true), rounding: 'up' as const },
-      inputs: [
-        {
-          name: 'pressure',
-          value: pressure,
-          from: at === 'working' ? 'boiler.working-pressure' : 'boiler.least-to-move',
-        },
-        { name: 'water', value: boiler['water-at-working-level'], from: 'boiler.water-at-working-level' },
-        { name: 'metal', value: boiler['steel-mass'] ?? 'not known', from: 'boiler.steel-mass' },
-        { name: 'full fire', value: fire.rate, from: `burners.${fire.burner}.full-rate` },
-        {
-          name: 'efficiency',
-          value: boiler.efficiency ?? `${usualEfficiency * 100} %, common practice, no source`,
-          from: 'boiler.efficiency',
-        },
-        {
-          name: 'heat to water and metal',
-          value: quantity('power', fire.heatW),
-          from: 'full fire × lower heating value × efficiency',
-        },
-        { name: 'start', value: quantity('temperature', start === 'cold' ? coldK : warmK), from: 'taken' },
-      ],
-      formula:
-        'heat balance: (water’s enthalpy rise + metal’s heat) / (heat of the fire − losses), step by step along the boiling line',
-      source:
-        'IAPWS-IF97; specific heat of steel 0.49 kJ/(kg K) (engineering reference tables); losses 5 % (common practice, no source)',
-      checkedAgainst:
-        'its parts: steam tables and specific heats; trade: under about 10 minutes to 500 psi with a good burner (common practice, no source)',
-      doubt: {
-        basis: 'estimated' as const,
-        share: 0.25,
-        words: 'a burner slow to come to its full fire makes it longer; the keeper’s watch is better',
+  return checks.map(({ at, pressure, seconds }) => ({
+    id: `steam-${start}-${at}`,
+    name: `time from lighting the main burner to ${pressureNames[at]}, boiler ${start}`,
+    value:
+      seconds === undefined
+        ? {
+            kind: 'unknown' as const,
+            measure: 'the pressure is not reached in the model; time it with a watch',
+          }
+        : { kind: 'quantity' as const, quantity: quantity('time', seconds, true), rounding: 'up' as const },
+    inputs: [
+      {
+        name: 'pressure',
+        value: pressure,
+        from: pressureFrom[at],
       },
-    }));
+      { name: 'water', value: boiler['water-at-working-level'], from: 'boiler.water-at-working-level' },
+      { name: 'metal', value: boiler['steel-mass'] ?? 'not known', from: 'boiler.steel-mass' },
+      { name: 'full fire', value: fire.rate, from: `burners.${fire.burner}.full-rate` },
+      {
+        name: 'efficiency',
+        value: boiler.efficiency ?? `${usualEfficiency * 100} %, from memory`,
+        from: 'boiler.efficiency',
+      },
+      {
+        name: 'heat to water and metal',
+        value: quantity('power', fire.heatW),
+        from: 'full fire × lower heating value × efficiency',
+      },
+      { name: 'start', value: quantity('temperature', start === 'cold' ? coldK : warmK), from: 'taken' },
+    ],
+    formula:
+      'heat balance: (water’s enthalpy rise + metal’s heat) / (heat of the fire − losses), step by step along the boiling line',
+    source:
+      'IAPWS-IF97; specific heat of steel 0.49 kJ/(kg K) (engineering reference tables); losses 5 % (common practice, no source)',
+    checkedAgainst:
+      'its parts: steam tables and specific heats; trade: under about 10 minutes to 500 psi with a good burner (common practice, no source)',
+    doubt: {
+      basis: 'estimated' as const,
+      share: 0.25,
+      words: 'a burner slow to come to its full fire makes it longer; the keeper’s watch is better',
+    },
+  }));
 }
 
 function notKnown(noRate: boolean): Figure {

@@ -7,7 +7,7 @@ import { terrains } from '../../spec/schema/running';
 import type { Figure } from '../figure';
 import { rangeM } from '../range/range';
 import type { Terrain } from '../range/trip-log';
-import { type StickChart, stickChart } from './stickCharts';
+import { type StickChart, type StickRow, stickChart } from './stickCharts';
 import type { TankModel } from './tankModel';
 import type { LiquidUse, UsedLiquid } from './use';
 
@@ -34,7 +34,11 @@ export interface RangeChart {
 }
 
 /** Distances are printed in whole miles or kilometres, rounded down. */
-const printedStepM: Readonly<Record<UnitSystem, number>> = { us: 1609.344, imperial: 1609.344, metric: 1000 };
+export const printedStepM: Readonly<Record<UnitSystem, number>> = {
+  us: 1609.344,
+  imperial: 1609.344,
+  metric: 1000,
+};
 
 /** The tank a liquid is planned by: the water tank, or the largest tank that feeds a main burner and can be read. */
 export function plannedTank(
@@ -60,11 +64,23 @@ export function plannedTank(
 /** The range table for a tank; with a row for every mark of its stick. */
 export function rangeChart(model: TankModel, use: LiquidUse, system: UnitSystem): RangeChart {
   const chart: StickChart = stickChart(model, system);
-  const rows = chart.rows
-    .filter((row) => row.volumeM3 <= model.fillToM3 * 1.02)
-    .map((row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }));
+  const rows = [
+    ...chart.rows.filter((row) => row.volumeM3 <= model.fillToM3 * (1 + likeFull)),
+    ...filledRow(chart, model),
+  ].map((row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }));
   const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
   return { liquid: use.liquid, model, use, rows, full, figure: figureOf(model, use, rows) };
+}
+
+/** A mark this near to what may be filled in serves as the mark of a full tank. */
+const likeFull = 0.02;
+
+/** The reading of a tank filled as far as it may be, where no mark of the stick stands near it. */
+function filledRow({ rows, kept }: StickChart, { tank, fillToM3 }: TankModel): readonly StickRow[] {
+  const volumeM3 = Math.min(fillToM3, tank.capacityM3);
+  const marked = rows.some((row) => Math.abs(row.volumeM3 / volumeM3 - 1) <= likeFull);
+  if (marked) return [];
+  return [{ depthM: tank.depthAtVolumeM(volumeM3), volumeM3, toRunOnM3: Math.max(0, volumeM3 - kept) }];
 }
 
 function rangesFor(toRunOnM3: number, use: LiquidUse, stepM: number): RangeByTerrain {
@@ -87,7 +103,7 @@ function figureOf(model: TankModel, use: LiquidUse, rows: readonly RangeRow[]): 
         : {
             kind: 'table',
             columns: [
-              { heading: 'depth', dimension: 'length', rounding: 'nearest' },
+              { heading: 'depth', dimension: 'length', rounding: 'up' },
               ...known.map((terrain) => ({
                 heading: terrain,
                 dimension: 'distance' as const,
@@ -120,5 +136,23 @@ function figureOf(model: TankModel, use: LiquidUse, rows: readonly RangeRow[]): 
       basis: bases.includes('estimated') || model.estimated ? 'estimated' : 'measured',
       words: 'rounded down; wind, stops and a hurried driver shorten it',
     },
+  };
+}
+
+/** What is said where no tank of a liquid can be read by depth, or no tank holds it. */
+export function rangeNotKnown(liquid: UsedLiquid): Figure {
+  return {
+    id: `${liquid}-range`,
+    name: `how far on the ${liquid === 'fuel' ? 'main fuel' : liquid}`,
+    value: {
+      kind: 'unknown',
+      measure:
+        'the inside of the tank (`shape`), or what is in it at a few depths, filled by a measure (`stick`)',
+    },
+    inputs: [],
+    formula: '(in the tank − cannot be drawn − reserve) / use per distance, rounded down',
+    source: 'arithmetic on the stick chart and the use per distance',
+    checkedAgainst: 'nothing, as nothing is worked out',
+    doubt: { basis: 'unknown', words: 'not measured' },
   };
 }

@@ -18,6 +18,8 @@ export interface StickRow {
 export interface StickChart {
   readonly model: TankModel;
   readonly rows: readonly StickRow[];
+  /** What is not run on: what cannot be drawn, and the reserve, m³. */
+  readonly kept: number;
   readonly figure: Figure;
 }
 
@@ -44,7 +46,7 @@ export function stickChart(model: TankModel, system: UnitSystem): StickChart {
     volumeM3,
     toRunOnM3: Math.max(0, volumeM3 - kept),
   }));
-  return { model, rows, figure: figureOf(model, rows) };
+  return { model, rows, kept, figure: figureOf(model, rows) };
 }
 
 function figureOf(model: TankModel, rows: readonly StickRow[]): Figure {
@@ -55,7 +57,7 @@ function figureOf(model: TankModel, rows: readonly StickRow[]): Figure {
     value: {
       kind: 'table',
       columns: [
-        { heading: 'depth', dimension: 'length', rounding: 'nearest' },
+        { heading: 'depth', dimension: 'length', rounding: 'up' },
         { heading: 'in the tank', dimension: 'volume', rounding: 'down' },
         { heading: 'to run on', dimension: 'volume', rounding: 'down' },
       ],
@@ -64,7 +66,7 @@ function figureOf(model: TankModel, rows: readonly StickRow[]): Figure {
     inputs: [
       {
         name: measured ? 'stick readings' : 'inside shape',
-        value: measured ? 'as written in the spec' : model.tank.shape.kind,
+        value: measured ? 'as written in the spec' : model.tank.shape.kind.replaceAll('-', ' '),
         from: `tanks.${model.id}.${measured ? 'stick' : 'shape'}`,
       },
       {

@@ -1,12 +1,17 @@
 /** Fuel and water: what goes in, what the stick says, how far it goes. */
 
-import type { BlendChart } from '../../calc/figures/blends';
+import { type BlendChart, roundingOf } from '../../calc/figures/blends';
+import type { ChargedFigures } from '../../calc/figures/charged';
+import type { Planning } from '../../calc/figures/planning';
 import type { RangeChart } from '../../calc/figures/rangeChart';
 import type { StickChart } from '../../calc/figures/stickCharts';
+import type { ToppingUpChart } from '../../calc/figures/toppingUp';
+import { printQuantity } from '../../quantity/print';
 import { quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 import { notKnown, type Phrases } from '../phrase';
+import { workingOf } from './workings';
 
 /** One stick chart as text. */
 export interface StickContext {
@@ -50,7 +55,25 @@ export interface FuelAndWaterContext {
     readonly liquids: readonly string[];
     readonly rows: readonly { readonly wanted: string; readonly amounts: readonly string[] }[];
   }[];
+  /** What fills up a tank, by the reading of its stick. */
+  readonly toppingUp: readonly {
+    readonly id: string;
+    readonly tank: string;
+    /** The liquid that is in the tank alone; empty where the tank holds the right blend. */
+    readonly alone: string;
+    readonly liquids: readonly string[];
+    readonly rows: readonly {
+      readonly depth: string;
+      readonly room: string;
+      /** Empty where the tank is too full for the blend to be made right. */
+      readonly amounts: readonly string[];
+    }[];
+  }[];
   readonly ranges: readonly RangeContext[];
+  /** Water and fuel together, a row for each kind of road; empty where one of the two is not known. */
+  readonly planning: readonly PlanningRow[];
+  /** What to measure where no range can be worked out. */
+  readonly toMeasure: readonly { readonly liquid: string; readonly measure: string }[];
   readonly hazards: readonly {
     readonly name: string;
     readonly flashPoint: string;
@@ -68,8 +91,21 @@ export interface FuelAndWaterContext {
       readonly burner: string;
       readonly fire: 'full' | 'low';
       readonly time: string;
+      /** On all the fuel there is, pumped up as needed; empty for a tank that pumps refill. */
+      readonly endurance: string;
+      readonly pumpings: string;
+      readonly fall: readonly { readonly after: string; readonly pressure: string }[];
     }[];
+    readonly changed: readonly { readonly change: string; readonly at: string; readonly pressure: string }[];
   }[];
+}
+
+/** From full tanks, on one kind of road. */
+export interface PlanningRow {
+  readonly terrain: string;
+  readonly first: string;
+  readonly between: string;
+  readonly turnBack: string;
 }
 
 /** Build it. */
@@ -85,20 +121,102 @@ export function fuelAndWaterContext(world: World): FuelAndWaterContext {
       nfpa,
       asLightAs: asLightAs ?? '',
     })),
-    charged: figures.charged.map(({ name, oneChargeM3, deliveredM3, strokes, lasts }) => ({
-      name,
-      oneCharge: phrases.both(quantity('volume', oneChargeM3), { rounding: 'down', decimals: 1 }),
-      delivered: phrases.both(quantity('volume', deliveredM3), { rounding: 'down', decimals: 2 }),
-      strokes: strokes === undefined ? '' : String(strokes),
-      lasts: lasts.map(({ burner, fire, seconds }) => ({
-        burner: world.car.parts.get(burner)?.name ?? burner,
-        fire,
-        time: phrases.first(quantity('time', seconds), { rounding: 'down' }),
-      })),
-    })),
+    toppingUp: figures.toppingUp.map((chart) => toppingUpContext(chart, phrases)),
+    charged: figures.charged.map((each) => chargedContext(each, world)),
+    planning: planningContext(world, figures.planning),
+    toMeasure: (['water', 'fuel'] as const).flatMap((liquid) => {
+      const { value } = figures.all.find(({ id }) => id === `${liquid}-range`) ?? {};
+      return value?.kind === 'unknown'
+        ? [{ liquid: world.words['range-of'][liquid], measure: value.measure }]
+        : [];
+    }),
     ranges: [figures.water, figures.fuel].flatMap((chart) =>
       chart === undefined ? [] : [rangeContext(chart, world)],
     ),
+  };
+}
+
+/** Water and fuel together, in both units or in one. */
+export function planningContext(
+  { phrases, words }: World,
+  { byTerrain }: Planning,
+  which: 'both' | 'first' | 'second' = 'both',
+): readonly PlanningRow[] {
+  const far = (metres: number): string =>
+    phrases[which](quantity('distance', metres), { rounding: 'down', decimals: 0 });
+  return byTerrain.map(({ terrain, first, betweenStopsM, turnBackM }) => ({
+    terrain: words.terrain[terrain],
+    first: words['range-of'][first],
+    between: far(betweenStopsM),
+    turnBack: far(turnBackM),
+  }));
+}
+
+function chargedContext(
+  { name, oneChargeM3, deliveredM3, strokes, lasts, changed }: ChargedFigures,
+  { car, phrases, words }: World,
+): FuelAndWaterContext['charged'][number] {
+  const pressure = (gaugePa: number, rounding: 'up' | 'down'): string =>
+    phrases.both(quantity('gaugePressure', gaugePa), { rounding });
+  return {
+    name,
+    oneCharge: phrases.both(quantity('volume', oneChargeM3), { rounding: 'down', decimals: 1 }),
+    delivered: phrases.both(quantity('volume', deliveredM3), { rounding: 'down', decimals: 2 }),
+    strokes: strokes === undefined ? '' : String(strokes),
+    lasts: lasts.map(({ burner, fire, seconds, moments, endurance }) => {
+      const estimated = car.spec.burners[burner]?.[`${fire}-rate`]?.estimated === true;
+      return {
+        burner: car.parts.get(burner)?.name ?? burner,
+        fire,
+        time: phrases.duration(quantity('time', seconds, estimated), 'down'),
+        endurance:
+          endurance === undefined
+            ? ''
+            : phrases.duration(quantity('time', endurance.seconds, estimated), 'down'),
+        pumpings: endurance === undefined ? '' : String(endurance.pumpings),
+        fall: moments.map((moment) => ({
+          after: phrases.duration(quantity('time', moment.seconds, estimated && moment.seconds > 0), 'down'),
+          pressure: pressure(moment.gaugePa, 'down'),
+        })),
+      };
+    }),
+    changed: changed.map(({ change, gaugePa, toK, altitudeM }) => ({
+      change: words['charge-after'][change],
+      at: altitudeM === 0 ? phrases.both(quantity('temperature', toK)) : heightWords(altitudeM, phrases),
+      pressure: pressure(Math.max(0, gaugePa), change === 'cold-night' ? 'down' : 'up'),
+    })),
+  };
+}
+
+/** A height above the sea in metres and feet. */
+function heightWords(altitudeM: number, { systems }: Phrases): string {
+  const unit = { us: 'ft', imperial: 'ft', metric: 'm' } as const;
+  return [
+    ...new Set(
+      systems.map((system) => printQuantity(quantity('distance', altitudeM), { system, unit: unit[system] })),
+    ),
+  ].join(', ');
+}
+
+function toppingUpContext(
+  { tankId, tankName, holds, wanted, mainLiquid, rows }: ToppingUpChart,
+  phrases: Phrases,
+): FuelAndWaterContext['toppingUp'][number] {
+  return {
+    id: `${tankId}-${holds}`,
+    tank: tankName,
+    alone: holds === 'same' ? '' : mainLiquid,
+    liquids: wanted.map(({ liquid }) => liquid.name),
+    rows: rows.map(({ depthM, roomM3, amountsM3 }) => ({
+      depth: phrases.both(quantity('length', depthM), { rounding: 'down' }),
+      room: phrases.both(quantity('volume', roomM3), { rounding: 'down' }),
+      amounts: (amountsM3 ?? []).map((amount, index) => {
+        const portion = wanted[index];
+        const rounding =
+          holds === 'same' || portion === undefined ? 'down' : roundingOf(portion.liquid, wanted);
+        return phrases.both(quantity('volume', amount), { rounding, decimals: 2 });
+      }),
+    })),
   };
 }
 
@@ -110,7 +228,7 @@ function stickContext({ model, rows }: StickChart, phrases: Phrases): StickConte
     unusable: phrases.both(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: phrases.both(quantity('volume', model.reserveM3), { rounding: 'up' }),
     rows: rows.slice(1).map((row) => ({
-      depth: phrases.both(quantity('length', row.depthM)),
+      depth: phrases.both(quantity('length', row.depthM), { rounding: 'up' }),
       volume: phrases.both(quantity('volume', row.volumeM3), { rounding: 'down' }),
       toRunOn:
         row.toRunOnM3 > 0 ? phrases.both(quantity('volume', row.toRunOnM3), { rounding: 'down' }) : '–',
@@ -128,7 +246,11 @@ function blendContext(
     liquids: blend.map(({ liquid }) => liquid.name),
     rows: rows.map((row) => ({
       wanted: phrases.both(quantity('volume', row.wantedM3)),
-      amounts: row.amountsM3.map((amount) => phrases.both(quantity('volume', amount), { decimals: 2 })),
+      amounts: row.amountsM3.map((amount, index) => {
+        const portion = blend[index];
+        const rounding = portion === undefined ? 'down' : roundingOf(portion.liquid, blend);
+        return phrases.both(quantity('volume', amount), { rounding, decimals: 2 });
+      }),
     })),
   };
 }
@@ -151,7 +273,7 @@ export function rangeContext(
     rows: rows
       .filter((row) => known.some((terrain) => (row.rangeM[terrain] ?? 0) > 0))
       .map((row) => ({
-        depth: print(quantity('length', row.depthM)),
+        depth: print(quantity('length', row.depthM), { rounding: 'up' }),
         volume: print(quantity('volume', row.volumeM3), { rounding: 'down' }),
         distances: known.map((terrain) =>
           print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 }),
@@ -162,7 +284,7 @@ export function rangeContext(
       return {
         terrain: words.terrain[terrain],
         basis: figure.doubt.basis,
-        doubt: figure.doubt.words,
+        doubt: workingOf(figure, phrases).doubt,
         plan:
           planPerM === undefined
             ? notKnown

@@ -1,4 +1,5 @@
 /** How long steam takes, and what is due on the way; how the pumps and the engine run on the road. */
+import { clockBefore } from '../../calc/time/start-up';
 import { quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
 import { notKnown } from '../phrase';
@@ -16,10 +17,7 @@ export function raisingContext({ figures, phrases, words }: World): readonly Rai
     start: words.start[start],
     rows: checks.map(({ at, pressure, seconds }) => ({
       pressure: phrases.both(pressure),
-      time:
-        seconds === undefined
-          ? notKnown
-          : phrases.first(quantity('time', seconds, true), { rounding: 'up', decimals: 0 }),
+      time: seconds === undefined ? notKnown : phrases.duration(quantity('time', seconds, true), 'up'),
       due: words['raising-to'][at],
     })),
   }));
@@ -30,11 +28,61 @@ export function onTheRoadContext({
   figures,
   phrases,
 }: World): readonly { readonly name: string; readonly value: string; readonly doubt: string }[] {
-  const wanted = /^(feed-|engine-speed-|oil-distance|blow-down-loss|charge-lasts-)/;
+  const wanted = /^(feed-|engine-speed-|oil-distance|blow-down-|charge-lasts-)/;
   return figures.all
     .filter(({ id }) => wanted.test(id))
     .map((figure) => {
       const { name, value, doubt } = workingOf(figure, phrases);
       return { name, value, doubt };
     });
+}
+
+/** When each part of the start-up begins, backwards from moving off and by the clock. */
+export interface StartUpContext {
+  /** Whether it could be worked out. */
+  readonly known: boolean;
+  readonly clock: string;
+  readonly whole: string;
+  readonly wholeLeast: string;
+  readonly attended: string;
+  readonly parts: readonly {
+    readonly name: string;
+    readonly good: string;
+    readonly least: string;
+    readonly lasts: string;
+    readonly clock: string;
+    readonly flame: boolean;
+  }[];
+  /** What to time where it could not. */
+  readonly measure: string;
+}
+
+/** The start-up. */
+export function startUpContext({ figures, phrases }: World): StartUpContext {
+  const { startUp } = figures;
+  const [total] = startUp.figures;
+  const time = (seconds: number): string => phrases.duration(quantity('time', seconds), 'up');
+  return {
+    known: startUp.parts.length > 0,
+    clock: clockWords(startUp.clockS, 0),
+    whole: time(startUp.goodS),
+    wholeLeast: time(startUp.leastS),
+    attended: time(startUp.attendedGoodS),
+    parts: startUp.parts.map((part) => ({
+      name: part.name,
+      good: time(part.goodS),
+      least: time(part.leastS),
+      lasts: time(part.lastsGoodS),
+      clock: clockWords(startUp.clockS, part.goodS),
+      flame: part.flame,
+    })),
+    measure: total?.value.kind === 'unknown' ? total.value.measure : '',
+  };
+}
+
+/** The time on the clock so long before, in whole minutes, early rather than late. */
+function clockWords(moveOffS: number, beforeS: number): string {
+  const { secondOfDay } = clockBefore(moveOffS, Math.ceil(beforeS / 60 - 1e-9) * 60);
+  const two = (value: number): string => String(Math.floor(value)).padStart(2, '0');
+  return `${two(secondOfDay / 3600)}:${two((secondOfDay % 3600) / 60)}`;
 }

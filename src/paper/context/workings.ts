@@ -1,5 +1,5 @@
 /** How the figures were worked out: the same data that `explain` shows. */
-import type { Figure, FigureInput, FigureValue } from '../../calc/figure';
+import type { Figure, FigureInput, FigureValue, Rounding } from '../../calc/figure';
 import { type Quantity, quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
@@ -46,7 +46,7 @@ export function workingOf(figure: Figure, phrases: Phrases): WorkingContext {
 function valueWords(value: FigureValue, phrases: Phrases): string {
   switch (value.kind) {
     case 'quantity':
-      return phrases.both(value.quantity, { rounding: value.rounding });
+      return quantityWords(value.quantity, value.rounding, phrases);
     case 'number':
       return String(value.number);
     case 'words':
@@ -58,15 +58,30 @@ function valueWords(value: FigureValue, phrases: Phrases): string {
   }
 }
 
+/** Less than this is told in cubic inches or millilitres, m³: a pump's stroke. */
+const strokeM3 = 0.00004;
+
+function quantityWords(value: Quantity, rounding: Rounding, phrases: Phrases): string {
+  if (isOf('volume', value) && value.si > 0 && value.si < strokeM3) return phrases.smallVolume(value);
+  if (isOf('time', value) && rounding !== 'nearest') return phrases.duration(value, rounding);
+  return phrases.both(value, { rounding });
+}
+
+function isOf<D extends Quantity['dimension']>(dimension: D, value: Quantity): value is Quantity<D> {
+  return value.dimension === dimension;
+}
+
 function tableRows(value: FigureValue, phrases: Phrases): readonly (readonly string[])[] {
   if (value.kind !== 'table') return [];
   const head = value.columns.map((column) => column.heading);
   const cell = (number: number, column: number): string => {
-    const { dimension, rounding } = value.columns[column] ?? {
-      dimension: 'share' as const,
-      rounding: 'nearest' as const,
-    };
-    return phrases.both(quantity(dimension, number), { rounding });
+    const shown = value.columns[column];
+    if (shown === undefined) throw new RangeError('a row of a figure has more cells than it has columns');
+    const { dimension, rounding, decimals } = shown;
+    return phrases.both(quantity(dimension, number), {
+      rounding,
+      ...(decimals === undefined ? {} : { decimals }),
+    });
   };
   return [head, ...value.rows.map((row) => row.map(cell))];
 }
@@ -75,5 +90,9 @@ function inputWords(
   { name, value, from }: FigureInput,
   phrases: Phrases,
 ): { name: string; value: string; from: string } {
-  return { name, from, value: typeof value === 'object' ? phrases.both(value as Quantity) : String(value) };
+  return {
+    name,
+    from,
+    value: typeof value === 'object' ? quantityWords(value, 'nearest', phrases) : String(value),
+  };
 }

@@ -17,7 +17,7 @@ import {
   triedContext,
   valveTablesContext,
 } from '../context/proof';
-import { onTheRoadContext, raisingContext } from '../context/raising';
+import { onTheRoadContext, raisingContext, startUpContext } from '../context/raising';
 import { workingsContext } from '../context/workings';
 import { footOf, headOf } from '../heads';
 import { leastBookSizes } from '../legible';
@@ -75,6 +75,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     })),
     fuelAndWater: fuelAndWaterContext(world),
     raising: raisingContext(world),
+    startUp: startUpContext(world),
     onTheRoad: onTheRoadContext(world),
     parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
     valveTables: valveTablesContext(world),

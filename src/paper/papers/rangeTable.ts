@@ -1,7 +1,8 @@
 /** The fuel and water range table: weather-proof, read wet, in black and white, on the lap. */
-import { type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
+import { planningOf } from '../../calc/figures/planning';
+import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
 import { layoutSheet } from '../../layout/card/layout-card';
-import { rangeContext } from '../context/fuelAndWater';
+import { planningContext, rangeContext } from '../context/fuelAndWater';
 import { identityContext } from '../context/identity';
 import { identityLine } from '../heads';
 import { leastSizes, mostUsefulPt } from '../legible';
@@ -26,6 +27,11 @@ export const rangeTable: Paper = {
         .map(({ model, use }) => rangeChart(model, use, system))
         .map((chart) => rangeContext(chart, world, index === 0 ? 'first' : 'second'))
         .filter(({ known }) => known),
+      planning: planningContext(
+        world,
+        planningOf(world.figures.water, world.figures.fuel, printedStepM[system]),
+        index === 0 ? 'first' : 'second',
+      ),
     })),
     unknown: charts(world)
       .map((chart) => rangeContext(chart, world))

@@ -43,6 +43,11 @@ export const boilerSection = z.strictObject({
     'The pressure at which it is blown down.',
     '150 psi gauge',
   ).optional(),
+  'most-hardness': measure(
+    'hardness',
+    'The hardest the water in the boiler may become, as the inspector or whoever treats the water allows.',
+    '900 mg/L',
+  ).optional(),
   'fill-by': names(['valve', 'fitting'], 'Where a hose is put on to fill it cold.', 'boiler-fill').optional(),
   'lets-air-out-by': names(
     ['valve'],

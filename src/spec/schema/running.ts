@@ -19,6 +19,11 @@ export const runningSection = z.strictObject({
     'A file of trips beside the spec, from which use is worked out.',
     'marigold-trips.csv',
   ).optional(),
+  'water-hardness': measure(
+    'hardness',
+    'Hardness of the water it is filled with, from a test strip or the waterworks.',
+    '7 grains/US gal',
+  ).optional(),
   'usual-speed': measure('speed', 'The speed it is usually driven at.', '25 mph'),
   'most-speed': measure('speed', 'The most the keeper wants it driven at.', '40 mph'),
   'mass-empty': measure('mass', 'Mass of the car with no water, fuel or people.', 'about 3600 lb'),

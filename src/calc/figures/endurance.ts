@@ -1,0 +1,84 @@
+/** How long a burner runs on all the fuel of its charged tank, and how often the tank is pumped up on the way. */
+import type { Car, PartId } from '../../car/car';
+import { quantity } from '../../quantity/quantity';
+import { type ChargedTank, deliveredDownToM3 } from '../air/cushion';
+import type { Figure, FigureInput } from '../figure';
+
+/** From full to the reserve. */
+export interface TankEndurance {
+  readonly seconds: number;
+  /** How often it is pumped up to its top again before the reserve is reached. */
+  readonly pumpings: number;
+}
+
+/** Never more than this many; a band of no width would be pumped for ever. */
+const mostPumpings = 1000;
+
+/**
+ * Draw fuel until the floor is reached, pump up, and so on down to what is kept. The emptier the tank the more air it
+ * has, and the longer each charge lasts.
+ */
+export function enduranceOf(
+  full: ChargedTank,
+  use: { readonly floorGaugePa: number; readonly keptM3: number; readonly rateM3PerS: number },
+): TankEndurance {
+  const seconds = Math.max(0, full.fuelM3 - use.keptM3) / use.rateM3PerS;
+  let [fuelM3, pumpings] = [full.fuelM3, 0];
+  while (pumpings < mostPumpings) {
+    fuelM3 -= deliveredDownToM3({ ...full, fuelM3 }, use.floorGaugePa);
+    if (fuelM3 <= use.keptM3) break;
+    pumpings += 1;
+  }
+  return { seconds, pumpings };
+}
+
+/** Both as figures. */
+export function enduranceFigures(
+  names: {
+    readonly tankId: PartId;
+    readonly tank: string;
+    readonly burnerId: PartId;
+    readonly burner: string;
+  },
+  fire: 'full' | 'low',
+  endurance: TankEndurance,
+  inputs: readonly FigureInput[],
+  tank: Car['spec']['tanks'][string],
+): readonly Figure[] {
+  const { tankId, burnerId, burner } = names;
+  const kept = [
+    { name: 'cannot be drawn', value: tank.unusable ?? 'taken as nothing', from: `tanks.${tankId}.unusable` },
+    { name: 'reserve', value: tank.reserve ?? 'none said', from: `tanks.${tankId}.reserve` },
+  ];
+  const guessed = inputs.some(({ value }) => typeof value === 'object' && value.estimated);
+  const common = {
+    inputs: [...inputs, ...kept],
+    source: 'Boyle’s law with absolute pressures',
+    checkedAgainst:
+      'worked by hand; trade: about 1 US gal serves a pilot for a whole day (common practice, no source)',
+    doubt: {
+      basis: guessed ? ('estimated' as const) : ('computed' as const),
+      words: 'other burners on the same tank, leaks and draughts make it less',
+    },
+  };
+  return [
+    {
+      id: `endurance-${tankId}-${burnerId}-${fire}`,
+      name: `the ${burner} burns at ${fire} fire on a full ${names.tank}, pumped up as needed`,
+      value: {
+        kind: 'quantity',
+        quantity: quantity('time', endurance.seconds, guessed),
+        rounding: 'down',
+      },
+      formula: '(filled to − cannot be drawn − reserve) / rate',
+      ...common,
+    },
+    {
+      id: `pumpings-${tankId}-${burnerId}-${fire}`,
+      name: `times the ${names.tank} is pumped up in that time`,
+      value: { kind: 'number', number: endurance.pumpings, rounding: 'up' },
+      formula: 'how often the pressure falls from top to floor before the reserve is reached',
+      ...common,
+    },
+  ];
+}

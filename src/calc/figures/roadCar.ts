@@ -1,0 +1,25 @@
+/** The car as road and air feel it, with usual values where the spec is silent. */
+import type { Car } from '../../car/car';
+import { type RoadCar, surfaceRolling, tyreRolling } from '../road/road-load';
+
+/** A person with what they carry; common practice, no source. */
+const personKg = 80;
+/** Upright open body, and its area over width times height; from memory. */
+const usualDrag = 0.9;
+const usualAreaShare = 0.8;
+const usualHeightM = 1.9;
+
+/** Every seat taken. Tyres of known pressure roll by it; others as on worn asphalt. */
+export function roadCarOf({ spec }: Car): RoadCar {
+  const { front, tyres } = spec.running;
+  return {
+    massKg: spec.running['mass-empty'].si + spec.car.seats * personKg,
+    rolling:
+      tyres.pressure === undefined
+        ? surfaceRolling['worn asphalt']
+        : tyreRolling(tyres.pressure.si, spec.running['usual-speed'].si),
+    dragCoefficient: front?.['drag-coefficient'] ?? usualDrag,
+    frontalAreaM2:
+      front?.area.si ?? usualAreaShare * spec.car.width.si * (spec.car.height?.si ?? usualHeightM),
+  };
+}
