@@ -283,6 +283,8 @@ describe('the level', () => {
       'fill boiler',
       'shut fill-valve',
       'shut vent-valve',
+      // cracked to read the level anew, and shut again
+      'shut tube-tap',
     ]);
   });
 });
