@@ -35,6 +35,8 @@ const screens = [
   { width: 1200, height: 900, phone: false },
 ];
 const schemes = ['light', 'dark'];
+/** Chromium cuts taller pictures off; in pixels of the device. */
+const tallestPicture = 16_384;
 
 /** Words of the command: only pages whose name has all of them are checked. */
 const wanted = process.argv.slice(2);
@@ -116,7 +118,7 @@ async function orFault(label, checking) {
 /** A page in a browsing context of its own, so that nothing is remembered from another check. */
 async function inBrowser(options, work) {
   const context = await browser.newContext(options);
-  context.setDefaultTimeout(20_000);
+  context.setDefaultTimeout(60_000);
   try {
     return await work(await context.newPage());
   } finally {
@@ -186,7 +188,9 @@ async function takePictures(page, label) {
     await steps.evaluate((list) => list.scrollIntoView({ behavior: 'instant' }));
     await page.screenshot({ path: at('steps') });
   }
-  if (label.endsWith('light')) await page.screenshot({ path: at('whole'), fullPage: true });
+  const height = await page.evaluate(() => document.documentElement.scrollHeight * devicePixelRatio);
+  if (label.endsWith('light') && height <= tallestPicture)
+    await page.screenshot({ path: at('whole'), fullPage: true });
 }
 
 async function checkTicks(page, label) {
