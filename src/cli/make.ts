@@ -3,7 +3,7 @@ import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
 import { makePapers } from '../kettlebook';
-import type { MadePaper, Paper } from '../paper/paper';
+import type { MadePaper, Paper, PrintedSheets } from '../paper/paper';
 import type { Asked } from './arguments';
 import { openCar } from './openCar';
 import { sheetWords } from './sheetWords';
@@ -42,6 +42,9 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
     const rows: Row[] = [];
     const made = await makePapers(ready, papers.chosen, workshop, async (paper) => {
       rows.push(rowOf(paper, await aside.write(paper.fileName, paper.bytes)));
+      const { sheets } = paper;
+      if (sheets === undefined) return;
+      rows.push(rowOfSheets(sheets, await aside.write(sheets.fileName, sheets.bytes)));
     });
     const problems = [...opened.remarks, ...told(made.ok ? made.remarks : made.problems)];
     if (hasErrors(problems)) {
@@ -85,6 +88,16 @@ function rowOf(paper: MadePaper, place: string): Row {
     paper: paper.title,
     pages: String(pages),
     size: sheetWords(paper.laidOut),
+    file: relative('.', place),
+  };
+}
+
+/** Cards together on sheets: below the card itself, with how they are to be printed. */
+function rowOfSheets({ laidOut, turning }: PrintedSheets, place: string): Row {
+  return {
+    paper: '  the same on sheets, to print on both sides and cut',
+    pages: String(laidOut.pages.length),
+    size: `${sheetWords(laidOut)}, turned on the ${turning.replace('-', ' ')}`,
     file: relative('.', place),
   };
 }

@@ -114,6 +114,11 @@ export interface Page {
   /** The number or name printed on it, such as `12` or `2 of 3`. */
   readonly label: string;
   readonly items: readonly PlacedItem[];
+  /**
+   * For each item, where it comes in the order of reading across all pages, if that is not the order of the pages: on a
+   * sheet of several cards, the face it belongs to.
+   */
+  readonly readingRanks?: readonly number[];
   /** The part of the sheet that all printing stays in: left, top, right, bottom. */
   readonly printable: readonly [number, number, number, number];
 }

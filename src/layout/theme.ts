@@ -73,7 +73,15 @@ export const themeSchema = z.strictObject({
   }),
   line: z.strictObject({ hair: length, thin: length, heavy: length, bar: length }),
   cautions: z.strictObject({ danger: panel, warning: panel, caution: panel, notice: panel }),
-  words: z.strictObject({ continued: words, continuesNext: words, end: words, face: words }),
+  words: z.strictObject({
+    continued: words,
+    continuesNext: words,
+    end: words,
+    face: words,
+    sheetSide: words,
+    front: words,
+    back: words,
+  }),
   shares: z.strictObject({
     title: share,
     section: share,

@@ -7,6 +7,7 @@ import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnost
 import type { Drawing } from '../drawing/drawing';
 import type { Face, FontSet } from '../font/metrics';
 import type { LaidOut } from '../layout/frame';
+import { bookwise, type Turning } from '../layout/impose';
 import type { Theme } from '../layout/theme';
 import type { Block } from '../markup/block';
 import { parseMarkup } from '../markup/parse';
@@ -17,10 +18,13 @@ import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { Proof } from '../proof/prove';
+import type { Dialect } from './dialect';
 import { fingerprint } from './fingerprint';
+import type { Guide } from './guide/guide';
 import { leftOut } from './kept';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
+import { onSheets } from './sheets';
 import type { Words } from './words';
 
 /** Everything a paper can be made from. */
@@ -29,6 +33,8 @@ export interface World {
   readonly procedures: Procedures;
   readonly proof: Proof;
   readonly front: FrontMatter;
+  readonly guide: Guide;
+  readonly dialect: Dialect;
   readonly figures: CarFigures;
   readonly library: Library;
   readonly liquids: Liquids;
@@ -69,13 +75,24 @@ export interface MadePaper {
   readonly fileName: string;
   readonly fingerprint: string;
   readonly bytes: Uint8Array;
+  /** The same put together on the paper in the printer, if that holds more than one page of it: a card. */
+  readonly sheets?: PrintedSheets;
   readonly laidOut: LaidOut;
   readonly blocks: readonly Block[];
   readonly remarks: readonly Diagnostic[];
 }
 
+/** Cards several to a sheet, ready to be printed on both sides and cut. */
+export interface PrintedSheets {
+  readonly fileName: string;
+  readonly bytes: Uint8Array;
+  readonly laidOut: LaidOut;
+  /** The edge the sheets are turned on between their sides. */
+  readonly turning: Turning;
+}
+
 /** A paper up to its pages, before it is written as PDF. */
-export type SetPaper = Omit<MadePaper, 'bytes'>;
+export type SetPaper = Omit<MadePaper, 'bytes' | 'sheets'>;
 
 /** A paper filled in and read, before it is laid out. */
 export interface FilledPaper {
@@ -133,15 +150,27 @@ export async function makePaper(paper: Paper, world: World): Promise<Outcome<Mad
   const set = setPaper(paper, world);
   if (!set.ok) return set;
   const { spec } = world.car;
-  const bytes = await writePdf(set.value.laidOut, {
+  const { laidOut, fingerprint: mark } = set.value;
+  const facts = {
     title: `${spec.car.name}: ${paper.title}`,
     language: spec.print.language,
     author: spec.keeper.name,
-    subject: `${paper.title}, issue ${spec.issue.letter}, ${spec.issue.date}, fingerprint ${set.value.fingerprint}`,
+    subject: `${paper.title}, issue ${spec.issue.letter}, ${spec.issue.date}, fingerprint ${mark}`,
     creationDate: new Date(`${spec.issue.date}T00:00:00Z`),
     fontFiles: world.fontFiles,
-  });
-  return good({ ...set.value, bytes }, set.remarks);
+  };
+  const bytes = await writePdf(laidOut, facts);
+  const together = onSheets(laidOut, world);
+  const [side] = together?.pages ?? [];
+  if (together === undefined || side === undefined) return good({ ...set.value, bytes }, set.remarks);
+  const turning = bookwise(side);
+  const sheets = {
+    fileName: `${paper.name}-sheets.pdf`,
+    bytes: await writePdf(together, { ...facts, duplex: turning }),
+    laidOut: together,
+    turning,
+  };
+  return good({ ...set.value, bytes, sheets }, set.remarks);
 }
 
 function inPaper(problem: Diagnostic, paper: Paper): Diagnostic {

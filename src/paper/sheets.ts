@@ -1,5 +1,7 @@
 /** What the papers of a car are printed on: pages, cards, weather-proof sheets. */
 import { bad, type Outcome } from '../diagnostic/diagnostic';
+import type { LaidOut } from '../layout/frame';
+import { impose } from '../layout/impose';
 import { makeSheet, readSheetSize } from '../layout/sheet';
 import type { Sheet } from '../layout/types';
 import type { World } from './paper';
@@ -24,4 +26,12 @@ export function lapSheet({ car, theme }: World, turned: 'upright' | 'landscape' 
     turned === 'landscape' ? `${car.spec.print.paper} landscape` : car.spec.print.paper,
   );
   return size.ok ? makeSheet(size.value, theme.card.marginMm, true) : size;
+}
+
+/** Cards put together on the paper in the printer; nothing for a paper of which a sheet holds only one page. */
+export function onSheets(laidOut: LaidOut, { car, theme }: World): LaidOut | undefined {
+  const size = readSheetSize(car.spec.print.paper);
+  const { sheetSide: label, front, back } = theme.words;
+  if (!size.ok) return undefined;
+  return impose(laidOut, { sheet: size.value, ink: theme.colours.ink, words: { label, front, back } });
 }

@@ -1,7 +1,7 @@
 /**
  * Where a line ends inside a paragraph, whoever reads the text aloud must be given a space, which is not printed.
  */
-import type { LaidOut, PlacedText, StructureIndex } from '../layout/frame';
+import type { LaidOut, PlacedItem, PlacedText, StructureIndex } from '../layout/frame';
 
 /** Knows for each run of text whether its line goes on below, or on the next page. */
 export class LineEnds {
@@ -9,7 +9,7 @@ export class LineEnds {
 
   constructor(private readonly laidOut: LaidOut) {
     let before: { readonly item: PlacedText; readonly page: number } | undefined;
-    for (const [page, { items }] of laidOut.pages.entries()) {
+    for (const { page, items } of inReadingOrder(laidOut)) {
       for (const item of items) {
         if (item.kind !== 'text' || item.tag === undefined) continue;
         if (before && this.goesOn(before.item, item, page === before.page)) this.ending.add(before.item);
@@ -35,4 +35,19 @@ export class LineEnds {
     const isPart = element?.type === 'Span' || element?.type === 'Link';
     return isPart && element.parent !== undefined ? this.blockOf(element.parent) : tag;
   }
+}
+
+/** The items of pages, or of the faces on them, in the order in which they are read. */
+function inReadingOrder({ pages }: LaidOut): { readonly page: number; readonly items: PlacedItem[] }[] {
+  const parts = new Map<string, { page: number; rank: number; items: PlacedItem[] }>();
+  for (const [page, { items, readingRanks }] of pages.entries()) {
+    for (const [at, item] of items.entries()) {
+      const rank = readingRanks?.[at] ?? 0;
+      const key = `${rank} ${page}`;
+      const part = parts.get(key) ?? { page, rank, items: [] };
+      part.items.push(item);
+      parts.set(key, part);
+    }
+  }
+  return [...parts.values()].sort((one, other) => one.rank - other.rank || one.page - other.page);
 }

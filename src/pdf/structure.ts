@@ -13,7 +13,7 @@ export interface PageHandle {
   readonly heightPt: number;
 }
 
-/** Something on a page that belongs to an element. `moment` counts up through the whole paper. */
+/** Something on a page that belongs to an element. `moment` counts up in the order of reading through the whole paper. */
 type Content = { readonly moment: number; readonly page: PageHandle } & (
   | { readonly kind: 'marked'; readonly mcid: number }
   | { readonly kind: 'annotation'; readonly id: number }
@@ -35,6 +35,7 @@ export class StructureTree {
   private readonly marksOf: number[][] = [];
   private readonly annotations: { readonly key: number; readonly node: Node }[] = [];
   private moment = 0;
+  private rank = 0;
   private nextKey: number;
 
   constructor(
@@ -48,6 +49,11 @@ export class StructureTree {
     for (const node of this.nodes) {
       if (node.element.parent !== undefined) this.node(node.element.parent).children.push(node);
     }
+  }
+
+  /** From here on what is put on pages is read after everything of a lower rank. */
+  readAt(rank: number): void {
+    this.rank = rank;
   }
 
   /** The type of an element, which its marked content is called by. */
@@ -91,11 +97,11 @@ export class StructureTree {
     return this.rootId;
   }
 
-  /** Counts on, and notes for the element and all around it when their first content came. */
+  /** Counts on, and notes for the element and all around it when their first content is read. */
   private nextMoment(node: Node): number {
-    const moment = this.moment++;
+    const moment = this.rank * momentsPerRank + this.moment++;
     let around: Node | undefined = node;
-    while (around && around.firstMoment === undefined) {
+    while (around && moment < (around.firstMoment ?? Number.POSITIVE_INFINITY)) {
       around.firstMoment = moment;
       const { parent }: StructureElement = around.element;
       around = parent === undefined ? undefined : this.node(parent);
@@ -111,6 +117,7 @@ export class StructureTree {
 
   private elementBody(node: Node): string {
     const { element } = node;
+    node.contents.sort((one, other) => one.moment - other.moment);
     const [first] = node.contents;
     const parent = element.parent === undefined ? this.rootId : this.node(element.parent).id;
     return [
@@ -125,6 +132,9 @@ export class StructureTree {
     ].join('');
   }
 }
+
+/** More than a paper has pieces of content. */
+const momentsPerRank = 2 ** 32;
 
 /** A note must have a name of its own (ISO 14289-1, 7.9). */
 function noteName({ id }: Node): string {

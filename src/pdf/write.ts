@@ -81,7 +81,8 @@ class PdfWriter {
       (tag) => `/${this.tree.typeOf(tag)} <</MCID ${this.tree.mark(tag, handle)}>> BDC`,
     );
     const links: string[] = [];
-    for (const item of page.items) {
+    for (const [at, item] of page.items.entries()) {
+      this.tree.readAt(page.readingRanks?.[at] ?? 0);
       if (item.kind === 'text') content.text(item, this.lineEnds.needsSpace(item) ? ' ' : '');
       else if (item.kind === 'shape') content.shape(item.shape, item.tag);
       else links.push(this.link(item, handle));
