@@ -7,6 +7,7 @@ export type Asked =
   | { readonly kind: 'version' }
   | { readonly kind: 'papers' }
   | { readonly kind: 'check'; readonly spec: string; readonly json: boolean }
+  | { readonly kind: 'tour'; readonly spec: string; readonly way: string; readonly out: string }
   | { readonly kind: 'explain'; readonly spec: string; readonly figure?: string; readonly json: boolean }
   | {
       readonly kind: 'compare';
@@ -41,6 +42,7 @@ const takes: Readonly<Record<string, readonly Option[]>> = {
   check: ['json'],
   explain: ['json'],
   compare: ['out', 'json'],
+  tour: ['out'],
   papers: [],
 };
 
@@ -71,6 +73,7 @@ export function readArguments(args: readonly string[]): Asked {
     return { kind: 'explain', spec, json: values.json === true, ...(figure === undefined ? {} : { figure }) };
   }
   if (command === 'compare') return twoSpecs(spec, rest, values);
+  if (command === 'tour') return specAndWay(spec, rest, values.out);
   if (rest.length > 0) return wrong(`\`${command}\` takes one file; \`${rest.join(' ')}\` is too many`);
   if (command === 'check') return { kind: 'check', spec, json: values.json === true };
   const sheet = values.on;
@@ -93,6 +96,12 @@ function twoSpecs(
   if (after === undefined || rest.length > 0)
     return wrong('`compare` takes two specs, the old one first and the new one second');
   return { kind: 'compare', before, after, out: values.out ?? 'out', json: values.json === true };
+}
+
+function specAndWay(spec: string, [way, ...rest]: readonly string[], out: string | undefined): Asked {
+  if (way === undefined || rest.length > 0)
+    return wrong('`tour` takes a spec and a way: a list of legs or a GPX track');
+  return { kind: 'tour', spec, way, out: out ?? 'out' };
 }
 
 function wrong(why: string): Asked {

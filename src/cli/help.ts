@@ -12,6 +12,10 @@ export const helpText = `kettlebook: printed papers for one steam car, from one 
   kettlebook explain SPEC [FIGURE] [--json]
       How each figure was worked out: inputs and their lines, method, source, doubt.
 
+  kettlebook tour SPEC FILE [--out DIR]
+      Plan the way in FILE (a list of legs as CSV, or a GPX 1.1 track): water and fuel used, where to stop.
+      Prints that as a card into DIR/<name of the spec>/. How FILE is written: docs/figures.md.
+
   kettlebook compare OLD NEW [--out DIR] [--json]
       What changed between two issues of one car's spec, which laminated cards to destroy, which papers
       to print again. Prints that as a reprint slip into DIR/<name of the new spec>/.

@@ -5,6 +5,7 @@ import { compare } from './compare';
 import { explainFigures } from './explain';
 import { make } from './make';
 import { listPapers } from './papers';
+import { tour } from './tour';
 import type { ExitCode, Terminal } from './terminal';
 
 export { recallTexts, textsToKeep } from './keptTexts';
@@ -25,5 +26,7 @@ export async function commands(asked: Work, root: string, terminal: Terminal): P
       return compare(asked, root, terminal);
     case 'make':
       return make(asked, root, terminal);
+    case 'tour':
+      return tour(asked, root, terminal);
   }
 }

@@ -201,7 +201,7 @@ export const catalogue = {
   'rule-stores-measured': 'A procedure breaks the rule that water and fuel are measured before the main burner is lit on a cold boiler.',
   'rule-table-gone-through': 'A procedure breaks the rule that the valve table is gone through valve by valve before the car is left.',
   'rule-came-in': 'A procedure breaks the rule that the car comes in with its main burner out, and comes to a stand with its throttle shut.',
-  'rule-fuel-valves-shut-down': 'A procedure breaks the rule that from shutting down until the next fire every fuel valve is shut that is shut when the car is put away.',
+  'rule-fuel-valves-shut-down': 'A procedure breaks the rule that from shutting down on every fuel valve is shut that is shut when the car is put away.',
   'rule-gloves-for-blow-down': 'A procedure breaks the rule that gloves are on before a blow-down tap is opened under pressure, where the car carries gloves.',
   'rule-laid-up-dry': 'A procedure breaks the rule that a car that is laid up with its water out has boiler and tanks empty and every drain open.',
   'rule-outlets-shut': 'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
@@ -227,6 +227,15 @@ export const catalogue = {
   'proof-no-isolation': 'A leak at some part cannot be cut off from what feeds it.',
   'proof-overrule-unknown': 'A car overrules a rule that does not exist.',
   'proof-overruled': 'A car overrules a rule, for the reason given.',
+
+  // tours
+  'tour-form': 'The list of legs is not a well-formed table.',
+  'tour-head': 'The head of the list of legs cannot be used.',
+  'tour-value': 'A cell of the list of legs cannot be used.',
+  'tour-no-heights': 'A track has no heights, so that it is planned as hilly.',
+  'tour-off-track': 'A waypoint lies too far from the track to be counted on.',
+  'tour-unknown': 'A way cannot be planned while the use of water or fuel is not known.',
+  'tour-too-far': 'No choice of stops brings the car to the end with its reserve whole.',
 
   // figures
   'figure-tank-capacity':

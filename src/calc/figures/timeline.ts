@@ -180,7 +180,7 @@ function figuresOf(
   inputsOf: ReadonlyMap<string, readonly FigureInput[]>,
   estimated: boolean,
 ): readonly Figure[] {
-  const all = [...inputsOf.values()].flat();
+  const all: readonly FigureInput[] = [...inputsOf.values()].flat();
   const common = {
     formula:
       'latest start of each part, counted back from moving off; a part begins when what it waits for is over',
@@ -191,7 +191,7 @@ function figuresOf(
       words: 'a first time, a cold day or a stranger takes longer; the good time is the one to plan with',
     },
   };
-  const time = (id: string, name: string, seconds: number, inputs = all): Figure => ({
+  const time = (id: string, name: string, seconds: number, inputs: readonly FigureInput[] = all): Figure => ({
     id,
     name,
     inputs,

@@ -1,0 +1,45 @@
+/** The card of one way: water and fuel by leg, where to stop, what to have aboard. Read on the lap, in wet and sun. */
+import type { CarTour } from '../../calc/figures/tour';
+import { layoutSheet } from '../../layout/card/layout-card';
+import { identityContext } from '../context/identity';
+import { tourContext } from '../context/tour';
+import { identityLine } from '../heads';
+import { leastSizes, mostUsefulPt } from '../legible';
+import type { Paper } from '../paper';
+import { lapSheet } from '../sheets';
+
+const title = 'Water and fuel on the way';
+
+/** A day's legs; a longer way is better planned day by day. */
+const mostFaces = 12;
+
+/** The paper for one way. `name` is what the way is called, and the end of the file's name. */
+export function tourCard(name: string, tour: CarTour): Paper {
+  return {
+    name: `tour-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`,
+    title,
+    what: 'water and fuel used on each leg of a way, where to stop, what to have aboard; weather-proof',
+    template: 'tour-card',
+    context: (world) => ({
+      car: identityContext(world.car.spec, world.phrases),
+      tour: tourContext(name, tour, world),
+    }),
+    drawings: () => [],
+    leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si),
+    layOut: (blocks, world, mark) => {
+      const sheet = lapSheet(world);
+      if (!sheet.ok) return sheet;
+      const { lap } = world.car.spec.print.distances;
+      return layoutSheet(blocks, {
+        fonts: world.fonts,
+        theme: world.theme,
+        sheet: sheet.value,
+        title,
+        leastPt: leastSizes(world.fonts, lap.si),
+        mostPt: mostUsefulPt(world.fonts, lap.si) * 1.5,
+        foot: [world.car.spec.car.name, title, identityLine(world, mark)],
+        mostFaces,
+      });
+    },
+  };
+}
