@@ -12,12 +12,14 @@ import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnosti
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
 import { readTheme, type Theme } from './layout/theme';
-import { compileTemplates, type Templates } from './markup/template/compile';
+import type { Templates } from './markup/template/compile';
+import { type Dialect, readDialects } from './paper/dialect';
+import { type Guide, type GuideFiles, guideFor, readGuide } from './paper/guide/guide';
 import { type MadePaper, makePaper, type Paper, type SetPaper, setPaper, type World } from './paper/paper';
 import { phrasesFor } from './paper/phrase';
 import { type Plans, readPlans } from './paper/plans';
 import { papersOf } from './paper/registry';
-import { templateHelpers } from './paper/templateHelpers';
+import { type Sayings, sayingsIn } from './paper/sayings';
 import { readWords, type Words } from './paper/words';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
@@ -58,20 +60,23 @@ export interface Workshop {
   readonly theme: Theme;
   readonly templates: Templates;
   readonly templateText: string;
+  /** Text of each template as it stands in its file. */
+  readonly templateSources: ReadonlyMap<string, string>;
+  readonly dialects: ReadonlyMap<string, Dialect>;
+  readonly guideFiles: GuideFiles;
   readonly fonts: FontSet;
   readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
   readonly papers: readonly Paper[];
 }
 
 /** A car that has been read, worked out and found fit to have papers. */
-export interface ReadyCar {
+export interface ReadyCar extends Sayings {
   readonly car: Car;
   readonly figures: CarFigures;
   readonly procedures: Procedures;
   readonly proof: Proof;
   readonly front: FrontMatter;
-  readonly glossary: readonly GlossaryEntry[];
-  readonly faults: readonly SignsAndCauses[];
+  readonly guide: Guide;
 }
 
 /** A spec and the files it names. */
@@ -102,7 +107,11 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);
   const theme = from(`themes/${shared.theme ?? 'plain'}.yaml`, (text, file) => readTheme(text, file, fonts));
-  const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
+  const dialects = readDialects(shared.texts);
+  const guideFiles = readGuide(shared.texts, {
+    procedures: procedureIds,
+    cautions: cautionIds ?? [],
+  });
   const all = [
     liquids,
     timeline,
@@ -113,7 +122,8 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     glossary,
     faults,
     theme,
-    templates,
+    dialects,
+    ...(library.ok ? [guideFiles] : []),
   ];
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
   if (
@@ -126,9 +136,18 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     !glossary.ok ||
     !faults.ok ||
     !theme.ok ||
-    !templates.ok
+    !dialects.ok ||
+    !guideFiles.ok
   )
     return bad(problems);
+  const plain = sayingsIn({
+    library: library.value,
+    words: words.value,
+    glossary: glossary.value,
+    faults: faults.value,
+    templateSources: shared.templates,
+  });
+  if (!plain.ok) return bad([...problems, ...plain.problems]);
   return good(
     {
       liquids: liquids.value,
@@ -140,11 +159,11 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       glossary: glossary.value,
       faults: faults.value,
       theme: theme.value,
-      templates: templates.value,
-      templateText: [...shared.templates]
-        .sort(([a], [b]) => (a < b ? -1 : 1))
-        .flat()
-        .join('\n'),
+      templates: plain.value.templates,
+      templateText: plain.value.templateText,
+      templateSources: shared.templates,
+      dialects: dialects.value,
+      guideFiles: guideFiles.value,
       fonts,
       fontFiles: shared.fonts,
       papers: papersOf(plans.value),
@@ -159,9 +178,12 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   if (!loaded.ok) return loaded;
   const car = buildCar(onPaper(loaded.value, files.paper));
   const system = car.spec.print.units.first;
+  const sayings = sayingsIn(workshop, workshop.dialects.get(car.spec.print.language));
+  if (!sayings.ok) return sayings;
+  const { library, dialect } = sayings.value;
   const log = tripLog(car, files);
-  const procedures = expandProcedures(car, workshop.library, { system });
-  const front = frontMatter(car, workshop.library, { system });
+  const procedures = expandProcedures(car, library, { system });
+  const front = frontMatter(car, library, { system });
   const problems: readonly Diagnostic[] = [
     ...loaded.remarks,
     ...(log.ok ? log.remarks : log.problems),
@@ -178,15 +200,25 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
     system,
     ...(log.value === undefined ? {} : { log: log.value }),
   });
+  const phrases = phrasesFor(car.spec.print);
+  const guide = guideFor(car, figures, workshop.guideFiles, {
+    print: { system },
+    phrases,
+    dialect,
+    ways: library.ways,
+  });
+  if (!guide.ok) return bad([...problems, ...guide.problems]);
   return good(
     {
+      ...sayings.value,
       car,
       figures,
       procedures: proof.procedures,
       proof,
       front: front.value,
-      glossary: entriesFor(car, workshop.glossary),
-      faults: entriesFor(car, workshop.faults),
+      guide: guide.value,
+      glossary: entriesFor(car, sayings.value.glossary),
+      faults: entriesFor(car, sayings.value.faults),
     },
     [...problems, ...proof.diagnostics, ...figureRemarks(car, figures)],
   );

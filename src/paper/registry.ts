@@ -1,12 +1,27 @@
 /** Every paper that can be made. */
 import type { Paper } from './paper';
+import { burnerFront } from './papers/burnerFront';
 import { dashCard } from './papers/dashCard';
+import { docentGuide } from './papers/docentGuide';
+import { inspectionSheet } from './papers/inspectionSheet';
+import { logSheet } from './papers/logSheet';
 import { ownersManual } from './papers/ownersManual';
 import { rangeTable } from './papers/rangeTable';
 import { valveCard } from './papers/valveCard';
+import { visitingDriver } from './papers/visitingDriver';
 import type { Plans } from './plans';
 
-/** The papers, in the order a keeper thinks of them: the cards, the range table, the book. */
+/** The papers, in the order a keeper thinks of them: the cards and sheets, the range table, the books. */
 export function papersOf(plans: Plans): readonly Paper[] {
-  return [...plans.cards.map(dashCard), valveCard, rangeTable, ownersManual];
+  return [
+    ...plans.cards.map(dashCard),
+    valveCard,
+    burnerFront,
+    visitingDriver,
+    logSheet,
+    rangeTable,
+    inspectionSheet,
+    docentGuide,
+    ownersManual,
+  ];
 }

@@ -25,11 +25,19 @@ export function inWords({ code, at, message, found }: Diagnostic): string {
   return `${place}${code}: ${message}${found === undefined ? '' : ` (${found})`}`;
 }
 
+let files: ReturnType<typeof readSharedFiles> | undefined;
+
+/** What all cars share, read once. */
+export function shared(): ReturnType<typeof readSharedFiles> {
+  files ??= readSharedFiles(root);
+  return files;
+}
+
 let opened: Promise<Workshop> | undefined;
 
 /** The workshop, opened once. */
 export function workshop(): Promise<Workshop> {
-  opened ??= readSharedFiles(root).then((shared) => goodOf(openWorkshop(shared)));
+  opened ??= shared().then((each) => goodOf(openWorkshop(each)));
   return opened;
 }
 

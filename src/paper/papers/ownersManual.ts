@@ -8,6 +8,7 @@ import { manualDrawings, systemFigures } from '../context/drawings';
 import { fuelAndWaterContext } from '../context/fuelAndWater';
 import { howItWorksContext } from '../context/howItWorks';
 import { identityContext } from '../context/identity';
+import { partIndex } from '../context/partIndex';
 import { runsContext } from '../context/plantWords';
 import { proceduresContext } from '../context/procedures';
 import {
@@ -18,6 +19,7 @@ import {
   valveTablesContext,
 } from '../context/proof';
 import { onTheRoadContext, raisingContext, startUpContext } from '../context/raising';
+import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
 import { footOf, headOf } from '../heads';
 import { leastBookSizes } from '../legible';
@@ -86,6 +88,10 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     faults: byPlace(world.faults),
     workings: workingsContext(world),
     glossary: world.glossary,
+    use: world.guide.use,
+    running: world.guide.running,
+    upkeep: upkeepContext(world),
+    index: partIndex(world),
   };
 }
 

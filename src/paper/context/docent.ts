@@ -1,0 +1,62 @@
+/** What the docent guide says of the car: what to show, what to answer, what stays shut, how a demonstration runs. */
+import type { World } from '../paper';
+import { type PartContext, partContext } from './controls';
+import { runSheetContext } from './runSheet';
+
+/** Everything of the guide that is not the same for every paper. */
+export function docentContext(world: World): Readonly<Record<string, unknown>> {
+  const { car, guide, phrases, procedures } = world;
+  const { docent } = guide;
+  const emergencies = docent.trouble.flatMap(({ emergency, public: crowd }) => {
+    const procedure = procedures.find(({ id }) => id === emergency);
+    const [first] = procedure?.steps ?? [];
+    if (procedure === undefined || first === undefined) return [];
+    return [{ id: emergency, title: procedure.title, seen: procedure.seen, first: first.say, crowd }];
+  });
+  const ofKind = (kind: PartContext['kind']) => partsOfKind(world, kind);
+  return {
+    parts: docent.parts.map(({ of, says }) => ({ names: of.map(({ name }) => name), says })),
+    questions: docent.questions,
+    neverTouch: docent['never-touch'].map(({ of, why }) => ({ parts: of, why })),
+    proofOfCold: docent['proof-of-cold'],
+    valves: ofKind('valve'),
+    gauges: ofKind('gauge'),
+    locks: ofKind('lock'),
+    tanks: ofKind('tank'),
+    devices: ofKind('device'),
+    roles: docent.roles,
+    distances: docent.distances.map(({ from, least, why }) => ({
+      from,
+      why,
+      least: phrases.paced(least),
+    })),
+    weather: docent.weather,
+    go: docent.go,
+    runSheet: runSheetContext(world),
+    trouble: emergencies,
+    access: docent.access,
+    facts: {
+      body: car.spec.car.body,
+      seats: car.spec.car.seats,
+      mass: phrases.both(car.spec.running['mass-empty']),
+      usualSpeed: phrases.both(car.spec.running['usual-speed']),
+      mostSpeed: phrases.both(car.spec.running['most-speed'], { rounding: 'down' }),
+      working: phrases.both(car.spec.boiler['working-pressure']),
+      fuels: Object.values(car.spec.fuels).map(({ name }) => name),
+      length: phrases.paced(car.spec.car.length),
+    },
+  };
+}
+
+/** A part with the name of its place. */
+export type PlacedPart = PartContext & { readonly placeName: string };
+
+/** Every part of one kind, in the order of the spec. */
+export function partsOfKind({ car, phrases }: World, kind: PartContext['kind']): readonly PlacedPart[] {
+  return [...car.parts.values()]
+    .filter((part) => part.kind === kind)
+    .map((part) => ({
+      ...partContext(part, car, phrases),
+      placeName: car.places.get(part.place ?? '')?.name ?? '',
+    }));
+}

@@ -1,0 +1,32 @@
+/** The index of the manual: every part, where it is, and in which procedures it is worked or read. */
+import type { Part } from '../../car/car';
+import type { World } from '../paper';
+import { placesInOrder } from './controls';
+
+/** One entry. */
+export interface IndexEntry {
+  readonly name: string;
+  readonly tag: string;
+  /** Key of its place, to link to; empty if the manual has no heading for it. */
+  readonly place: string;
+  readonly procedures: readonly { readonly id: string; readonly title: string }[];
+}
+
+const left: ReadonlySet<Part['kind']> = new Set(['outside']);
+
+/** Entries by name, in the order of the alphabet of the papers. */
+export function partIndex({ car, procedures }: World): readonly IndexEntry[] {
+  const headed = new Set(placesInOrder(car).map(({ id }) => id));
+  const collate = new Intl.Collator(car.spec.print.language, { numeric: true });
+  return [...car.parts.values()]
+    .filter(({ kind, place }) => !left.has(kind) && place !== undefined && headed.has(place))
+    .sort((a, b) => collate.compare(a.name, b.name))
+    .map(({ id, name, tag, place }) => ({
+      name,
+      tag: tag ?? '',
+      place: place ?? '',
+      procedures: procedures
+        .filter(({ steps }) => steps.some(({ part }) => part === id))
+        .map((procedure) => ({ id: procedure.id, title: procedure.title })),
+    }));
+}

@@ -1,0 +1,89 @@
+/** The run sheet of a demonstration, to the minute: counted from lighting the main burner, backward and forward. */
+import type { Car } from '../../car/car';
+import type { World } from '../paper';
+
+type Row = World['guide']['docent']['run-sheet'][number];
+
+/** One line of the run sheet. */
+export interface RunSheetRow {
+  /** Minutes from lighting the main burner, such as `−62` or `+4`; empty if it is not known. */
+  readonly minute: string;
+  readonly who: string;
+  readonly act: string;
+  readonly tell: string;
+  readonly gate: boolean;
+  readonly fire: boolean;
+}
+
+/** Every line with its minute. */
+export function runSheetContext({ car, figures, guide }: World): readonly RunSheetRow[] {
+  const cold = figures.raising.curves.find(({ start }) => start === 'cold');
+  const reached = (until: Row['until']) => {
+    const seconds = cold?.checks.find(({ at }) => at === until)?.seconds;
+    return seconds === undefined ? undefined : Math.ceil(seconds / 60);
+  };
+  const rows = guide.docent['run-sheet'];
+  const starts = startMinutes(rows, (row) => lasts(row, car), reached);
+  return rows.map((row, index) => ({
+    minute: minuteWords(starts[index]),
+    who: row.who,
+    act: row.do,
+    tell: row.tell ?? '',
+    gate: row.gate === true,
+    fire: row.fire === true,
+  }));
+}
+
+/** Minutes a row lasts; nothing if the car’s spec does not say. */
+function lasts(row: Row, { spec }: Car): number | undefined {
+  const seconds =
+    row.waits === 'warming'
+      ? Object.values(spec.vaporizers ?? {}).flatMap((each) =>
+          each['warm-first'] === undefined ? [] : [each['warm-first'].si],
+        )
+      : row.waits === 'soak'
+        ? Object.values(spec.burners).flatMap(({ soak }) =>
+            soak === undefined ? [] : [(soak.good ?? soak.least).si],
+          )
+        : undefined;
+  if (seconds === undefined) return row.takes ?? 0;
+  return seconds.length === 0 ? undefined : Math.ceil(Math.max(...seconds) / 60);
+}
+
+/** When each row starts, in minutes from the row in which the main burner is lit. */
+export function startMinutes(
+  rows: readonly Row[],
+  lastsOf: (row: Row) => number | undefined,
+  reached: (until: Row['until']) => number | undefined,
+): readonly (number | undefined)[] {
+  const fireAt = Math.max(
+    0,
+    rows.findIndex((row) => row.fire === true),
+  );
+  const before: (number | undefined)[] = [];
+  let start: number | undefined = 0;
+  for (const row of rows.slice(0, fireAt).reverse()) {
+    const length = lastsOf(row);
+    start = start === undefined || length === undefined ? undefined : start - length;
+    before.unshift(start);
+  }
+  const after: (number | undefined)[] = [];
+  let next: number | undefined = 0;
+  for (const row of rows.slice(fireAt)) {
+    const due: number | undefined = row.until === undefined ? next : latest(next, reached(row.until));
+    const length = lastsOf(row);
+    after.push(due);
+    next = due === undefined || length === undefined ? undefined : due + length;
+  }
+  return [...before, ...after];
+}
+
+function latest(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? undefined : Math.max(a, b);
+}
+
+function minuteWords(minute: number | undefined): string {
+  if (minute === undefined) return '';
+  if (minute === 0) return '0';
+  return minute < 0 ? `−${-minute}` : `+${minute}`;
+}

@@ -1,0 +1,40 @@
+/** Maintenance, inspection, what is carried, what is thrown away: as printed text. */
+import type { World } from '../paper';
+import { notKnown } from '../phrase';
+import { partsOfKind } from './docent';
+
+/** How the boiler’s papers say the inspection, and everything of `upkeep.yaml`. */
+export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
+  const { car, guide, phrases, words } = world;
+  const { upkeep } = guide;
+  const { inspection } = car.spec.boiler;
+  return {
+    tasks: upkeep.tasks.map(({ what, every, who }) => ({
+      what,
+      days: every.days === undefined ? '' : String(every.days),
+      distance:
+        every.distance === undefined ? '' : phrases.both(every.distance, { rounding: 'down', decimals: 0 }),
+      seasons: every.seasons === undefined ? '' : String(every.seasons),
+      who: words['done-by'][who],
+    })),
+    inspected: upkeep.inspection.map(({ part, look, who }) => ({ part, look, who: words['done-by'][who] })),
+    inspection: {
+      by: inspection.by,
+      last: phrases.date(inspection.last),
+      due: phrases.date(inspection.due),
+      certificate: inspection.certificate ?? notKnown,
+      note: inspection.note ?? '',
+      allowed: phrases.both(car.spec.boiler['allowed-pressure'], { rounding: 'down' }),
+    },
+    everyValve: partsOfKind(world, 'valve'),
+    everyGauge: partsOfKind(world, 'gauge'),
+    everyLock: partsOfKind(world, 'lock'),
+    everyTank: partsOfKind(world, 'tank'),
+    everyDevice: partsOfKind(world, 'device'),
+    carried: (['spare', 'tool', 'consumable'] as const).map((kind) => ({
+      title: words.carried[kind],
+      things: upkeep.carried.filter((each) => each.kind === kind),
+    })),
+    disposal: upkeep.disposal,
+  };
+}

@@ -1,0 +1,61 @@
+/** One sheet for a driver who knows steam cars and not this one. */
+import type { Caution, Procedure } from '../../procedure/procedure';
+import type { World } from '../paper';
+import type { Phrases } from '../phrase';
+import { type PartContext, partContext } from './controls';
+
+/** How many hazards stand on the sheet. */
+const hurtsPrinted = 5;
+
+/** One thing the driver works or reads from the seat. */
+export type Handled = PartContext & { readonly placeName: string };
+
+/** What the sheet says of the car. */
+export function visitingContext(world: World): Readonly<Record<string, unknown>> {
+  const { car, guide, procedures } = world;
+  const { throttle, drips } = car.spec.engine;
+  const driving = [throttle, ...drips];
+  const { hurts, start, stop } = guide.crew.visiting;
+  const cautions = cautionsById(world);
+  const steps = (procedure: Procedure) =>
+    procedure.steps
+      .filter(({ onCard }) => onCard)
+      .map(({ say, result, who }) => ({ say, result, helper: who === 'helper' }));
+  const chosen = (ids: readonly string[]) =>
+    ids.flatMap((id) => procedures.filter((procedure) => procedure.id === id));
+  return {
+    driven: handledFromSeat(
+      world,
+      ({ kind, id }) => kind === 'control' || kind === 'lock' || driving.includes(id),
+    ),
+    valves: handledFromSeat(world, ({ kind, id }) => kind === 'valve' && !driving.includes(id)),
+    gauges: handledFromSeat(world, (part) => part.kind === 'gauge'),
+    hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
+    stop: chosen([stop]).map((procedure) => ({ title: procedure.title, steps: steps(procedure) })),
+    start: chosen(start).map((procedure) => ({ title: procedure.title, steps: steps(procedure) })),
+  };
+}
+
+/** Every caution that the papers of this car hold. */
+function cautionsById({ front, procedures }: World): ReadonlyMap<string, Caution> {
+  const all = [
+    ...front.cautions,
+    ...procedures.flatMap(({ cautions, steps }) => [...cautions, ...steps.flatMap((step) => step.cautions)]),
+  ];
+  return new Map(all.map((caution) => [caution.id, caution]));
+}
+
+/** Parts at places reached from the seat, in the order of the spec. */
+function handledFromSeat(
+  { car, phrases: both }: World,
+  wanted: (part: PartContext) => boolean,
+): readonly Handled[] {
+  // room is scarce on one sheet, so that the first units have to do
+  const phrases: Phrases = { ...both, both: both.first };
+  return [...car.parts.values()].flatMap((part) => {
+    const place = car.places.get(part.place ?? '');
+    if (place?.reach !== 'seated') return [];
+    const context = partContext(part, car, phrases);
+    return wanted(context) ? [{ ...context, placeName: place.name }] : [];
+  });
+}

@@ -1,0 +1,146 @@
+/**
+ * One language, several ways of saying things: the words of library and templates in the English of the papers.
+ *
+ * A list of words stands in `shared/words/<language>.yaml`. It is applied to texts before anything of a car is put into
+ * them, so that a car's own names and words are never touched.
+ */
+import { z } from 'zod';
+import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
+import { problemsOf } from '../spec/problems';
+import { readSource } from '../spec/source';
+
+const dialectForm = z.strictObject({ 'instead-of': z.record(z.string().min(1), z.string().min(1)) });
+
+/** The words of one language tag. */
+export interface Dialect {
+  /** The text with every word of the list replaced; what stands in double braces is left as it is. */
+  say(text: string): string;
+  /** The same for a template: what stands in tags is left too. */
+  sayTemplate(text: string): string;
+  /** The same for a text that already holds names of the car: whole `names` are left as they are. */
+  sayAround(text: string, names: readonly string[]): string;
+}
+
+/** Leaves every text as it is: for languages that have no list. */
+export const plainDialect: Dialect = {
+  say: (text) => text,
+  sayTemplate: (text) => text,
+  sayAround: (text) => text,
+};
+
+const dialectFile = /^words\/([a-z]{2,3}-[A-Z]{2})\.ya?ml$/;
+
+/** Read every list of words under `words/`, by language tag. `texts` are named relative to `shared`. */
+export function readDialects(texts: ReadonlyMap<string, string>): Outcome<ReadonlyMap<string, Dialect>> {
+  const problems: Diagnostic[] = [];
+  const dialects = new Map<string, Dialect>();
+  for (const [name, text] of texts) {
+    const language = dialectFile.exec(name)?.[1];
+    if (language === undefined) continue;
+    const read = readDialect(text, `shared/${name}`);
+    if (read.ok) dialects.set(language, read.value);
+    else problems.push(...read.problems);
+  }
+  return problems.length > 0 ? bad(problems) : good(dialects);
+}
+
+/** Read one list. A word that another word of the list is replaced by is an error: the order would matter. */
+export function readDialect(text: string, file: string): Outcome<Dialect> {
+  const source = readSource(text, file);
+  if (!source.ok) return source;
+  const parsed = dialectForm.safeParse(source.value.data);
+  if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, dialectForm));
+  const list = parsed.data['instead-of'];
+  const chained = Object.entries(list).filter(([, wanted]) => Object.hasOwn(list, wanted));
+  if (chained.length > 0)
+    return bad(
+      chained.map(([word, wanted]) => ({
+        code: 'words-chain',
+        severity: 'error',
+        at: source.value.spotOfKey(['instead-of', word]),
+        message: `\`${word}\` is replaced by \`${wanted}\`, which is itself replaced`,
+        found: `\`${wanted}\``,
+        expected: `\`${list[wanted] ?? ''}\``,
+        mend: 'let each word be replaced by the one that is printed',
+      })),
+    );
+  return good(dialectOf(list));
+}
+
+const braces = /\{\{[\s\S]*?\}\}/;
+const bracesOrTags = /\{\{[\s\S]*?\}\}|<[^>]*>/;
+
+/** The dialect of a list of words, lower-case. */
+export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
+  const words = Object.keys(list);
+  if (words.length === 0) return plainDialect;
+  const whole = new RegExp(
+    `(?<![\\p{L}\\p{N}-])(?:${words.map(escaped).join('|')})(?![\\p{L}\\p{N}-])`,
+    'giu',
+  );
+  const swap = (text: string) =>
+    text.replace(whole, (word) => likeCase(word, list[word.toLowerCase()] ?? word));
+  return {
+    say: (text) => outside(text, braces, swap),
+    sayTemplate: (text) => outside(text, bracesOrTags, swap),
+    sayAround: (text, names) => {
+      const longest = [...names].filter((name) => name !== '').sort((a, b) => b.length - a.length);
+      return longest.length === 0
+        ? swap(text)
+        : outside(text, new RegExp(longest.map(escaped).join('|')), swap);
+    },
+  };
+}
+
+/** `change` applied to everything that `kept` does not match. */
+function outside(text: string, kept: RegExp, change: (text: string) => string): string {
+  const pattern = new RegExp(kept.source, 'g');
+  let made = '';
+  let from = 0;
+  for (const match of text.matchAll(pattern)) {
+    made += change(text.slice(from, match.index)) + match[0];
+    from = match.index + match[0].length;
+  }
+  return made + change(text.slice(from));
+}
+
+function likeCase(found: string, wanted: string): string {
+  if (found.length > 1 && found === found.toUpperCase()) return wanted.toUpperCase();
+  const [first = ''] = found;
+  return first === first.toUpperCase() ? wanted.charAt(0).toUpperCase() + wanted.slice(1) : wanted;
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+}
+
+/** Keys whose texts are printed, in the forms of library, glossary, faults and prose. */
+const printed: ReadonlySet<string> = new Set([
+  ...['say', 'result', 'remark', 'title', 'purpose', 'good', 'wrong', 'seen', 'never', 'lacking', 'mend'],
+  ...['hazard', 'consequence', 'avoidance', 'short', 'says', 'term', 'meaning', 'where', 'causes', 'do'],
+]);
+
+/** Keys under which duties and traits stand, never printed. */
+const conditions: ReadonlySet<string> = new Set(['when', 'for', 'of', 'applies-when']);
+
+/** A form of the library with its printed texts in the dialect; keys, names and conditions stay. */
+export function formIn<T>(dialect: Dialect, form: T): T {
+  return mapTexts(form, (text, key) => (printed.has(key) ? dialect.say(text) : text)) as T;
+}
+
+/** The same for data of which every text is printed, such as a word list. */
+export function textsIn<T>(dialect: Dialect, data: T): T {
+  return mapTexts(data, (text) => dialect.say(text)) as T;
+}
+
+function mapTexts(value: unknown, change: (text: string, key: string) => string, key = ''): unknown {
+  if (typeof value === 'string') return change(value, key);
+  if (Array.isArray(value)) return value.map((each) => mapTexts(each, change, key));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([name, each]) => [
+      name,
+      conditions.has(name) ? each : mapTexts(each, change, name),
+    ]),
+  );
+}

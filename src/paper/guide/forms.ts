@@ -1,0 +1,175 @@
+/** The form of the prose files: what the papers say beside procedures, filtered and worded for one car. */
+import { z } from 'zod';
+import { conditionForm, selectorForm } from '../../procedure/libraryForm';
+import { phases } from '../../procedure/procedure';
+import { choice, key, measure, sentences, words, yesNo } from '../../spec/schema/field';
+
+const when = conditionForm.meta({ description: 'Cars it is for; left out, every car.' }).optional();
+const each = selectorForm.meta({ description: 'Said once for each of these parts.' }).optional();
+const of = selectorForm.meta({
+  description: 'The parts it is about; left out of the paper if the car has none.',
+});
+const text = (description: string) => words(description, 'Look at it.');
+const texts = (description: string) => sentences(description, '[Look at it.]');
+const list = <T extends z.ZodType>(entry: T) => z.array(entry).min(1);
+
+/** One thing to do, with what is seen when it is done. */
+const act = z.strictObject({
+  say: text('The act.'),
+  result: text('What is seen.'),
+  when,
+  for: each,
+});
+
+/** Times on the way up that a row of the run sheet may wait for. */
+export const milestones = ['gauge-alive', 'least-to-move', 'working'] as const;
+
+/** `docent.yaml`: the museum’s guide. */
+export const docentForm = z.strictObject({
+  parts: list(z.strictObject({ of, says: texts('Two sentences that a child follows.').length(2) })),
+  questions: list(z.strictObject({ ask: text('What visitors ask.'), says: texts('The answer.'), when })),
+  'never-touch': list(z.strictObject({ of, why: text('Why not.') })),
+  'proof-of-cold': list(act),
+  roles: list(
+    z.strictObject({ name: text('The role.'), does: texts('What they do.'), stands: text('Where.') }),
+  ),
+  distances: list(
+    z.strictObject({
+      from: text('From where.'),
+      least: measure('length', 'The least distance suggested.', '3 m'),
+      why: text('Why.'),
+      when,
+    }),
+  ),
+  weather: list(z.strictObject({ sign: text('What the weather does.'), act: text('What is done.') })),
+  go: list(z.strictObject({ say: text('What must be so.'), when, for: each })),
+  'run-sheet': list(
+    z.strictObject({
+      takes: z.number().int().min(0).meta({ description: 'Minutes allowed.' }).optional(),
+      waits: choice(
+        ['warming', 'soak'],
+        'It lasts as long as this car’s warming or soak.',
+        'soak',
+      ).optional(),
+      fire: yesNo('The main burner is lit in this row: minute 0.').optional(),
+      until: choice(milestones, 'It comes when steam stands at this.', 'working').optional(),
+      gate: yesNo('Go or no go is decided here.').optional(),
+      phases: z
+        .array(z.enum(phases))
+        .meta({ description: 'The procedures that are carried out meanwhile.' })
+        .optional(),
+      who: text('Who acts.'),
+      do: text('What is done.'),
+      tell: text('What is said to the public.').optional(),
+      when,
+    }),
+  ),
+  trouble: list(
+    z.strictObject({
+      emergency: key.meta({ description: 'The procedure of the library it goes with.' }),
+      public: text('What whoever minds the public does.'),
+    }),
+  ),
+  access: list(z.strictObject({ title: text('For whom.'), says: texts('What helps.') })),
+});
+
+/** `use.yaml`: what the car is for, what it is not, what danger stays, who may run it. */
+export const useForm = z.strictObject({
+  intended: list(z.strictObject({ say: text('What it is for.'), when })),
+  misuse: list(
+    z.strictObject({ act: text('What somebody might do.'), harm: text('What comes of it.'), when }),
+  ),
+  residual: list(
+    z.strictObject({ say: text('The danger that stays.'), keep: text('What keeps it small.'), when }),
+  ),
+  shown: list(z.strictObject({ role: text('Who.'), must: texts('What they must have been shown.'), when })),
+});
+
+/** `running.yaml`: what to watch, and how to drive it when the road is not level or the weather not kind. */
+export const runningForm = z.strictObject({
+  scan: list(
+    z.strictObject({
+      what: text('What is looked at.'),
+      often: text('How often.'),
+      good: text('What good is like.'),
+      bad: text('What is not good, and what to do.'),
+      when,
+      for: each,
+    }),
+  ),
+  senses: list(
+    z.strictObject({
+      sense: text('Sound, smell, feel.'),
+      good: text('As it should be.'),
+      bad: text('As it should not.'),
+      when,
+    }),
+  ),
+  road: list(
+    z.strictObject({
+      id: key,
+      title: text('The heading.'),
+      says: list(z.strictObject({ say: text('A sentence.'), when })),
+    }),
+  ),
+});
+
+/** `upkeep.yaml`: maintenance, inspection, what is carried, disposal. */
+export const upkeepForm = z.strictObject({
+  tasks: list(
+    z.strictObject({
+      what: text('What is done.'),
+      every: z.strictObject({
+        days: z.number().int().positive().meta({ description: 'Days of steam.' }).optional(),
+        distance: measure('distance', 'Distance run.', '500 mi').optional(),
+        seasons: z.number().int().positive().meta({ description: 'Seasons.' }).optional(),
+      }),
+      who: choice(['keeper', 'trade', 'inspector'], 'Who does it.', 'keeper'),
+      when,
+      for: each,
+    }),
+  ),
+  inspection: list(
+    z.strictObject({
+      part: text('The part of the car.'),
+      look: text('What is looked at.'),
+      who: choice(['keeper', 'trade', 'inspector'], 'Who looks.', 'inspector'),
+      when,
+      for: each,
+    }),
+  ),
+  carried: list(
+    z.strictObject({
+      kind: choice(['spare', 'tool', 'consumable'], 'What it is.', 'spare'),
+      name: text('What it is called.'),
+      why: text('What for.'),
+      when,
+    }),
+  ),
+  disposal: list(
+    z.strictObject({ what: text('What is left over.'), how: text('What to do with it.'), when }),
+  ),
+});
+
+/** `crew.yaml`: for a visiting driver, for the helper, for the log of a day. */
+export const crewForm = z.strictObject({
+  visiting: z.strictObject({
+    hurts: list(key).meta({
+      description: 'Cautions by key; the first five that the car’s papers hold are printed.',
+    }),
+    stop: key.meta({ description: 'The procedure that shuts everything.' }),
+    start: list(key).meta({ description: 'The procedures of the second side, in order.' }),
+  }),
+  'burner-front': z.strictObject({
+    phases: z.array(z.enum(phases)).min(1),
+    stand: list(z.strictObject({ say: text('Where to stand, what to hold.'), when })),
+    'stop-at': list(
+      z.strictObject({ sign: text('What is seen.'), call: text('What is called.'), when, for: each }),
+    ),
+  }),
+  log: z.strictObject({
+    before: list(z.strictObject({ what: text('What is written down.'), when, for: each })),
+    times: list(z.strictObject({ what: text('What is timed.'), when })),
+    after: list(z.strictObject({ what: text('What is written down.'), when })),
+  }),
+});

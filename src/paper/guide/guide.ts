@@ -1,0 +1,152 @@
+/** What the papers say beside procedures: the docent’s guide, use, running, upkeep. Read once, said of each car. */
+import type { z } from 'zod';
+import type { CarFigures } from '../../calc/figures/carFigures';
+import type { Car } from '../../car/car';
+import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../../diagnostic/diagnostic';
+import { type Placed, readForm } from '../../procedure/library';
+import type { ConditionForm, SelectorForm } from '../../procedure/libraryForm';
+import { NameCheck } from '../../procedure/nameCheck';
+import type { PrintStyle, Ways } from '../../procedure/values';
+import { faultOfText, Writer } from '../../procedure/wording';
+import type { SpecPath } from '../../spec/source';
+import { type Dialect, textsIn } from '../dialect';
+import type { Phrases } from '../phrase';
+import { crewForm, docentForm, runningForm, upkeepForm, useForm } from './forms';
+import { Speaker, type Spoken } from './speak';
+import { guideValues } from './values';
+
+interface Forms {
+  readonly docent: z.output<typeof docentForm>;
+  readonly use: z.output<typeof useForm>;
+  readonly running: z.output<typeof runningForm>;
+  readonly upkeep: z.output<typeof upkeepForm>;
+  readonly crew: z.output<typeof crewForm>;
+}
+
+/** The prose files, read and checked. */
+export type GuideFiles = { readonly [K in keyof Forms]: Placed<Forms[K]> };
+
+/** What they say of one car. */
+export type Guide = { readonly [K in keyof Forms]: Spoken<Forms[K]> };
+
+/** Keys of the step library that prose files name. */
+export interface LibraryKeys {
+  readonly procedures: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** Read the prose files. `texts` are named relative to `shared`; `keys` are those of the step library. */
+export function readGuide(texts: ReadonlyMap<string, string>, keys: LibraryKeys): Outcome<GuideFiles> {
+  const docent = readFile(texts, 'docent', docentForm);
+  const use = readFile(texts, 'use', useForm);
+  const running = readFile(texts, 'running', runningForm);
+  const upkeep = readFile(texts, 'upkeep', upkeepForm);
+  const crew = readFile(texts, 'crew', crewForm);
+  if (!docent.ok || !use.ok || !running.ok || !upkeep.ok || !crew.ok)
+    return bad([docent, use, running, upkeep, crew].flatMap((each) => (each.ok ? [] : each.problems)));
+  const problems = unknownKeys(docent.value, crew.value, keys);
+  if (problems.length > 0) return bad(problems);
+  return good({
+    docent: docent.value,
+    use: use.value,
+    running: running.value,
+    upkeep: upkeep.value,
+    crew: crew.value,
+  });
+}
+
+function unknownKeys(
+  docent: Placed<Forms['docent']>,
+  crew: Placed<Forms['crew']>,
+  keys: LibraryKeys,
+): readonly Diagnostic[] {
+  const check = new NameCheck();
+  for (const [at, { emergency }] of docent.form.trouble.entries())
+    check.known(docent, ['trouble', at, 'emergency'], emergency, keys.procedures, 'procedure');
+  const { hurts, start, stop } = crew.form.visiting;
+  for (const [at, id] of hurts.entries())
+    check.known(crew, ['visiting', 'hurts', at], id, keys.cautions, 'caution');
+  for (const [at, id] of start.entries())
+    check.known(crew, ['visiting', 'start', at], id, keys.procedures, 'procedure');
+  check.known(crew, ['visiting', 'stop'], stop, keys.procedures, 'procedure');
+  return check.problems;
+}
+
+function readFile<T extends z.ZodType>(
+  texts: ReadonlyMap<string, string>,
+  name: string,
+  form: T,
+): Outcome<Placed<z.output<T>>> {
+  const file = `shared/${name}.yaml`;
+  const text = texts.get(`${name}.yaml`);
+  if (text === undefined)
+    return bad([
+      {
+        code: 'shared-absent',
+        severity: 'error',
+        message: `\`${file}\` is not there`,
+        mend: 'put it back as it came with the program',
+      },
+    ]);
+  const read = readForm(text, file, form);
+  if (!read.ok) return read;
+  const check = new NameCheck();
+  checkNames(read.value, read.value.form, [], check);
+  return hasErrors(check.problems) ? bad(check.problems) : read;
+}
+
+/** Every condition and selector names what exists, and every text can be filled in. */
+function checkNames(placed: Placed<unknown>, value: unknown, path: SpecPath, check: NameCheck): void {
+  if (typeof value === 'string') {
+    const fault = faultOfText(value);
+    if (fault !== undefined)
+      check.fault(
+        placed,
+        path,
+        'library-words',
+        `the text cannot be read: ${fault}`,
+        'see that every `{{` has its `}}`',
+      );
+    return;
+  }
+  if (Array.isArray(value)) {
+    for (const [at, each] of value.entries()) checkNames(placed, each, [...path, at], check);
+    return;
+  }
+  if (typeof value !== 'object' || value === null) return;
+  for (const [key, each] of Object.entries(value)) {
+    const here = [...path, key];
+    if (key === 'when') check.condition(placed, here, each as ConditionForm | undefined);
+    else if (key === 'for' || key === 'of') check.selector(placed, here, each as SelectorForm | undefined);
+    else checkNames(placed, each, here, check);
+  }
+}
+
+/** What the words of the prose are made with, beside the car. */
+export interface GuideStyle {
+  readonly print: PrintStyle;
+  readonly phrases: Phrases;
+  readonly dialect: Dialect;
+  readonly ways: Ways;
+}
+
+/** Say everything of one car. */
+export function guideFor(
+  car: Car,
+  figures: CarFigures,
+  files: GuideFiles,
+  style: GuideStyle,
+): Outcome<Guide> {
+  const values = guideValues(car, figures, style);
+  const speaker = new Speaker(car, new Writer({}), values, { ...style.print, ways: style.ways });
+  const say = <T>({ form, spot }: Placed<T>) => speaker.say<T>({ form: textsIn(style.dialect, form), spot });
+  const guide: Guide = {
+    docent: say(files.docent),
+    use: say(files.use),
+    running: say(files.running),
+    upkeep: say(files.upkeep),
+    crew: say(files.crew),
+  };
+  const problems: readonly Diagnostic[] = speaker.problems;
+  return hasErrors(problems) ? bad(problems) : good(guide);
+}

@@ -1,0 +1,80 @@
+/** The values that prose can use: those of steps, every part by its duty, and the figures that visitors ask for. */
+import type { CarFigures } from '../../calc/figures/carFigures';
+import type { RangeChart } from '../../calc/figures/rangeChart';
+import type { Car } from '../../car/car';
+import { duties } from '../../procedure/duties';
+import { carValues } from '../../procedure/values';
+import type { Values } from '../../procedure/wording';
+import { quantity } from '../../quantity/quantity';
+import type { Phrases } from '../phrase';
+import type { GuideStyle } from './guide';
+
+/**
+ * `the.<duty>` is the parts with that duty with article and tag, `name.<duty>` their names alone; both are absent if the
+ * car has none. `figure.<name>` is absent if it is not known.
+ */
+export function guideValues(
+  car: Car,
+  figures: CarFigures,
+  { print, phrases }: Pick<GuideStyle, 'print' | 'phrases'>,
+): Values {
+  const found = Object.entries(duties).map(([duty, { parts }]) => {
+    const names = [...new Set(parts(car))].flatMap((id) => {
+      const part = car.parts.get(id);
+      return part === undefined ? [] : [part];
+    });
+    return { duty, names };
+  });
+  const joined = (say: (part: { name: string; tag?: string }) => string) =>
+    Object.fromEntries(
+      found.map(({ duty, names }) => [duty, names.length === 0 ? undefined : inWords(names.map(say))]),
+    );
+  const { inspection } = car.spec.boiler;
+  return {
+    ...carValues(car, print),
+    inspector: {
+      called: inspection.by,
+      last: phrases.date(inspection.last),
+      due: phrases.date(inspection.due),
+    },
+    the: joined(({ name, tag }) => (tag === undefined ? `the ${name}` : `the ${name} (${tag})`)),
+    name: joined(({ name }) => name),
+    figure: figureValues(car, figures, phrases),
+  };
+}
+
+function inWords(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+}
+
+function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
+  const { spec } = car;
+  const cold = figures.raising.curves.find(({ start }) => start === 'cold');
+  const move = cold?.checks.find(({ at }) => at === 'least-to-move')?.seconds;
+  const working = figures.steam.find(({ at }) => at === 'working');
+  const main = Object.values(spec.burners).find(({ job }) => job === 'main');
+  const known = (value: Parameters<Phrases['first']>[0], options?: Parameters<Phrases['first']>[1]) =>
+    value === undefined ? undefined : phrases.first(value, options);
+  return {
+    'usual-speed': known(spec.running['usual-speed']),
+    'most-speed': known(spec.running['most-speed']),
+    mass: known(spec.running['mass-empty']),
+    'steam-time':
+      move === undefined
+        ? undefined
+        : known(quantity('time', Math.ceil(move / 60) * 60, true), { rounding: 'up', decimals: 0 }),
+    'steam-temperature': known(working?.temperature),
+    'burner-rate': known(main?.['full-rate']),
+    'main-fuel': main === undefined ? undefined : (spec.fuels[main.fuel]?.name ?? main.fuel),
+    'water-range': known(fullRange(figures.water)),
+    'fuel-range': known(fullRange(figures.fuel)),
+    'boiler-water': known(spec.boiler['water-at-working-level']),
+    year: String(spec.car.year),
+  };
+}
+
+function fullRange(chart: RangeChart | undefined) {
+  const distanceM = chart?.full.rangeM.level;
+  return distanceM === undefined ? undefined : quantity('distance', distanceM, true);
+}

@@ -1,0 +1,61 @@
+/** The log sheet for a day of steam. Its columns of trips are those the range fit reads. */
+import { layoutPages } from '../../layout/flow/layout-pages';
+import { terrains } from '../../spec/schema/running';
+import { partsOfKind } from '../context/docent';
+import { identityContext } from '../context/identity';
+import { logColumns } from '../context/logColumns';
+import { footOf, headOf } from '../heads';
+import { leastBookSizes } from '../legible';
+import type { Paper, World } from '../paper';
+import { pageSheet } from '../sheets';
+
+const title = 'Log of a day of steam';
+
+/** Rows for trips: more than a day holds. */
+const tripRows = 8;
+
+/** The log sheet. */
+export const logSheet: Paper = {
+  name: 'log-sheet',
+  title,
+  what: 'for a day of steam, by pencil; its table of trips is typed into the log as it stands',
+  template: 'log-sheet',
+  context: logContext,
+  drawings: () => [],
+  leastPt: (world) => leastBookSizes(world.fonts),
+  layOut: (blocks, world, mark) => {
+    const sheet = pageSheet(world);
+    if (!sheet.ok) return sheet;
+    return layoutPages(blocks, {
+      fonts: world.fonts,
+      theme: world.theme,
+      sheet: sheet.value,
+      head: headOf(world, title),
+      foot: footOf(world, mark),
+      firstPage: { head: false, foot: true },
+      chaptersOnNewPage: true,
+    });
+  },
+};
+
+function logContext(world: World): Readonly<Record<string, unknown>> {
+  const { car, guide, phrases, words } = world;
+  const { log } = guide.crew;
+  return {
+    car: identityContext(car.spec, phrases),
+    words,
+    before: log.before,
+    times: log.times,
+    after: log.after,
+    tanks: partsOfKind(world, 'tank').map((tank) => ({
+      ...tank,
+      holdsWords:
+        tank.holds === 'water' || tank.holds === 'cylinder-oil' ? words.contents[tank.holds] : tank.holds,
+    })),
+    gauges: partsOfKind(world, 'gauge'),
+    columns: logColumns(car.spec.print.units.first),
+    trips: Array.from({ length: tripRows }, (_, index) => index + 1),
+    terrains: terrains.map((terrain) => words.terrain[terrain]),
+    file: car.spec.running.log ?? '',
+  };
+}

@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dialectOf, formIn, readDialect, textsIn } from '../../src/paper/dialect';
+
+const shared = join(import.meta.dirname, '..', '..', 'shared');
+const listed = (language: string) => {
+  const read = readDialect(readFileSync(join(shared, 'words', `${language}.yaml`), 'utf8'), language);
+  if (!read.ok) throw new Error('the list cannot be read');
+  return read.value;
+};
+const british = dialectOf({ tire: 'tyre', vapor: 'vapour', hood: 'bonnet' });
+
+describe('a list of words', () => {
+  test('changes whole words and keeps capitals', () => {
+    expect(british.say('Press the tire. Tire, TIRE and tires; a tired driver.')).toBe(
+      'Press the tyre. Tyre, TYRE and tires; a tired driver.',
+    );
+  });
+
+  test('leaves names of values and keys with hyphens as they are', () => {
+    expect(british.say('{{tire}} of vapor, main-vapor')).toBe('{{tire}} of vapour, main-vapor');
+  });
+
+  test('in a template, leaves tags and their attributes as they are', () => {
+    expect(british.sayTemplate('<p id="hood">The hood {{#if hood}}is up{{/if}}</p>')).toBe(
+      '<p id="hood">The bonnet {{#if hood}}is up{{/if}}</p>',
+    );
+  });
+
+  test('around names of the car, leaves those as they are', () => {
+    expect(british.sayAround('vapor of the vapor tank', ['vapor tank'])).toBe('vapour of the vapor tank');
+  });
+
+  test('touches printed texts of a form, not its conditions', () => {
+    const form = { say: 'Open the hood', when: { has: { duty: 'hood' } }, id: 'hood' };
+    expect(formIn(british, form)).toEqual({ ...form, say: 'Open the bonnet' });
+    expect(textsIn(british, form)).toEqual({ ...form, say: 'Open the bonnet', id: 'bonnet' });
+  });
+
+  test('is refused when a replacement is itself replaced', () => {
+    const read = readDialect('instead-of: { petrol: gasoline, gasoline: benzine }', 'words/xx-XX.yaml');
+    expect(read.ok ? [] : read.problems.map(({ code, at }) => [code, at?.line])).toEqual([
+      ['words-chain', 1],
+    ]);
+  });
+
+  test('is refused in another form', () => {
+    expect(readDialect('instead-of: [petrol]', 'words/xx-XX.yaml').ok).toBe(false);
+  });
+});
+
+describe('the lists that come with the program', () => {
+  const american = listed('en-US');
+  const english = listed('en-GB');
+
+  test.each([
+    ['vapour', 'vapor'],
+    ['tyre', 'tire'],
+    ['petrol', 'gasoline'],
+    ['bonnet', 'hood'],
+    ['colour', 'color'],
+    ['licence', 'license'],
+    ['spanner', 'wrench'],
+  ])('%s in Britain is %s in America', (gb, us) => {
+    expect(american.say(gb)).toBe(us);
+    expect(american.say(us)).toBe(us);
+    expect(english.say(us)).toBe(gb);
+    expect(english.say(gb)).toBe(gb);
+  });
+
+  test('said twice is said once', () => {
+    const words = fc.constantFrom('vapour', 'Tire', 'PETROL', 'gray', 'steam', 'licence,', 'hood.', 'meters');
+    fc.assert(
+      fc.property(fc.array(words), (list) => {
+        const text = list.join(' ');
+        for (const dialect of [american, english])
+          expect(dialect.say(dialect.say(text))).toBe(dialect.say(text));
+      }),
+    );
+  });
+});

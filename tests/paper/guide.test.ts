@@ -1,0 +1,83 @@
+import { describe, expect, test } from 'vitest';
+import { plainDialect } from '../../src/paper/dialect';
+import { guideFor, readGuide } from '../../src/paper/guide/guide';
+import { phrasesFor } from '../../src/paper/phrase';
+import { demo, demoNames, goodOf, shared, workshop } from '../whole/made';
+
+const texts = (await shared()).texts;
+const shop = await workshop();
+const keys = {
+  procedures: shop.library.procedures.map(({ form }) => form.id),
+  cautions: [...shop.library.cautions.keys()],
+};
+const withText = (name: string, change: (text: string) => string) => {
+  const text = texts.get(name);
+  if (text === undefined) throw new Error(`there is no ${name}`);
+  const changed = change(text);
+  expect(changed).not.toBe(text);
+  return readGuide(new Map([...texts, [name, changed]]), keys);
+};
+const codes = (outcome: ReturnType<typeof readGuide>) =>
+  outcome.ok ? [] : outcome.problems.map(({ code }) => code);
+
+describe('the prose files are refused', () => {
+  test('when one is not there', () => {
+    expect(codes(readGuide(new Map([...texts].filter(([name]) => name !== 'use.yaml')), keys))).toEqual([
+      'shared-absent',
+    ]);
+  });
+
+  test('when a condition names a duty that does not exist', () => {
+    const outcome = withText('docent.yaml', (text) => text.replace('duty: boiler }', 'duty: boilr }'));
+    expect(codes(outcome)).toEqual(['library-unknown']);
+  });
+
+  test('when a text cannot be read', () => {
+    expect(
+      codes(withText('use.yaml', (text) => text.replace('{{boiler.working}}', '{{boiler.working'))),
+    ).toEqual(['library-words']);
+  });
+
+  test.each([
+    ['docent.yaml', 'emergency: low-water', 'emergency: lo-water'],
+    ['crew.yaml', 'stop: shut-everything', 'stop: shut-all'],
+    ['crew.yaml', '[going-on, moving-off]', '[going-on, moving]'],
+    ['crew.yaml', '[boiler-dry,', '[boiler-drie,'],
+  ])('when %s names what the library has not got: %s', (name, from, to) => {
+    expect(codes(withText(name, (text) => text.replace(from, to)))).toEqual(['library-unknown']);
+  });
+});
+
+test('a value that the car has not got is told at its place', async () => {
+  const ready = await demo('heron');
+  const files = goodOf(
+    withText('use.yaml', (text) => text.replace('what the garage has', 'what {{the.pilot}} has')),
+  );
+  const said = guideFor(ready.car, ready.figures, files, {
+    print: { system: 'metric' },
+    phrases: phrasesFor(ready.car.spec.print),
+    dialect: plainDialect,
+    ways: ready.library.ways,
+  });
+  expect(said.ok ? [] : said.problems.map(({ code, message }) => [code, message])).toEqual([
+    ['library-words', 'this cannot be worded for the car: this car has no `the.pilot`'],
+  ]);
+});
+
+describe.each(demoNames)('%s', (name) => {
+  test('has two sentences of at most twenty words, in plain words, for each part the docent shows', async () => {
+    const { guide } = await demo(name);
+    for (const { of, says } of guide.docent.parts) {
+      expect(of.length).toBeGreaterThan(0);
+      expect(says.length).toBe(2);
+      for (const said of says) expect(said.split(/\s+/).length, said).toBeLessThanOrEqual(20);
+    }
+  });
+
+  test('has five things that will hurt a visiting driver, and each question once', async () => {
+    const { guide } = await demo(name);
+    const asked = guide.docent.questions.map(({ ask }) => ask);
+    expect(new Set(asked).size).toBe(asked.length);
+    expect(asked.length).toBeGreaterThan(12);
+  });
+});
