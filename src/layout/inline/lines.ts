@@ -1,10 +1,11 @@
 /**
  * Breaks tokens into lines: as many words on each as fit, ragged right. A word that does not fit is broken at its
- * hyphens, dashes and slashes; only a word longer than a whole line is broken between letters. Nothing is dropped.
+ * dashes and slashes; only a word longer than a whole line is broken at its hyphens or, if that is not enough, between letters.
+ * Nothing is dropped.
  */
 import type { Face, FontSet } from '../../font/metrics';
 import { fits } from '../fits';
-import { breakOffsets, letterOffsets } from './opportunities';
+import { breakOffsets, letterOffsets, looseOffsets } from './opportunities';
 import type { LinkTo, Token } from './tokens';
 
 /** Text of one face standing together on a line. `text` may end in the space that parts it from the next line. */
@@ -80,7 +81,7 @@ class LineBreaker {
       if (this.token(after - 1).end === 'must-break') this.endLine(after === this.tokens.length);
       return after;
     }
-    const joint = this.splitAt(at, after, breakOffsets);
+    const joint = this.splitAt(at, after, fits(widthPt, this.widthPt) ? looseOffsets : breakOffsets);
     if (joint !== undefined) return joint;
     if (this.fragments.length > 0) {
       this.endLine(false);

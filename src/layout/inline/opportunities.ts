@@ -17,6 +17,11 @@ export function breakOffsets(word: string): readonly number[] {
   return offsets;
 }
 
+/** Of those, the ones after dashes and slashes. A hyphen holds a name together: `low-water cut-off` reads best unbroken. */
+export function looseOffsets(word: string): readonly number[] {
+  return breakOffsets(word).filter((offset) => word.charAt(offset - 1) !== '-');
+}
+
 /** Offsets between all letters of `word`, for a word that cannot be set otherwise. */
 export function letterOffsets(word: string): readonly number[] {
   const offsets: number[] = [];

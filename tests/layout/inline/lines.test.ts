@@ -64,6 +64,11 @@ describe('breakLines', () => {
     expect(words(lines('about 1/2 in', 7))).toEqual(['about', '1/2 in']);
   });
 
+  it('does not break at a hyphen a word that fits on a line of its own', () => {
+    expect(words(lines('the low-water cut-off', 10))).toEqual(['the', 'low-water', 'cut-off']);
+    expect(words(lines('use kerosene/gasoline', 18))).toEqual(['use kerosene/', 'gasoline']);
+  });
+
   it('breaks a word longer than the line between letters, and says which', () => {
     const { lines: set, brokenWords } = breakLines([word('abcdefghij')], 10, 40, squareFonts);
     expect(words(set)).toEqual(['abcd', 'efgh', 'ij']);
