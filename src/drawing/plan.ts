@@ -1,21 +1,16 @@
 /**
- * The plan: the car from above, front upwards, with every place numbered and named and what is found there.
+ * The plan: the car from above, front upwards, with every place numbered and named, and the tags of what is found there.
  */
 import type { FontSet } from '../font/metrics';
 import { meet } from './calloutColumn';
-import {
-  type Callout,
-  type CalloutLine,
-  type CalloutPoint,
-  type CalloutRoom,
-  placeCallouts,
-} from './callouts';
+import { type Callout, type CalloutPoint, type CalloutRoom, placeCallouts } from './callouts';
 import type { OutlineInput } from './carBody';
 import { carOutline } from './carOutline';
 import { type CarScale, inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
+import { calloutIndentPt, calloutSizePt, calloutStyle, labelShapes, leaderShapes } from './numberedCallouts';
 import { scaleBars } from './scaleBar';
-import { circle, polygon, polyline, stroke, text } from './shapes';
+import { polygon, polyline, stroke, text } from './shapes';
 
 /** A place of the car and the tagged parts found there. */
 export interface PlanPlace {
@@ -39,18 +34,14 @@ export interface PlanInput extends OutlineInput {
   readonly heightPt?: number;
 }
 
-const sizePt = 9;
-const leadingPt = 10.5;
-const balloon = { r: 6.75, sizePt: 8.5 };
-/** From a label's edge to its words: the balloon and a space. */
-const indent = 2 * balloon.r + 4;
 const head = 34;
 const foot = 34;
 
 /** Draws the plan. Its name is `plan`. */
 export function drawPlan(input: PlanInput, fonts: FontSet): Drawing {
   const widthPt = input.widthPt ?? 480;
-  const { room, scale, callouts, heightPt } = bestSheet(input, fonts, widthPt, input.heightPt ?? 580);
+  const { room, scale, callouts, heightPt } = bestSheet(input, fonts, widthPt, input.heightPt ?? 560);
+  const numbers = input.places.map(({ number }) => number);
   return {
     name: 'plan',
     widthPt,
@@ -58,9 +49,9 @@ export function drawPlan(input: PlanInput, fonts: FontSet): Drawing {
     alt: altWords(input),
     shapes: [
       ...carOutline(input, scale),
-      ...callouts.flatMap(leaderOf),
+      ...callouts.flatMap(leaderShapes),
       ...frontMark(scale, room, callouts),
-      ...callouts.flatMap((callout) => labelOf(callout, input, fonts)),
+      ...callouts.flatMap((callout) => labelShapes(callout, numbers)),
       ...scaleBars({ x: room.left, y: heightPt - 6 }, scale.ptPerM),
       ...scaleNote(widthPt - 2, heightPt),
     ],
@@ -106,7 +97,7 @@ function place(input: PlanInput, fonts: FontSet, widthPt: number, ptPerM: number
     right: middle + half,
     top: 2,
     bottom: heightPt - foot,
-    labelWidthPt: middle - half - stubPt - indent - 4,
+    labelWidthPt: middle - half - stubPt - calloutIndentPt - 4,
     stubPt,
   };
   const scale: CarScale = {
@@ -114,8 +105,13 @@ function place(input: PlanInput, fonts: FontSet, widthPt: number, ptPerM: number
     at: (backM, rightM) => ({ x: middle + rightM * ptPerM, y: carTop + backM * ptPerM }),
   };
   const points = input.places.map((one) => pointOf(one, scale, room));
-  const placed = placeCallouts(points, room, { fonts, sizePt, leadingPt, gapPt: 3.5, sharePt: 1.5 });
+  const placed = placeCallouts(points, room, calloutStyle(fonts));
   return { room, scale, heightPt, ...placed };
+}
+
+/** The tags at a place, in one line; the tables by place say what each is. */
+export function tagsOf(items: PlanPlace['items']): string {
+  return items.map(({ tag }) => tag).join(', ');
 }
 
 /** A place outside the car's width, such as a mirror, is drawn at the edge of the drawing's part. */
@@ -130,63 +126,10 @@ function pointOf(
     x: inside,
     y,
     lines: [
-      { text: name, face: 'narrow-bold' },
-      ...items.map((item) => ({ text: `${item.tag} ${item.name}`, face: 'narrow' }) as const),
+      { text: name, face: 'narrow' },
+      ...(items.length === 0 ? [] : [{ text: tagsOf(items), face: 'narrow-bold' } as const]),
     ],
   };
-}
-
-function leaderOf({ leader, anchor }: Callout): readonly Shape[] {
-  return [
-    polyline(leader, stroke(1.6, inks.paper)),
-    polyline(leader, stroke(0.5, inks.line)),
-    circle(anchor, 2.3, { fill: inks.line, stroke: stroke(0.8, inks.paper) }),
-  ];
-}
-
-function labelOf(callout: Callout, { places }: PlanInput, fonts: FontSet): readonly Shape[] {
-  const out = callout.side === 'left' ? -1 : 1;
-  return callout.lines.flatMap((line, index): readonly Shape[] => {
-    const baseline = callout.top + leadingPt * index + leadingPt / 2 + sizePt * 0.34;
-    const words = wordsOf(line, callout.side, { x: callout.x + out * indent, y: baseline }, fonts, places);
-    if (line.given > 0 || !line.first) return words;
-    const centre = { x: callout.x + out * balloon.r, y: callout.top + leadingPt * index + leadingPt / 2 };
-    const number = String(places[line.member]?.number ?? '');
-    return [
-      circle(centre, balloon.r, { fill: inks.paper, stroke: stroke(0.75, inks.line) }),
-      text({ x: centre.x, y: centre.y + balloon.sizePt * 0.35 }, number, {
-        face: 'narrow-bold',
-        sizePt: balloon.sizePt,
-        colour: inks.line,
-        anchor: 'middle',
-      }),
-      ...words,
-    ];
-  });
-}
-
-/** A line of a label; the tag that begins it stands in bold. */
-function wordsOf(
-  line: CalloutLine,
-  side: Callout['side'],
-  { x, y }: { readonly x: number; readonly y: number },
-  fonts: FontSet,
-  places: readonly PlanPlace[],
-): readonly Shape[] {
-  const style = { face: line.face, sizePt, colour: inks.line } as const;
-  const tag = line.first ? places[line.member]?.items[line.given - 1]?.tag : undefined;
-  if (tag === undefined)
-    return [text({ x, y }, line.text, { ...style, anchor: side === 'left' ? 'end' : 'start' })];
-  const rest = line.text.slice(tag.length);
-  const [tagWidth, restWidth] = [
-    fonts['narrow-bold'].widthOf(tag, sizePt),
-    fonts.narrow.widthOf(rest, sizePt),
-  ];
-  const start = side === 'left' ? x - tagWidth - restWidth : x;
-  return [
-    text({ x: start, y }, tag, { ...style, face: 'narrow-bold' }),
-    text({ x: start + tagWidth, y }, rest, style),
-  ];
 }
 
 /** An arrow before the car, and the word, on the side of it where no leader runs. */
@@ -232,7 +175,7 @@ function scaleNote(x: number, heightPt: number): readonly Shape[] {
   return lines.map((line, index) =>
     text({ x, y: heightPt - 17 + index * 12 }, line, {
       face: 'narrow',
-      sizePt,
+      sizePt: calloutSizePt,
       colour: inks.soft,
       anchor: 'end',
     }),

@@ -3,13 +3,14 @@ import { layOutPlumbing } from '../../src/drawing/plumbing/layOut';
 import { worldOf } from '../../src/kettlebook';
 import { manualDrawings } from '../../src/paper/context/drawings';
 import { plumbingInputs } from '../../src/paper/context/drawingsPlumbing';
+import { drawingFaults } from '../helpers/drawingFaults';
 import { plumbingFaults } from '../helpers/plumbingFaults';
 import { demo, demoNames, workshop } from '../whole/made';
 
 const shop = await workshop();
 
 /** Height left on a page of the smaller paper under running head and caption. */
-const pagePt = 630;
+const pagePt = 600;
 
 describe.each(demoNames)('the drawings of %s', (name) => {
   test('show every pipe of the car, and nothing lies over anything', async () => {
@@ -41,6 +42,20 @@ describe.each(demoNames)('the drawings of %s', (name) => {
       for (const shape of drawing.shapes)
         if (shape.kind === 'text') expect(shape.sizePt).toBeGreaterThanOrEqual(8);
     }
+  });
+
+  test('have nothing outside their frame and no words over others', async () => {
+    const world = worldOf(await demo(name), shop);
+    const drawings = manualDrawings(world);
+    expect(drawings.length).toBeGreaterThanOrEqual(7);
+    // the driver's seat is named on the car itself, under the leaders
+    const shown = drawings.map((drawing) => ({
+      ...drawing,
+      shapes: drawing.shapes.filter((shape) => shape.kind !== 'text' || shape.text !== 'driver'),
+    }));
+    expect(
+      shown.flatMap((drawing) => drawingFaults(drawing).map((fault) => `${drawing.name}: ${fault}`)),
+    ).toEqual([]);
   });
 
   test('are the same when they are drawn again', async () => {

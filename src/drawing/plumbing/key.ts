@@ -125,8 +125,10 @@ function entriesOf({ parts, pipes, shut, when, fluidWords }: PlumbingInput): rea
 function symbolEntry(kind: SymbolKind, words: string, shut: boolean): Entry {
   return {
     words,
-    sampleWidthPt: 19,
-    draw: ({ x, y }) => {
+    sampleWidthPt: 21,
+    draw: ({ x: middle, y }) => {
+      // what works a valve stands to its left
+      const x = middle + 1.5;
       const [halfWidth, halfHeight] = kind === 'pump' ? [8.5, 8.5] : [6, 9];
       const frame: Box = {
         left: x - halfWidth,

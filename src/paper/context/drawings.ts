@@ -1,22 +1,46 @@
 /** The drawings of the manual, and their captions. */
 import type { Drawing } from '../../drawing/drawing';
+import { drawGauges } from '../../drawing/gauges';
 import { drawPlan } from '../../drawing/plan';
 import { drawPlumbing } from '../../drawing/plumbing/draw';
+import { drawRaisingCurve } from '../../drawing/raisingCurve';
+import { drawRangePicture } from '../../drawing/rangePicture';
+import { drawSide } from '../../drawing/side';
 import type { World } from '../paper';
+import { gaugesInput, raisingCurveInputs, rangePictureInputs } from './drawingsCharts';
 import { plumbingInputs } from './drawingsPlumbing';
+import { sideInputs } from './drawingsSide';
 import { planInput } from './plan';
 
 /** Every drawing that the manual may show. */
 export function manualDrawings(world: World): readonly Drawing[] {
   return [
     drawPlan(planInput(world), world.fonts),
+    ...sideInputs(world).map((input) => drawSide(input, world.fonts)),
     ...plumbingInputs(world).map((input) => drawPlumbing(input, world.fonts)),
+    drawGauges(gaugesInput(world), world.fonts),
+    ...raisingCurveInputs(world).map((input) => drawRaisingCurve(input, world.fonts)),
+    ...rangePictureInputs(world).map((input) => drawRangePicture(input, world.fonts)),
   ];
 }
 
-/** The diagrams of the car's pipes: the name of each drawing, and its caption. */
-export function systemFigures(
-  world: World,
-): readonly { readonly drawing: string; readonly caption: string }[] {
-  return plumbingInputs(world).map(({ name, shows }) => ({ drawing: name, caption: `${shows}.` }));
+/** Which drawings the manual has, by name; empty where there is nothing to draw. */
+export interface DrawnContext {
+  /** The diagrams of the car's pipes, each with its caption. */
+  readonly systems: readonly { readonly drawing: string; readonly caption: string }[];
+  readonly side: string;
+  readonly gauges: string;
+  readonly raisingCurve: string;
+  readonly rangePicture: string;
+}
+
+/** The drawings that the templates may show. */
+export function drawnContext(world: World): DrawnContext {
+  return {
+    systems: plumbingInputs(world).map(({ name, shows }) => ({ drawing: name, caption: `${shows}.` })),
+    side: sideInputs(world).length > 0 ? 'side' : '',
+    gauges: Object.keys(world.car.spec.gauges).length > 0 ? 'gauges' : '',
+    raisingCurve: raisingCurveInputs(world)[0]?.name ?? '',
+    rangePicture: rangePictureInputs(world)[0]?.name ?? '',
+  };
 }

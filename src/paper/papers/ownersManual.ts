@@ -4,7 +4,7 @@ import type { Phase } from '../../procedure/procedure';
 import { signalWords } from '../../procedure/signal';
 import { placesContext } from '../context/controls';
 import { dataContext } from '../context/data';
-import { manualDrawings, systemFigures } from '../context/drawings';
+import { drawnContext, manualDrawings } from '../context/drawings';
 import { fuelAndWaterContext } from '../context/fuelAndWater';
 import { howItWorksContext } from '../context/howItWorks';
 import { identityContext } from '../context/identity';
@@ -67,7 +67,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     notices: world.front.notices,
     howItWorks: howItWorksContext(car),
     runs: runsContext(car),
-    systemFigures: systemFigures(world),
+    drawn: drawnContext(world),
     places: placesContext(car, phrases),
     data: dataContext(car, phrases, new Map([...world.liquids].map(([id, liquid]) => [id, liquid.name]))),
     steamTable: world.figures.steam.map((row) => ({

@@ -1,0 +1,95 @@
+/** What gauges, pressure-rise curve and range picture are drawn from, in the keeper's first units. */
+
+import type { DialScale, GaugesInput } from '../../drawing/gauges';
+import type { RaisingCurveInput } from '../../drawing/raisingCurve';
+import type { RangePictureInput } from '../../drawing/rangePicture';
+import { inPrintedUnit, printedUnit } from '../../quantity/print';
+import { type Quantity, quantity } from '../../quantity/quantity';
+import { terrains } from '../../spec/schema/running';
+import type { World } from '../paper';
+
+/** Every gauge of the car. */
+export function gaugesInput({ car, phrases }: World): GaugesInput {
+  const { gauges, car: named } = car.spec;
+  const [system = 'metric'] = phrases.systems;
+  const value = (pressure: Quantity<'gaugePressure'> | undefined): number | undefined =>
+    pressure && inPrintedUnit(pressure, { system });
+  return {
+    name: 'gauges',
+    of: named.name,
+    gauges: Object.values(gauges).map((gauge) => {
+      const [from, to, redLine] = [value(gauge.from), value(gauge.to), value(gauge['red-line'])];
+      const scale: DialScale = {
+        unit: printedUnit('gaugePressure', { system }),
+        ...(from === undefined ? {} : { from }),
+        ...(to === undefined ? {} : { to }),
+        ...(redLine === undefined ? {} : { redLine }),
+      };
+      const said = (pressure: Quantity<'gaugePressure'>): string =>
+        phrases.first(pressure, decimalsFor(value(pressure)));
+      const band = gauge.from && gauge.to ? [`${said(gauge.from)} to ${said(gauge.to)}`] : [];
+      const never = gauge['red-line'] ? [`never past ${said(gauge['red-line'])}`] : [];
+      const figures = Math.max(from ?? 0, to ?? 0, redLine ?? 0) > 0;
+      return {
+        tag: gauge.tag ?? '',
+        name: gauge.name,
+        kind: gauge.kind,
+        ...(figures ? { scale } : {}),
+        says: [...band, ...never, ...(gauge['should-read'] === undefined ? [] : [gauge['should-read']])],
+      };
+    }),
+  };
+}
+
+/** A pressure under one of its unit is said in hundredths, since a tenth of it matters. */
+function decimalsFor(value = 0): { readonly decimals?: number } {
+  return value > 0 && value < 1 ? { decimals: 2 } : {};
+}
+
+/** The pressure-rise curves; none if they could not be worked out. */
+export function raisingCurveInputs({ car, figures, phrases, words }: World): readonly RaisingCurveInput[] {
+  const { curves } = figures.raising;
+  const [first] = curves;
+  if (first === undefined) return [];
+  const [system = 'metric'] = phrases.systems;
+  const shown = (pressure: Quantity<'gaugePressure'>): number => inPrintedUnit(pressure, { system });
+  return [
+    {
+      name: 'raising-curve',
+      of: car.spec.car.name,
+      unit: printedUnit('gaugePressure', { system }),
+      curves: curves.map(({ start, raising }) => ({
+        start: words.start[start],
+        points: raising.points.map(({ timeS, gaugePa }) => ({
+          minutes: timeS / 60,
+          pressure: shown(quantity('gaugePressure', gaugePa)),
+        })),
+      })),
+      checks: first.checks.map(({ at, pressure }) => ({
+        pressure: shown(pressure),
+        says: phrases.first(pressure),
+        due: words['raising-to'][at],
+      })),
+    },
+  ];
+}
+
+/** The range picture; none if nobody has measured what the car uses. */
+export function rangePictureInputs({ car, figures, phrases, words }: World): readonly RangePictureInput[] {
+  const [system = 'metric'] = phrases.systems;
+  const shown = (metres: number): number => inPrintedUnit(quantity('distance', metres), { system });
+  const liquids = [figures.water, figures.fuel].flatMap((chart) => {
+    if (chart === undefined) return [];
+    const bars = terrains.flatMap((terrain) => {
+      const [distance, perM] = [chart.full.rangeM[terrain], chart.use.byTerrain[terrain].planPerM];
+      if (distance === undefined || perM === undefined) return [];
+      const reserve = shown(chart.model.reserveM3 / perM);
+      return [{ terrain: words.terrain[terrain], distance: shown(distance), reserve }];
+    });
+    return bars.length === 0 ? [] : [{ liquid: words['range-of'][chart.liquid], bars }];
+  });
+  if (liquids.length === 0) return [];
+  return [
+    { name: 'range-picture', of: car.spec.car.name, unit: printedUnit('distance', { system }), liquids },
+  ];
+}
