@@ -20,7 +20,9 @@ export class Round {
     this.wideM = car.spec.car.width.si + 2 * offM;
     this.lengthM = 2 * (this.longM + this.wideM);
     this.driverSide = car.spec.car['driver-side'] === 'left' ? -1 : 1;
-    this.seatBackM = car.places.get(car.parts.get(car.spec.engine.throttle)?.place ?? '')?.backM ?? car.spec.car.length.si / 2;
+    this.seatBackM =
+      car.places.get(car.parts.get(car.spec.engine.throttle)?.place ?? '')?.backM ??
+      car.spec.car.length.si / 2;
   }
 
   /** Where on the path one stands for a place: the nearest point of it. For a place reached from the seat, beside the seat. */

@@ -5,31 +5,20 @@ import { of } from '../state';
 import { shut } from '../values';
 import { everyCar, type Rule } from './rule';
 
-/** Parts of the day in which no fuel is on its way to a burner. */
-const cold: ReadonlySet<Phase> = new Set([
-  'shut-down',
-  'blow-down',
-  'overnight',
-  'lay-up',
-  'reading-in',
-  'walk-round',
-  'water',
-  'level',
-  'fuel',
-]);
+/** Parts of the day at whose end the car may be left alone. */
+const leaving: ReadonlySet<Phase> = new Set(['shut-down', 'blow-down', 'overnight', 'lay-up']);
 
 export const fuelValvesShutDown: Rule = {
   id: 'fuel-valves-shut-down',
   code: 'rule-fuel-valves-shut-down',
   group: 'fuel',
-  title:
-    'from shutting down until the next fire every fuel valve is shut that is shut when the car is put away',
+  title: 'from shutting down on every fuel valve is shut that is shut when the car is put away',
   reason: 'the car may stand alone, and one valve that weeps has to have another behind it',
   mend: 'shut every fuel valve as part of shutting down, from the burner back to the tank',
   asks: [],
   appliesTo: everyCar,
   atEnd: ({ model, state, procedure }) => {
-    if (!cold.has(procedure.phase)) return undefined;
+    if (!leaving.has(procedure.phase)) return undefined;
     const left = allFuelValves(model.car).find(
       (id) => model.car.spec.valves[id]?.parked === 'shut' && of(state, model.slots.valve, id) !== shut,
     );

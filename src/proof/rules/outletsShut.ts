@@ -40,7 +40,8 @@ export const outletsShut: Rule = {
   appliesTo: everyCar,
   atEnd: ({ model, state, procedure }) => {
     if (procedure.phase === 'lay-up' || procedure.phase === 'emergency') return undefined;
-    const left = passing(model).find((id) => of(state, model.slots.valve, id) !== shut);
+    const worked = new Set(procedure.steps.flatMap((step) => (step.part === undefined ? [] : [step.part])));
+    const left = passing(model).find((id) => worked.has(id) && of(state, model.slots.valve, id) !== shut);
     return left === undefined ? undefined : `${nameOf(model, left)} is left open`;
   },
 };
