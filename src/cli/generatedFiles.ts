@@ -4,6 +4,7 @@ import { readLibrary } from '../procedure/library';
 import { libraryGuide } from '../procedure/libraryGuide';
 import { specJsonSchemaText } from '../spec/jsonSchema';
 import { carSpecReference } from '../spec/reference';
+import { figuresPage } from './figuresPage';
 
 /** One file: its path from the root, and how its text is made. `read` reads other files by their paths. */
 export interface GeneratedFile {
@@ -17,6 +18,7 @@ export const generatedFiles: readonly GeneratedFile[] = [
     path: 'docs/car-spec.md',
     text: (read) => `${carSpecReference(read('docs/car-spec.head.md')).trimEnd()}\n`,
   },
+  { path: 'docs/figures.md', text: (read) => figuresPage(read) },
   { path: 'docs/diagnostics.md', text: () => diagnosticsReference() },
   {
     path: 'docs/procedures.md',
