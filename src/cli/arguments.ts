@@ -16,6 +16,7 @@ export type Asked =
       readonly out: string;
       readonly json: boolean;
     }
+  | { readonly kind: 'new'; readonly file: string }
   | {
       readonly kind: 'make';
       readonly spec: string;
@@ -43,6 +44,7 @@ const takes: Readonly<Record<string, readonly Option[]>> = {
   explain: ['json'],
   compare: ['out', 'json'],
   tour: ['out'],
+  new: [],
   papers: [],
 };
 
@@ -75,6 +77,7 @@ export function readArguments(args: readonly string[]): Asked {
   if (command === 'compare') return twoSpecs(spec, rest, values);
   if (command === 'tour') return specAndWay(spec, rest, values.out);
   if (rest.length > 0) return wrong(`\`${command}\` takes one file; \`${rest.join(' ')}\` is too many`);
+  if (command === 'new') return { kind: 'new', file: spec };
   if (command === 'check') return { kind: 'check', spec, json: values.json === true };
   const sheet = values.on;
   if (sheet !== undefined && sheet !== 'letter' && sheet !== 'a4')

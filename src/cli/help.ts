@@ -12,6 +12,10 @@ export const helpText = `kettlebook: printed papers for one steam car, from one 
   kettlebook explain SPEC [FIGURE] [--json]
       How each figure was worked out: inputs and their lines, method, source, doubt.
 
+  kettlebook new FILE
+      Ask for what a spec needs, with what to measure and where, and write it into FILE. It can be left at
+      any question and gone on with. What was not answered is left out, so that check tells of it.
+
   kettlebook tour SPEC FILE [--out DIR]
       Plan the way in FILE (a list of legs as CSV, or a GPX 1.1 track): water and fuel used, where to stop.
       Prints that as a card into DIR/<name of the spec>/. How FILE is written: docs/figures.md.

@@ -4,9 +4,11 @@ import { check } from './check';
 import { compare } from './compare';
 import { explainFigures } from './explain';
 import { make } from './make';
+import { newCar } from './new';
 import { listPapers } from './papers';
-import { tour } from './tour';
 import type { ExitCode, Terminal } from './terminal';
+import { tour } from './tour';
+import { typedLines } from './typedLines';
 
 export { recallTexts, textsToKeep } from './keptTexts';
 
@@ -22,6 +24,8 @@ export async function commands(asked: Work, root: string, terminal: Terminal): P
       return check(asked, root, terminal);
     case 'explain':
       return explainFigures(asked, root, terminal);
+    case 'new':
+      return newCar(asked, root, terminal, typedLines());
     case 'compare':
       return compare(asked, root, terminal);
     case 'make':

@@ -1,0 +1,213 @@
+/** `kettlebook new`: a spec begun by asking, which can be left at any question and gone on with. */
+import { readFile, writeFile } from 'node:fs/promises';
+import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
+import { judge } from '../newcar/answer';
+import { type Kept, readKept, writeKept } from '../newcar/kept';
+import { type NewCar, type Question, readNewCar } from '../newcar/questions';
+import { type Answers, fillIn, questionsFor } from '../newcar/skeleton';
+import type { Asked } from './arguments';
+import { openCar } from './openCar';
+import { readSharedFiles } from './sharedFiles';
+import { tellProblems } from './tell';
+import { type ExitCode, exitCodes, type Terminal } from './terminal';
+import { unwritable } from './unwritable';
+
+/** Where answers come from: one line each; it ends when the keeper goes away. */
+export type Typed = AsyncIterator<string, void>;
+
+/** What leaves the questions for now. */
+const leaving = 'leave';
+
+/** Ask, write, and say how far the spec has come. */
+export async function newCar(
+  { file }: Extract<Asked, { kind: 'new' }>,
+  root: string,
+  terminal: Terminal,
+  typed: Typed,
+): Promise<ExitCode> {
+  const { texts } = await readSharedFiles(root);
+  const asking = readNewCar(texts.get('new-car.yaml') ?? '', 'shared/new-car.yaml');
+  if (!asking.ok) return fail(asking.problems, terminal);
+  const begun = await begin(file, asking.value, texts, terminal, typed);
+  if (!begun.ok) return fail(begun.problems, terminal);
+  if (begun.value === undefined) {
+    terminal.complain('Nothing was written.');
+    return exitCodes.atFault;
+  }
+  const skeleton = texts.get(`skeletons/${begun.value.kind}.yaml`) ?? '';
+  const questions = questionsFor(skeleton, asking.value.questions);
+  const save = (kept: Kept) =>
+    Promise.all([
+      writeFile(file, fillIn(skeleton, questions, kept.answers)),
+      writeFile(besides(file), writeKept(kept)),
+    ]);
+  try {
+    await save(begun.value);
+    const answers = await askAll(questions, begun.value, save, terminal, typed);
+    return await report(file, root, questions.length - answers.size, terminal);
+  } catch (error) {
+    if (!(error instanceof Error && 'code' in error)) throw error;
+    return fail([unwritable(file, error)], terminal);
+  }
+}
+
+/** The file beside the spec in which the answers are kept. */
+function besides(file: string): string {
+  return `${file.replace(/\.ya?ml$/, '')}.answers.yaml`;
+}
+
+/** Where to begin: the answers of the last time, or a kind of plant. Nothing if the keeper does not want the file written over. */
+async function begin(
+  file: string,
+  { kinds, questions }: NewCar,
+  texts: ReadonlyMap<string, string>,
+  terminal: Terminal,
+  typed: Typed,
+): Promise<Outcome<Kept | undefined>> {
+  const [spec, answers] = await Promise.all([textOf(file), textOf(besides(file))]);
+  const kept = answers === undefined ? undefined : readKept(answers, besides(file));
+  if (kept !== undefined && !kept.ok) return kept;
+  const known = kept?.value;
+  if (known !== undefined && !kinds.some(({ key }) => key === known.kind))
+    return bad([
+      unknownKind(
+        besides(file),
+        known.kind,
+        kinds.map(({ key }) => key),
+      ),
+    ]);
+  if (spec !== undefined) {
+    const skeleton = known === undefined ? undefined : texts.get(`skeletons/${known.kind}.yaml`);
+    const ours =
+      skeleton !== undefined &&
+      known !== undefined &&
+      spec === fillIn(skeleton, questionsFor(skeleton, questions), known.answers);
+    if (!ours && !(await mayWriteOver(file, known !== undefined, terminal, typed))) return good(undefined);
+  }
+  if (known !== undefined) {
+    terminal.say(`Going on where it was left: ${known.answers.size} questions are answered.\n`);
+    return good(known);
+  }
+  const kind = await chooseKind(kinds, terminal, typed);
+  return good(kind === undefined ? undefined : { kind, answers: new Map() });
+}
+
+async function mayWriteOver(
+  file: string,
+  edited: boolean,
+  terminal: Terminal,
+  typed: Typed,
+): Promise<boolean> {
+  const how = edited ? 'was changed by hand since the last question' : 'is there already';
+  terminal.say(`${file} ${how}. Write over it? Type yes or no.`);
+  const { value } = await typed.next();
+  return typeof value === 'string' && value.trim().toLowerCase() === 'yes';
+}
+
+async function chooseKind(
+  kinds: NewCar['kinds'],
+  terminal: Terminal,
+  typed: Typed,
+): Promise<string | undefined> {
+  for (;;) {
+    terminal.say('Which comes nearest to the car?');
+    terminal.say(kinds.map(({ say }, index) => `  ${index + 1}  ${say}`).join('\n'));
+    const { value } = await typed.next();
+    if (typeof value !== 'string' || value.trim() === leaving) return undefined;
+    const chosen = kinds[Number(value.trim()) - 1] ?? kinds.find(({ key }) => key === value.trim());
+    if (chosen !== undefined) return chosen.key;
+    terminal.say(`Type a number from 1 to ${kinds.length}.\n`);
+  }
+}
+
+/** Ask what is not answered yet; every answer is on the disk before the next question. */
+async function askAll(
+  questions: readonly Question[],
+  { kind, answers: before }: Kept,
+  save: (kept: Kept) => Promise<unknown>,
+  terminal: Terminal,
+  typed: Typed,
+): Promise<Answers> {
+  const answers = new Map(before);
+  const waiting = questions.filter(({ key }) => !answers.has(key));
+  terminal.say(
+    `\n${waiting.length} questions. Type ? for what to measure and where, nothing to pass one over, ${leaving} to leave for now.`,
+  );
+  for (const question of waiting) {
+    const reply = await askOne(question, terminal, typed);
+    if (reply.kind === 'leave') break;
+    if (reply.kind === 'pass') continue;
+    answers.set(question.key, reply.text);
+    await save({ kind, answers });
+  }
+  return answers;
+}
+
+/** What came of a question. */
+type Reply =
+  | { readonly kind: 'leave' }
+  | { readonly kind: 'pass' }
+  | { readonly kind: 'answer'; readonly text: string };
+
+/** Ask until there is an answer that can stand, or none is to be had now. */
+async function askOne(question: Question, terminal: Terminal, typed: Typed): Promise<Reply> {
+  const choices = question.choices === undefined ? '' : ` (${question.choices.join(', ')})`;
+  for (;;) {
+    terminal.say(`\n${question.ask}${choices}`);
+    const { value } = await typed.next();
+    if (typeof value !== 'string' || value.trim() === leaving) return { kind: 'leave' };
+    const text = value.trim();
+    if (text === '') return { kind: 'pass' };
+    if (text === '?') {
+      terminal.say(`  Measure: ${question.measure}.`);
+      continue;
+    }
+    const judged = judge(question, text);
+    if (judged.ok) return { kind: 'answer', text: judged.text };
+    terminal.say(`  ${judged.why}`);
+  }
+}
+
+/** What `check` says of it so far. */
+async function report(file: string, root: string, open: number, terminal: Terminal): Promise<ExitCode> {
+  terminal.say(
+    `\nWritten into ${file}. ${open === 0 ? 'Every question is answered.' : `${open} questions are open; \`kettlebook new ${file}\` goes on.`}`,
+  );
+  const opened = await openCar(file, root);
+  const problems = (opened.ok ? opened.remarks : opened.problems).filter(
+    ({ severity }) => !opened.ok || severity === 'error',
+  );
+  tellProblems(problems, terminal);
+  terminal.say(
+    opened.ok
+      ? 'It passes `kettlebook check`. Now go through it at the car: every part under LOOK AT THE CAR is the usual one, and nobody has looked yet.'
+      : 'What is missing stands above; the same is told by `kettlebook check`.',
+  );
+  return exitCodes.done;
+}
+
+async function textOf(path: string): Promise<string | undefined> {
+  try {
+    return await readFile(path, 'utf8');
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
+    throw error;
+  }
+}
+
+function fail(problems: readonly Diagnostic[], terminal: Terminal): ExitCode {
+  tellProblems(problems, terminal);
+  return exitCodes.atFault;
+}
+
+function unknownKind(file: string, kind: string, kinds: readonly string[]): Diagnostic {
+  return {
+    code: 'spec-not-a-choice',
+    severity: 'error',
+    at: { file, line: 1, column: 1, path: 'kind' },
+    message: `there is no kind of plant \`${kind}\` to go on with`,
+    found: `\`${kind}\``,
+    expected: kinds.map((each) => `\`${each}\``).join(', '),
+    mend: 'put one of these there, or delete the file and begin anew',
+  };
+}

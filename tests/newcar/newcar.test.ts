@@ -1,0 +1,182 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { newCar } from '../../src/cli/new';
+import { judge } from '../../src/newcar/answer';
+import { readNewCar } from '../../src/newcar/questions';
+import { fillIn, questionsFor } from '../../src/newcar/skeleton';
+import { carFrom, goodOf, inWords, root } from '../whole/made';
+import { replyTo } from './replies';
+
+const shared = (name: string) => readFileSync(join(root, 'shared', name), 'utf8');
+const asking = goodOf(readNewCar(shared('new-car.yaml'), 'new-car.yaml'));
+const skeletonOf = (kind: string) => shared(`skeletons/${kind}.yaml`);
+const kinds = asking.kinds.map(({ key }) => key);
+
+function replies(kind: string): Map<string, string> {
+  return new Map(
+    questionsFor(skeletonOf(kind), asking.questions).map(({ key }) => [key, replyTo(key)] as const),
+  );
+}
+
+describe.each(kinds)('%s', (kind) => {
+  const skeleton = skeletonOf(kind);
+
+  test('answered in full, it passes every check, the proof with it', async () => {
+    const outcome = await carFrom(fillIn(skeleton, asking.questions, replies(kind)));
+    expect(
+      outcome.ok ? [] : outcome.problems.filter(({ severity }) => severity === 'error').map(inWords),
+    ).toEqual([]);
+  });
+
+  test('every mark in it has a question, and nothing unanswered is made up', () => {
+    const text = fillIn(skeleton, asking.questions, new Map());
+    expect(text).not.toMatch(/<[a-z-]+>/);
+    const marks = skeleton.match(/<[a-z0-9-]+>/g) ?? [];
+    expect(marks.length).toBeGreaterThan(50);
+    expect(text.match(/# not answered: /g)).toHaveLength(marks.length);
+  });
+
+  test('no amount stands in it but those of the reader’s eye and of a whole', () => {
+    const amounts = skeleton
+      .split('\n')
+      .filter((line) => !line.startsWith('#') && /: *-?\d/.test(line))
+      .map((line) => line.trim());
+    expect(new Set(amounts)).toEqual(
+      new Set([
+        'kettlebook: 1',
+        'dash: 28 in',
+        'lap: 18 in',
+        'wall: 5 ft',
+        ...(skeleton.includes('share: 100 %') ? ['share: 100 %'] : []),
+      ]),
+    );
+  });
+
+  test('one answer left out is told by check, at its place or at what it belongs to', async () => {
+    const given = replies(kind);
+    given.delete('working-pressure');
+    const outcome = await carFrom(fillIn(skeleton, asking.questions, given));
+    expect(
+      outcome.ok ? [] : outcome.problems.map(({ code, message }) => `${code} ${message}`).join('\n'),
+    ).toContain('working-pressure');
+  });
+});
+
+test('an estimate is a share of an answer, marked about and as not measured', () => {
+  const given = replies('small-runabout');
+  given.delete('water-reserve');
+  const text = fillIn(skeletonOf('small-runabout'), asking.questions, given);
+  expect(text).toMatch(/reserve: about 4\.00 US gal {4}# estimated, not measured: /);
+});
+
+describe('answers', () => {
+  const question = (answer: 'number' | 'date' | 'volume' | 'one-of') => ({
+    key: 'a',
+    ask: 'A?',
+    measure: 'it',
+    answer,
+    choices: ['left', 'right'],
+  });
+
+  test.each([
+    ['volume', '25 US gal', true],
+    ['volume', '25 gal', false],
+    ['volume', '25', false],
+    ['number', 'four', false],
+    ['number', '1.5', true],
+    ['date', '2026-02-30', false],
+    ['date', '2026-02-28', true],
+    ['one-of', '2', true],
+    ['one-of', 'Left', true],
+    ['one-of', 'middle', false],
+  ] as const)('%s: %s', (answer, typed, ok) => {
+    const judged = judge(question(answer), typed);
+    expect(judged.ok).toBe(ok);
+    if (!judged.ok) expect(judged.why.length).toBeGreaterThan(10);
+  });
+});
+
+describe('at the terminal', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'kettlebook-new-'));
+  const file = join(folder, 'bramble.yaml');
+  const kept = join(folder, 'bramble.answers.yaml');
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  beforeEach(() => {
+    rmSync(file, { force: true });
+    rmSync(kept, { force: true });
+  });
+
+  /** Type some lines, then go away. */
+  async function type(...lines: readonly string[]): Promise<{ code: number; said: string }> {
+    const said: string[] = [];
+    const say = (text: string) => void said.push(text);
+    async function* typed() {
+      yield* lines;
+    }
+    const code = await newCar({ kind: 'new', file }, root, { say, complain: say, columns: 100 }, typed());
+    return { code, said: said.join('\n') };
+  }
+
+  const runabout = kinds.indexOf('small-runabout') + 1;
+  const keys = questionsFor(skeletonOf('small-runabout'), asking.questions).map(({ key }) => key);
+
+  test('answered to the end, in two goes, it passes check', async () => {
+    const first = await type(`${runabout}`, ...keys.slice(0, 7).map(replyTo), 'leave');
+    expect(first.code).toBe(0);
+    expect(first.said).toContain(`${keys.length - 7} questions are open`);
+    const second = await type(...keys.slice(7).map(replyTo));
+    expect(second.said).toContain('7 questions are answered.');
+    expect(second.said).toContain('Every question is answered.');
+    expect(second.said).toContain('It passes `kettlebook check`.');
+    expect(second.said).not.toContain('error[');
+  });
+
+  test('a pipe that ends in the middle leaves what was answered, and check tells the rest', async () => {
+    const { code, said } = await type(`${runabout}`, 'Bramble');
+    expect(code).toBe(0);
+    expect(readFileSync(file, 'utf8')).toContain('  name: Bramble');
+    expect(said).toContain('error[spec-missing]');
+  });
+
+  test('a wrong answer is asked again, ? tells what to measure, nothing passes over', async () => {
+    const upTo = keys.indexOf('length');
+    const { said } = await type(
+      `${runabout}`,
+      ...keys.slice(0, upTo).map(replyTo),
+      '?',
+      '9',
+      '',
+      '4 ft',
+      'leave',
+    );
+    expect(said).toContain('Measure: from the foremost to the rearmost point');
+    expect(said).toContain('That cannot be read: expected');
+    const text = readFileSync(file, 'utf8');
+    expect(text).toMatch(/# not answered: length:/);
+    expect(text).toContain('  width: 4 ft');
+  });
+
+  test('a spec that is there is not written over unasked', async () => {
+    writeFileSync(file, 'mine: true\n');
+    for (const answers of [[], ['no'], ['']]) {
+      const { code, said } = await type(...answers);
+      expect(code).toBe(1);
+      expect(said).toContain('Write over it?');
+      expect(readFileSync(file, 'utf8')).toBe('mine: true\n');
+      expect(existsSync(kept)).toBe(false);
+    }
+    await type('yes', `${runabout}`, 'Bramble');
+    expect(readFileSync(file, 'utf8')).toContain('  name: Bramble');
+  });
+
+  test('nor is one that was begun here and changed by hand since', async () => {
+    await type(`${runabout}`, 'Bramble');
+    const edited = `${readFileSync(file, 'utf8')}# my own words\n`;
+    writeFileSync(file, edited);
+    const { said } = await type('no');
+    expect(said).toContain('was changed by hand');
+    expect(readFileSync(file, 'utf8')).toBe(edited);
+  });
+});
