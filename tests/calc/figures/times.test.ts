@@ -10,18 +10,21 @@ describe('raising steam', () => {
     expect(measureOf(tiny([', full-rate: 3 US gal/h', '']), 'steam-cold-working')).toContain('full-rate');
   });
 
-  test.each(demoNames)(
-    '%s: a higher pressure is reached later, a warm boiler sooner, more metal later',
-    (name) => {
-      const { raising } = demoCar(name).figures;
-      const [cold, warm] = raising.curves;
-      const seconds = (curve: typeof cold) => curve?.checks.map((check) => check.seconds ?? Number.NaN) ?? [];
-      expect(seconds(cold)).toEqual([...seconds(cold)].sort((a, b) => a - b));
-      for (const [index, time] of seconds(warm).entries())
-        expect(time).toBeLessThan(seconds(cold)[index] ?? 0);
-      expect(seconds(cold).length).toBeGreaterThan(2);
-    },
-  );
+  test.each(demoNames)('%s: a higher pressure is reached later, a warm boiler sooner', (name) => {
+    const { raising } = demoCar(name).figures;
+    const [cold, warm] = raising.curves;
+    const seconds = (curve: typeof cold) => curve?.checks.map((check) => check.seconds ?? Number.NaN) ?? [];
+    expect(seconds(cold)).toEqual([...seconds(cold)].sort((a, b) => a - b));
+    for (const [index, time] of seconds(warm).entries()) expect(time).toBeLessThan(seconds(cold)[index] ?? 0);
+    expect(seconds(cold).length).toBeGreaterThan(2);
+  });
+
+  test('more metal to heat takes longer', () => {
+    const heavy = demoCar('marigold', ['steel-mass: about 330 lb', 'steel-mass: about 430 lb']);
+    expect(siOf(heavy, 'steam-cold-working')).toBeGreaterThan(
+      siOf(demoCar('marigold'), 'steam-cold-working') * 1.02,
+    );
+  });
 
   test('every time in the tables is a figure of its own', () => {
     const { figures } = demoCar('marigold');
