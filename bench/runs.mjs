@@ -18,7 +18,8 @@ function once(args, cwd) {
   });
   const milliseconds = Number(process.hrtime.bigint() - started) / 1e6;
   if (child.status !== 0) throw new Error(`${args.join(' ')} ended with ${child.status}\n${child.stderr}`);
-  return { milliseconds, megabytes: Number(child.output[3]) / 1024 };
+  const { maxRSS, processorMs } = JSON.parse(child.output[3]);
+  return { milliseconds, processorMs, megabytes: maxRSS / 1024 };
 }
 
 /** Median and spread of several runs after one warm-up. */
@@ -32,6 +33,21 @@ export function timed(args, cwd, runs = 7) {
     mostMs: Math.max(...times),
     megabytes: median(measured.map((run) => run.megabytes)),
   };
+}
+
+/**
+ * Median processor time in milliseconds, user and system together, of each of several commands run in turn. Processor time
+ * and not wall time, so that the ratio of two commands holds on a machine that has other work.
+ */
+export function beside(commands, cwd, runs) {
+  const spent = commands.map(() => []);
+  for (let run = 0; run <= runs; run += 1) {
+    for (const [index, args] of commands.entries()) {
+      const { processorMs } = once(args, cwd);
+      if (run > 0) spent[index].push(processorMs);
+    }
+  }
+  return spent.map(median);
 }
 
 /** One line of the report. */

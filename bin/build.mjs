@@ -25,9 +25,20 @@ export async function build({
   mkdirSync(folder, { recursive: true });
   const loader = join(folder, 'kettlebook.cjs');
   for (const old of ['program.cache', 'shared.json']) rmSync(join(folder, old), { force: true });
+  await bundleOnly(entry, join(folder, 'program.js'));
+  copyFileSync(join(here, 'load.cjs'), loader);
+  // loaded once, so that what every run needs is already compiled in what is kept
+  const { keep, textsToKeep } = createRequire(import.meta.url)(loader);
+  if (textsToKeep) writeFileSync(join(folder, 'shared.json'), await textsToKeep(dirname(here)));
+  writeFileSync(join(folder, 'program.cache'), keep());
+  return loader;
+}
+
+/** Bundle `entry` and everything it uses into the file `outfile`. */
+export async function bundleOnly(entry, outfile) {
   await bundle({
     entryPoints: [entry],
-    outfile: join(folder, 'program.js'),
+    outfile,
     bundle: true,
     platform: 'node',
     format: 'cjs',
@@ -40,12 +51,6 @@ export async function build({
     define: { 'import.meta.url': 'programUrl' },
     plugins: [withoutBrotli],
   });
-  copyFileSync(join(here, 'load.cjs'), loader);
-  // loaded once, so that what every run needs is already compiled in what is kept
-  const { keep, textsToKeep } = createRequire(import.meta.url)(loader);
-  if (textsToKeep) writeFileSync(join(folder, 'shared.json'), await textsToKeep(dirname(here)));
-  writeFileSync(join(folder, 'program.cache'), keep());
-  return loader;
 }
 
 /**

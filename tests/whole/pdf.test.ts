@@ -22,7 +22,7 @@ describe.each(demoNames)('the files of %s', (name) => {
       for (const { fileName, bytes } of [paper, ...(paper.sheets === undefined ? [] : [paper.sheets])])
         expect(pdfBreaches(new PdfFile(Buffer.from(bytes))), fileName).toEqual([]);
     }
-  });
+  }, 300_000);
 
   test('are the same to the byte when made again', async () => {
     const again = await make(name);
