@@ -27,6 +27,7 @@ const widestLabelPt = 110;
 /** Widest labels that are tried, from the easiest to read to the narrowest. */
 const labelWidths = [widestLabelPt, 96, 84, 74, 66, 58, 52, 46, 40, 34];
 const gapPt = 7;
+const noExtent = { left: 0, right: 0 };
 const margin = 1;
 /** Between level pipes; above the first; below the last, with room for an arrow. */
 const track = { stepPt: 7, abovePt: 5, belowPt: 11 };
@@ -46,9 +47,13 @@ export function layOutPlumbing(input: PlumbingInput, fonts: FontSet): PlumbingLa
   const halfOf = (item: Item): number => (item.part ? symbolSize(item.part, pipes.get(item) ?? 0)[0] / 2 : 0);
   const wanted = (input.widthPt ?? 480) - 2 * margin;
   const links = chains.flatMap(linksOf);
-  const fit = widest(wanted, (mostPt) =>
-    columns(layers, links, (item) => extentOf(item, pipes.get(item) ?? 0, fonts, mostPt), gapPt),
-  );
+  const items = layers.flat();
+  const fit = widest(wanted, (mostPt) => {
+    const extents = new Map(
+      items.map((item) => [item, extentOf(item, pipes.get(item) ?? 0, fonts, mostPt)] as const),
+    );
+    return columns(layers, links, (item) => extents.get(item) ?? noExtent, gapPt);
+  });
   const shift = margin + Math.max(0, (wanted - fit.placed.widthPt) / 2);
   const at = new Map([...fit.placed.at].map(([item, x]) => [item, x + shift]));
   const ports = portsOf(joints, at, halfOf);
@@ -127,10 +132,13 @@ function widest(
   wantedPt: number,
   place: (mostPt: number) => Columns,
 ): { readonly mostPt: number; readonly placed: Columns } {
-  const tried = labelWidths.map((mostPt) => ({ mostPt, placed: place(mostPt) }));
-  const fits = tried.find(({ placed }) => placed.widthPt <= wantedPt);
-  const narrowest = tried.reduce((best, one) => (one.placed.widthPt < best.placed.widthPt ? one : best));
-  return fits ?? narrowest;
+  let narrowest: { readonly mostPt: number; readonly placed: Columns } | undefined;
+  for (const mostPt of labelWidths) {
+    const placed = place(mostPt);
+    if (placed.widthPt <= wantedPt) return { mostPt, placed };
+    if (narrowest === undefined || placed.widthPt < narrowest.placed.widthPt) narrowest = { mostPt, placed };
+  }
+  return narrowest ?? { mostPt: 0, placed: place(0) };
 }
 
 /** Layers and channels one under the other. */

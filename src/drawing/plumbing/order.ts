@@ -86,22 +86,33 @@ function exchanged(
   links: readonly Link[],
   turns: readonly (readonly [Item, Item])[],
 ): readonly (readonly Item[])[] {
-  let least = cost(layers, links, turns);
-  for (let round = 0; round < 8; round += 1) {
-    const before = least;
-    for (const layer of layers) {
-      for (let gap = 1; gap <= 2; gap += 1) {
-        for (let index = gap; index < layer.length; index += 1) {
-          swap(layer, index - gap, index);
-          const now = cost(layers, links, turns);
-          if (now < least) least = now;
-          else swap(layer, index - gap, index);
-        }
-      }
-    }
-    if (least === before) break;
+  const around = layers.map((layer, number) => {
+    const own = new Set(layer);
+    const nearLayers = layers.slice(Math.max(0, number - 1), number + 2);
+    const nearLinks = links.filter(({ upper, lower }) => own.has(upper) || own.has(lower));
+    const nearTurns = turns.filter(([item]) => own.has(item));
+    return { layer, costNow: () => cost(nearLayers, nearLinks, nearTurns) };
+  });
+  for (let round = 0, bettered = true; bettered && round < 8; round += 1) {
+    bettered = false;
+    for (const { layer, costNow } of around) if (exchangeIn(layer, costNow)) bettered = true;
   }
   return layers;
+}
+
+/** Whether any two of the layer have changed places for the better. What they do not touch costs the same as before. */
+function exchangeIn(layer: Item[], costNow: () => number): boolean {
+  let least = costNow();
+  let bettered = false;
+  for (let gap = 1; gap <= 2; gap += 1) {
+    for (let index = gap; index < layer.length; index += 1) {
+      swap(layer, index - gap, index);
+      const now = costNow();
+      if (now < least - 1e-9) [least, bettered] = [now, true];
+      else swap(layer, index - gap, index);
+    }
+  }
+  return bettered;
 }
 
 function swap(layer: Item[], a: number, b: number): void {
