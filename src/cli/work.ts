@@ -6,7 +6,6 @@ import { explainFigures } from './explain';
 import { make } from './make';
 import { newCar } from './new';
 import { listPapers } from './papers';
-import { tour } from './tour';
 import type { ExitCode, Terminal } from './terminal';
 import { tour } from './tour';
 import { typedLines } from './typedLines';
