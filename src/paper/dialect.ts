@@ -17,15 +17,12 @@ export interface Dialect {
   say(text: string): string;
   /** The same for a template: what stands in tags is left too. */
   sayTemplate(text: string): string;
-  /** The same for a text that already holds names of the car: whole `names` are left as they are. */
-  sayAround(text: string, names: readonly string[]): string;
 }
 
 /** Leaves every text as it is: for languages that have no list. */
 export const plainDialect: Dialect = {
   say: (text) => text,
   sayTemplate: (text) => text,
-  sayAround: (text) => text,
 };
 
 const dialectFile = /^words\/([a-z]{2,3}-[A-Z]{2})\.ya?ml$/;
@@ -83,12 +80,6 @@ export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
   return {
     say: (text) => outside(text, braces, swap),
     sayTemplate: (text) => outside(text, bracesOrTags, swap),
-    sayAround: (text, names) => {
-      const longest = [...names].filter((name) => name !== '').sort((a, b) => b.length - a.length);
-      return longest.length === 0
-        ? swap(text)
-        : outside(text, new RegExp(longest.map(escaped).join('|')), swap);
-    },
   };
 }
 

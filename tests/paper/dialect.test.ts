@@ -29,10 +29,6 @@ describe('a list of words', () => {
     );
   });
 
-  test('around names of the car, leaves those as they are', () => {
-    expect(british.sayAround('vapor of the vapor tank', ['vapor tank'])).toBe('vapour of the vapor tank');
-  });
-
   test('touches printed texts of a form, not its conditions', () => {
     const form = { say: 'Open the hood', when: { has: { duty: 'hood' } }, id: 'hood' };
     expect(formIn(british, form)).toEqual({ ...form, say: 'Open the bonnet' });
