@@ -1,13 +1,16 @@
 /** The reprint slip: what changed with this issue, which cards to destroy, which to print again. */
-import { layoutPages } from '../layout/flow/layout-pages';
+import { layoutSheet } from '../layout/card/layout-card';
 import { identityContext } from '../paper/context/identity';
-import { footOf, headOf } from '../paper/heads';
+import { identityLine } from '../paper/heads';
 import { leastBookSizes } from '../paper/legible';
 import type { Paper } from '../paper/paper';
 import { pageSheet } from '../paper/sheets';
 import { type ChangeGroup, type Comparison, changeGroups } from './comparison';
 
 const title = 'Reprint slip';
+
+/** One page in most years; after a rebuild, a few. */
+const mostFaces = 40;
 
 /** What each group of changes is called. */
 export const groupWords: Readonly<Record<ChangeGroup, string>> = {
@@ -32,14 +35,15 @@ export function reprintSlip(comparison: Comparison): Paper {
     layOut: (blocks, world, mark) => {
       const sheet = pageSheet(world);
       if (!sheet.ok) return sheet;
-      return layoutPages(blocks, {
+      return layoutSheet(blocks, {
         fonts: world.fonts,
         theme: world.theme,
         sheet: sheet.value,
-        head: headOf(world, title),
-        foot: footOf(world, mark),
-        firstPage: { head: false, foot: true },
-        chaptersOnNewPage: false,
+        title,
+        leastPt: leastBookSizes(world.fonts),
+        mostPt: world.theme.type.body.size,
+        foot: [world.car.spec.car.name, title, identityLine(world, mark)],
+        mostFaces,
       });
     },
   };
