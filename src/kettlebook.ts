@@ -11,6 +11,7 @@ import type { Car } from './car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
+import { readScreenLook, type ScreenLook } from './html/look';
 import { readTheme, type Theme } from './layout/theme';
 import type { Templates } from './markup/template/compile';
 import { type Dialect, readDialects } from './paper/dialect';
@@ -58,6 +59,7 @@ export interface Workshop {
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
   readonly theme: Theme;
+  readonly screen: ScreenLook;
   readonly templates: Templates;
   readonly templateText: string;
   /** Text of each template as it stands in its file. */
@@ -106,6 +108,11 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const words = from('words/en.yaml', readWords);
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);
+  const screen = readScreenLook({
+    data: shared.texts.get('screen/screen.yaml') ?? '',
+    style: shared.texts.get('screen/page.css') ?? '',
+    script: shared.texts.get('screen/page.js') ?? '',
+  });
   const theme = from(`themes/${shared.theme ?? 'plain'}.yaml`, (text, file) => readTheme(text, file, fonts));
   const dialects = readDialects(shared.texts);
   const guideFiles = readGuide(shared.texts, {
@@ -122,6 +129,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     glossary,
     faults,
     theme,
+    screen,
     dialects,
     ...(library.ok ? [guideFiles] : []),
   ];
@@ -136,6 +144,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     !glossary.ok ||
     !faults.ok ||
     !theme.ok ||
+    !screen.ok ||
     !dialects.ok ||
     !guideFiles.ok
   )
@@ -159,6 +168,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       glossary: glossary.value,
       faults: faults.value,
       theme: theme.value,
+      screen: screen.value,
       templates: plain.value.templates,
       templateText: plain.value.templateText,
       templateSources: shared.templates,

@@ -10,6 +10,7 @@ export async function textsToKeep(root: string): Promise<string> {
   const { texts } = await readSharedFiles(root);
   const kept: KeptText[] = [];
   for (const [name, text] of texts) {
+    if (!/\.ya?ml$/.test(name)) continue;
     const read = readSource(text, name);
     if (!read.ok) continue;
     const { data } = read.value;

@@ -42,6 +42,7 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
     const rows: Row[] = [];
     const made = await makePapers(ready, papers.chosen, workshop, async (paper) => {
       rows.push(rowOf(paper, await aside.write(paper.fileName, paper.bytes)));
+      await aside.write(paper.screen.fileName, paper.screen.bytes);
       const { sheets } = paper;
       if (sheets === undefined) return;
       rows.push(rowOfSheets(sheets, await aside.write(sheets.fileName, sheets.bytes)));
@@ -53,7 +54,7 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
     }
     await aside.keep();
     tellProblems(problems, terminal);
-    terminal.say(tableOf(rows));
+    terminal.say(`${tableOf(rows)}\n\nEach paper stands beside its PDF as a page for a screen too (.html).`);
     return exitCodes.done;
   } catch (error) {
     await aside.discard();

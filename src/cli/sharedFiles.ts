@@ -15,7 +15,7 @@ const fontNames: Readonly<Record<Face, string>> = {
 /** Read `shared` and `templates` under `root`. Throws if a folder or font is missing: then the program itself is broken. */
 export async function readSharedFiles(root: string): Promise<SharedFiles> {
   const [texts, templates, fonts] = await Promise.all([
-    readTexts(join(root, 'shared'), /\.ya?ml$/, (name) => name),
+    readTexts(join(root, 'shared'), /\.(ya?ml|css|js)$/, (name) => name),
     readTexts(join(root, 'templates'), /\.hbs$/, (name) => name.replace(/\.hbs$/, '')),
     Promise.all(
       Object.entries(fontNames).map(

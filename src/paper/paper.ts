@@ -1,11 +1,14 @@
 /** What a paper is, and the one way from its content to bytes. */
 
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import type { CarFigures } from '../calc/figures/carFigures';
 import type { Liquids } from '../calc/fuel/liquids';
 import type { Car } from '../car/car';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import type { Drawing } from '../drawing/drawing';
 import type { Face, FontSet } from '../font/metrics';
+import type { ScreenLook } from '../html/look';
+import { writeScreenPage } from '../html/page';
 import type { LaidOut } from '../layout/frame';
 import { bookwise, type Turning } from '../layout/impose';
 import type { Theme } from '../layout/theme';
@@ -44,6 +47,7 @@ export interface World {
   readonly faults: readonly SignsAndCauses[];
   readonly phrases: Phrases;
   readonly theme: Theme;
+  readonly screen: ScreenLook;
   readonly fonts: FontSet;
   readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
   readonly templates: Templates;
@@ -75,6 +79,8 @@ export interface MadePaper {
   readonly fileName: string;
   readonly fingerprint: string;
   readonly bytes: Uint8Array;
+  /** The same as one page for a screen. */
+  readonly screen: { readonly fileName: string; readonly bytes: Uint8Array };
   /** The same put together on the paper in the printer, if that holds more than one page of it: a card. */
   readonly sheets?: PrintedSheets;
   readonly laidOut: LaidOut;
@@ -92,7 +98,7 @@ export interface PrintedSheets {
 }
 
 /** A paper up to its pages, before it is written as PDF. */
-export type SetPaper = Omit<MadePaper, 'bytes' | 'sheets'>;
+export type SetPaper = Omit<MadePaper, 'bytes' | 'sheets' | 'screen'>;
 
 /** A paper filled in and read, before it is laid out. */
 export interface FilledPaper {
@@ -160,9 +166,10 @@ export async function makePaper(paper: Paper, world: World): Promise<Outcome<Mad
     fontFiles: world.fontFiles,
   };
   const bytes = await writePdf(laidOut, facts);
+  const screen = { fileName: `${paper.name}.html`, bytes: utf8ToBytes(screenPage(set.value, world)) };
   const together = onSheets(laidOut, world);
   const [side] = together?.pages ?? [];
-  if (together === undefined || side === undefined) return good({ ...set.value, bytes }, set.remarks);
+  if (together === undefined || side === undefined) return good({ ...set.value, bytes, screen }, set.remarks);
   const turning = bookwise(side);
   const sheets = {
     fileName: `${paper.name}-sheets.pdf`,
@@ -170,7 +177,22 @@ export async function makePaper(paper: Paper, world: World): Promise<Outcome<Mad
     laidOut: together,
     turning,
   };
-  return good({ ...set.value, bytes, sheets }, set.remarks);
+  return good({ ...set.value, bytes, screen, sheets }, set.remarks);
+}
+
+/** The same blocks as a page for a screen. */
+function screenPage({ title, fingerprint: mark, blocks }: SetPaper, { car, screen, fonts }: World): string {
+  return writeScreenPage(blocks, {
+    title,
+    language: car.spec.print.language,
+    car: car.spec.car.name,
+    issue: car.spec.issue.letter,
+    date: car.spec.issue.date,
+    fingerprint: mark,
+    invented: car.spec.car.invented ?? false,
+    look: screen,
+    fonts,
+  });
 }
 
 function inPaper(problem: Diagnostic, paper: Paper): Diagnostic {
