@@ -171,6 +171,9 @@ export function wayOutFindings(
   return [...failures, ...far];
 }
 
+/** As many leaks as a keeper will read on the terminal; the manual has them all. */
+const shownLeaks = 3;
+
 /** One remark for everything that no valve cuts off. */
 export function isolationFindings(model: Model, found: readonly Isolation[]): readonly Diagnostic[] {
   const open = found.filter((each) => each.valves === undefined);
@@ -183,10 +186,17 @@ export function isolationFindings(model: Model, found: readonly Isolation[]): re
       message: `${open.length} of ${found.length} places that can leak have no valve that cuts them off`,
       expected: 'a valve next to each tank and next to the boiler',
       mend: 'for these, what feeds them has to be emptied or let down; the table of what to shut says which',
-      notes: open.map(
-        ({ leak, sources }) =>
-          `${leakWords(model, leak)}: fed by ${sources.map((id) => nameOf(model, id)).join(' and ')}.`,
-      ),
+      notes: [
+        ...open
+          .slice(0, shownLeaks)
+          .map(
+            ({ leak, sources }) =>
+              `${leakWords(model, leak)}: fed by ${sources.map((id) => nameOf(model, id)).join(' and ')}.`,
+          ),
+        ...(open.length > shownLeaks
+          ? [`The manual lists all ${open.length}, in its chapter on valves and leaks.`]
+          : []),
+      ],
     },
   ];
 }
