@@ -6,7 +6,7 @@ import type { Flows } from './flows';
 import { allKnown } from './knowing';
 import type { Model } from './model';
 import { simulate } from './simulate';
-import { at, keyOf, type State } from './state';
+import { at, type State, situationOf } from './state';
 import { steam } from './values';
 
 /** Runs of the emergencies from every state with steam up at the end of a procedure, everything being known. */
@@ -21,7 +21,8 @@ export function emergencyRuns(
   for (const run of chain.runs) {
     if (at(run.trace.end, model.slots.steam) === steam.none) continue;
     const state = allKnown(model, run.trace.end);
-    starts.set(keyOf(state), { state, follows: run });
+    const key = situationOf(model, state);
+    if (!starts.has(key)) starts.set(key, { state, follows: run });
   }
   return procedures
     .filter((procedure) => procedure.phase === 'emergency')

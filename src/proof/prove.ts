@@ -125,7 +125,7 @@ function walk(
 ): { readonly procedures: Procedures; readonly savings: readonly Saving[] } {
   const before = chainOf(model, flows, book, given, day);
   const faults = faultsOf(before);
-  const critical = criticalIn(trySlips(model, flows, book, given, day, before));
+  const critical = criticalIn(trySlips(model, flows, book, given, day, before, new Set(['left out'])));
   const stillSafe = (changed: Procedures) =>
     [...faultsOf(chainOf(model, flows, book, changed, day))].every((fault) => faults.has(fault));
   return forTheFeet(model, given, critical, stillSafe);

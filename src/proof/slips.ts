@@ -174,7 +174,7 @@ class Plain {
   }
 }
 
-/** Try every slip in every procedure of a day. */
+/** Try every slip in every procedure of a day; of some kinds only, if they are given. */
 export function trySlips(
   model: Model,
   flows: Flows,
@@ -182,8 +182,9 @@ export function trySlips(
   procedures: Procedures,
   day: Day,
   chain: Chain,
+  kinds: ReadonlySet<SlipKind> = new Set(slipKinds),
 ): readonly TriedSlip[] {
-  const trial = new Trial(model, flows, book, day);
+  const trial = new Trial(model, flows, book, day, kinds);
   return procedures.flatMap((procedure) => {
     const run = chain.of.get(procedure.id)?.find((each) => each.brokenOffAt === undefined);
     return run === undefined ? [] : trial.ofProcedure(procedures, run);
@@ -196,6 +197,7 @@ class Trial {
     private readonly flows: Flows,
     private readonly book: RuleBook,
     private readonly day: Day,
+    private readonly kinds: ReadonlySet<SlipKind>,
   ) {}
 
   ofProcedure(procedures: Procedures, run: Run): readonly TriedSlip[] {
@@ -215,17 +217,19 @@ class Trial {
     const slips: TriedSlip[] = [];
     procedure.steps.forEach((step, index) => {
       const slip = (kind: SlipKind, valve?: PartId): Slip => ({ kind, procedure, step, valve });
-      slips.push(worst(slip('left out'), (plain) => this.leaveOut(plain, index)));
-      if (step.action !== 'write')
+      const trying = (kind: SlipKind) => this.kinds.has(kind);
+      if (trying('left out')) slips.push(worst(slip('left out'), (plain) => this.leaveOut(plain, index)));
+      if (trying('done twice') && step.action !== 'write')
         slips.push(worst(slip('done twice'), (plain) => this.doTwice(plain, index)));
-      if (index > 0) slips.push(worst(slip('done too early'), (plain) => this.doEarly(plain, index)));
-      for (const valve of this.neighbours(step))
+      if (trying('done too early') && index > 0)
+        slips.push(worst(slip('done too early'), (plain) => this.doEarly(plain, index)));
+      for (const valve of trying('done to the neighbour') ? this.neighbours(step) : [])
         slips.push(
           worst(slip('done to the neighbour', valve), (plain) => this.doToOther(plain, index, valve)),
         );
     });
-    if (run.follows === undefined || this.day.nightAfter.has(run.follows.procedure.id))
-      slips.push(...this.foundWrong(procedure, worst));
+    const morning = run.follows === undefined || this.day.nightAfter.has(run.follows.procedure.id);
+    if (morning && this.kinds.has('found wrong')) slips.push(...this.foundWrong(procedure, worst));
     return slips;
   }
 

@@ -83,3 +83,37 @@ export function parkedState(model: Model): State {
   state[slots.level] = level.doubtful;
   return state;
 }
+
+/**
+ * A key for how the car stands as far as flow, fire, steam, locks and brakes go, whatever lies about and wherever people
+ * are but for the driver’s seat.
+ */
+export function situationOf(model: Model, state: State): string {
+  const { slots } = model;
+  const also = [
+    ...slots.pressure.values(),
+    ...slots.cap.values(),
+    ...slots.flame.values(),
+    ...slots.lock.values(),
+    ...slots.control.values(),
+  ];
+  const ones = [
+    slots.seat,
+    slots.burnerFront,
+    slots.outlets,
+    slots.chocked,
+    slots.outdoors,
+    slots.vapour,
+    slots.spilt,
+    slots.ranDry,
+    slots.flowed,
+  ];
+  const flow = state.slice(0, model.flowSize);
+  for (const slot of slots.content.values())
+    if (at(flow, slot) === content.enough) flow[slot] = content.doubtful;
+  return String.fromCharCode(
+    ...flow,
+    ...also.map((slot) => at(state, slot)),
+    ...ones.map((slot) => at(state, slot)),
+  );
+}

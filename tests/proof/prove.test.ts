@@ -189,7 +189,9 @@ describe('a finding', () => {
 
   test('a way out that does not make the car safe is told', () => {
     const short = withChanges('marigold', without('shut-everything', 'cut-fuel'));
-    expect(short.diagnostics.filter((each) => each.code === 'proof-no-way-out')[0]?.message).toMatch(/still (burns|comes)/);
+    expect(short.diagnostics.filter((each) => each.code === 'proof-no-way-out')[0]?.message).toMatch(
+      /still (burns|comes)/,
+    );
     const none = withChanges('marigold', (all) => all.filter((each) => each.id !== 'shut-everything'));
     expect(none.diagnostics.map((each) => each.code)).toContain('proof-no-way-out');
   });
