@@ -209,6 +209,7 @@ export const catalogue = {
   'rule-monotube-feed': 'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
   'rule-bands-agree': 'A procedure breaks the rule that bands of tanks, gauges, relief valves and the boiler agree with each other.',
   'rule-check-valve-at-boiler': 'A procedure breaks the rule that a check valve stands between every feed pump and the boiler.',
+  'rule-blow-down-taps-shut': 'A procedure breaks the rule that every blow-down tap is shut when a procedure ends with pressure in the boiler.',
 
   // proof: steps and procedures
   'proof-cannot-do':

@@ -46,6 +46,11 @@ export function ruleBook(model: Model, overruled: ReadonlySet<string> = new Set(
   };
 }
 
+/** A book without the rules that only say how a procedure has to end, for slips. */
+export function harmOnly(book: RuleBook): RuleBook {
+  return { ...book, atEnd: book.atEnd.filter((rule) => rule.tidy !== true) };
+}
+
 /** The first thing a step breaks, or everything it breaks. */
 export function breachesAt(
   model: Model,

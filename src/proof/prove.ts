@@ -15,7 +15,8 @@ import { type Isolation, isolations as isolationsOf } from './isolation';
 import { type Model, modelOf } from './model';
 import { type Overruled, overrulesOf } from './overrules';
 import type { Trace } from './simulate';
-import { type TriedSlip, trySlips } from './slips';
+import type { TriedSlip } from './slip';
+import { trySlips } from './slips';
 import { type Statistics, statisticsOf } from './statistics';
 import { stepFaults } from './stepFaults';
 import {

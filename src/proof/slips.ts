@@ -10,169 +10,19 @@ import type { PartId } from '../car/car';
 import type { Procedure, Procedures, Step } from '../procedure/procedure';
 import { apply } from './apply';
 import type { Chain, Run } from './chain';
-import { breachesAt, breachesAtEnd, type RuleBook } from './check';
+import { breachesAt, breachesAtEnd, harmOnly, type RuleBook } from './check';
 import type { Day } from './day';
 import type { Hitch } from './effects/act';
 import type { Flows } from './flows';
 import { allKnown } from './knowing';
 import { afterNight } from './lapses';
 import type { Model } from './model';
+import { PlainDay } from './plainDay';
 import { type Rule, type Seen, ViewOfStep } from './rules/rule';
+import { type Outcome, type Slip, type SlipKind, slipKinds, type TriedSlip, type Where } from './slip';
 import { keyOf, type State, same, sameMatter } from './state';
-import { type Sequel, sequels } from './usual';
+import { sequels } from './usual';
 import { open, shut } from './values';
-
-/** The kinds of slip. */
-export const slipKinds = [
-  'left out',
-  'done twice',
-  'done too early',
-  'done to the neighbour',
-  'found wrong',
-] as const;
-
-/** One kind of slip. */
-export type SlipKind = (typeof slipKinds)[number];
-
-/** One slip. */
-export interface Slip {
-  readonly kind: SlipKind;
-  readonly procedure: Procedure;
-  /** The step that is slipped; nothing for a valve found wrong. */
-  readonly step: Step | undefined;
-  /** The valve that is worked instead, or that was found wrong. */
-  readonly valve: PartId | undefined;
-}
-
-/** Where something came out. */
-export interface Where {
-  readonly procedure: Procedure;
-  readonly step: Step;
-}
-
-/** What comes of a slip. */
-export type Outcome =
-  | {
-      readonly class: 'caught at once' | 'caught later';
-      readonly by: Where;
-      readonly hitch: Hitch;
-      readonly stepsLater: number;
-    }
-  /** A rule is broken before anybody notices. `blind` if nothing is wrong on the car yet, and somebody acts without knowing. */
-  | {
-      readonly class: 'critical';
-      readonly rule: Rule;
-      readonly what: string;
-      readonly blind: boolean;
-      readonly at: Where;
-      readonly stepsLater: number;
-    }
-  /** Nothing unsafe comes of it. `lasting` if the car still stands otherwise when the day has come round. */
-  | { readonly class: 'harmless'; readonly lasting: boolean };
-
-/** A slip tried. */
-export interface TriedSlip {
-  readonly slip: Slip;
-  readonly outcome: Outcome;
-}
-
-/** One step of a day to be gone on with; at the end of a procedure, what its end is held against. */
-interface Stride {
-  readonly procedure: Procedure;
-  readonly step: Step;
-  readonly last: boolean;
-  readonly parked: boolean;
-  readonly nightBefore: boolean;
-}
-
-/** The day without the slip: the state before each stride, and what goes wrong at it anyway. Worked out as far as it is asked for. */
-class Plain {
-  private readonly strides: readonly Stride[];
-  private readonly done: {
-    readonly before: State;
-    readonly after: State;
-    readonly hitches: readonly Hitch[];
-    readonly broken: ReadonlySet<string>;
-  }[] = [];
-  /** What came of going on from a stride in a state. */
-  readonly known = new Map<string, Outcome>();
-
-  constructor(
-    private readonly model: Model,
-    private readonly flows: Flows,
-    private readonly book: RuleBook,
-    day: Day,
-    private readonly start: State,
-    way: readonly Sequel[],
-  ) {
-    this.strides = way.flatMap(({ procedure, afterNight: night }) =>
-      procedure.steps.map(
-        (step, index): Stride => ({
-          procedure,
-          step,
-          last: index === procedure.steps.length - 1,
-          parked: day.parkedAfter.has(procedure.id),
-          nightBefore: night && index === 0,
-        }),
-      ),
-    );
-  }
-
-  get length(): number {
-    return this.strides.length;
-  }
-
-  stride(index: number): Stride {
-    const found = this.strides[index];
-    if (found === undefined) throw new RangeError(`no stride ${index}`);
-    return found;
-  }
-
-  before(index: number): State {
-    return this.upTo(index).before;
-  }
-
-  after(index: number): State {
-    return this.upTo(index).after;
-  }
-
-  hitches(index: number): readonly Hitch[] {
-    return this.upTo(index).hitches;
-  }
-
-  broken(index: number): ReadonlySet<string> {
-    return this.upTo(index).broken;
-  }
-
-  private upTo(index: number): {
-    readonly before: State;
-    readonly after: State;
-    readonly hitches: readonly Hitch[];
-    readonly broken: ReadonlySet<string>;
-  } {
-    for (let next = this.done.length; next <= index; next += 1)
-      this.done.push(this.work(this.stride(next), this.done[next - 1]?.after ?? this.start));
-    const found = this.done[index];
-    if (found === undefined) throw new RangeError(`no stride ${index}`);
-    return found;
-  }
-
-  private work(stride: Stride, state: State) {
-    const { model, flows, book } = this;
-    const before = stride.nightBefore ? afterNight(model, state) : state;
-    const applied = apply(model, flows, before, stride.step);
-    const breaches = breachesAt(model, flows, book, stride.procedure, { step: stride.step, ...applied });
-    const ends = stride.last
-      ? breachesAtEnd(model, flows, book, stride.procedure, applied.after, stride.parked)
-      : [];
-    return {
-      before,
-      after: applied.after,
-      hitches: applied.hitches,
-      broken: new Set([...breaches, ...ends].map((breach) => breach.rule.id)),
-    };
-  }
-}
 
 /** Try every slip in every procedure of a day; of some kinds only, if they are given. */
 export function trySlips(
@@ -184,12 +34,14 @@ export function trySlips(
   chain: Chain,
   kinds: ReadonlySet<SlipKind> = new Set(slipKinds),
 ): readonly TriedSlip[] {
-  const trial = new Trial(model, flows, book, day, kinds);
+  const trial = new Trial(model, flows, harmOnly(book), day, kinds);
   return procedures.flatMap((procedure) => {
     const run = chain.of.get(procedure.id)?.find((each) => each.brokenOffAt === undefined);
     return run === undefined ? [] : trial.ofProcedure(procedures, run);
   });
 }
+
+type Plain = PlainDay<Outcome>;
 
 class Trial {
   constructor(
@@ -205,7 +57,7 @@ class Trial {
     const ways = sequels(procedures, this.day, procedure);
     const plains = (ways.length === 0 ? [[]] : ways).map(
       (way) =>
-        new Plain(this.model, this.flows, this.book, this.day, run.trace.start, [
+        new PlainDay<Outcome>(this.model, this.flows, this.book, this.day, run.trace.start, [
           { procedure, afterNight: false },
           ...way,
         ]),

@@ -4,7 +4,7 @@ import type { Escape } from './escape';
 import type { Flows } from './flows';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
-import { type SlipKind, slipKinds, type TriedSlip } from './slips';
+import { type SlipKind, slipKinds, type TriedSlip } from './slip';
 
 /** Slips of one kind by what came of them. */
 export interface SlipCount {

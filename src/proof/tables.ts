@@ -5,7 +5,7 @@ import type { Chain } from './chain';
 import { leakWords } from './findings';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
-import type { TriedSlip } from './slips';
+import type { TriedSlip } from './slip';
 import { of } from './state';
 import { positions } from './values';
 

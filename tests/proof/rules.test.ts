@@ -83,6 +83,7 @@ const wrongs: Readonly<Record<string, readonly Edit[]>> = {
   'fuel-valves-shut-down': [without('shut-down', 'down-supply-valve')],
   'came-in': [without('coming-in', 'in-main-burner')],
   'gloves-for-blow-down': [without('blow-down', 'blow-gloves')],
+  'blow-down-taps-shut': [without('blow-down', 'shut-blow-down')],
   'outlets-shut': [without('air', 'shut-air-valve')],
   'laid-up-dry': [without('lay-up', 'lay-open-drain')],
   'driver-in-seat': [putIn('running', 'road-listen', step({ id: 'walk', place: 'tail' }))],

@@ -5,7 +5,8 @@ import { chain } from '../../src/proof/chain';
 import { ruleBook } from '../../src/proof/check';
 import { Flows } from '../../src/proof/flows';
 import { modelOf } from '../../src/proof/model';
-import { type SlipKind, type TriedSlip, trySlips } from '../../src/proof/slips';
+import type { SlipKind, TriedSlip } from '../../src/proof/slip';
+import { trySlips } from '../../src/proof/slips';
 import { demo, theDay } from './library';
 
 const { car, procedures } = demo('marigold');

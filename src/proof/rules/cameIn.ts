@@ -12,6 +12,7 @@ export const cameIn: Rule = {
     'a burner that is put out at the door has no draught to clear it, and what is left in it lights late',
   mend: 'shut the main burner a minute before arriving, and end with the throttle shut and the car standing',
   asks: [],
+  tidy: true,
   appliesTo: everyCar,
   atEnd: ({ model, state, procedure }) => {
     if (procedure.phase !== 'coming-in') return undefined;

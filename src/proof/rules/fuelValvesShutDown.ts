@@ -16,6 +16,7 @@ export const fuelValvesShutDown: Rule = {
   reason: 'the car may stand alone, and one valve that weeps has to have another behind it',
   mend: 'shut every fuel valve as part of shutting down, from the burner back to the tank',
   asks: [],
+  tidy: true,
   appliesTo: everyCar,
   atEnd: ({ model, state, procedure }) => {
     if (!leaving.has(procedure.phase)) return undefined;

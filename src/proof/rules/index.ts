@@ -4,6 +4,7 @@ import { airedBeforeRelight } from './airedBeforeRelight';
 import { bandsAgree } from './bandsAgree';
 import { blowDownClear } from './blowDownClear';
 import { blowDownPressure } from './blowDownPressure';
+import { blowDownTapsShut } from './blowDownTapsShut';
 import { blowerFirst } from './blowerFirst';
 import { boilerOpenedUnderPressure } from './boilerOpenedUnderPressure';
 import { boilerTapsShut } from './boilerTapsShut';
@@ -70,6 +71,7 @@ import { wayClear } from './wayClear';
 export const rules: readonly Rule[] = [
   // water
   blowDownPressure,
+  blowDownTapsShut,
   boilerOpenedUnderPressure,
   boilerTapsShut,
   checkValveAtBoiler,

@@ -37,6 +37,7 @@ export const outletsShut: Rule = {
   reason: 'a tap that is left open is found by what has run out of it',
   mend: 'end with shutting it',
   asks: [],
+  tidy: true,
   appliesTo: everyCar,
   atEnd: ({ model, state, procedure }) => {
     if (procedure.phase === 'lay-up' || procedure.phase === 'emergency') return undefined;

@@ -57,6 +57,11 @@ export interface Rule {
   readonly asks: readonly FactKey[];
   /** It can be broken by a step that only looks, listens or says something; the others are not asked then. */
   readonly onQuietSteps?: true;
+  /**
+   * It says how a procedure has to end, and what breaks it does harm only if what follows does not put it right. A slip
+   * against it is stepped on to where it does.
+   */
+  readonly tidy?: true;
   readonly appliesTo: (model: Model) => boolean;
   readonly atStep?: (view: StepView) => string | undefined;
   readonly atEnd?: (view: EndView) => string | undefined;
