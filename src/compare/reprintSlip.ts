@@ -1,10 +1,8 @@
 /** The reprint slip: what changed with this issue, which cards to destroy, which to print again. */
-import { layoutSheet } from '../layout/card/layout-card';
 import { identityContext } from '../paper/context/identity';
-import { identityLine } from '../paper/heads';
-import { leastBookSizes } from '../paper/legible';
 import type { Paper } from '../paper/paper';
 import { pageSheet } from '../paper/sheets';
+import { asFilledSheet } from '../paper/ways';
 import { type ChangeGroup, type Comparison, changeGroups } from './comparison';
 
 const title = 'Reprint slip';
@@ -31,21 +29,7 @@ export function reprintSlip(comparison: Comparison): Paper {
     template: 'reprint-slip',
     context: (world) => ({ car: identityContext(world.car.spec, world.phrases), ...slipContext(comparison) }),
     drawings: () => [],
-    leastPt: (world) => leastBookSizes(world.fonts),
-    layOut: (blocks, world, mark) => {
-      const sheet = pageSheet(world);
-      if (!sheet.ok) return sheet;
-      return layoutSheet(blocks, {
-        fonts: world.fonts,
-        theme: world.theme,
-        sheet: sheet.value,
-        title,
-        leastPt: leastBookSizes(world.fonts),
-        mostPt: world.theme.type.body.size,
-        foot: [world.car.spec.car.name, title, identityLine(world, mark)],
-        mostFaces,
-      });
-    },
+    ...asFilledSheet(title, mostFaces, pageSheet, (world) => world.theme.type.body.size),
   };
 }
 

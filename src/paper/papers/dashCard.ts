@@ -1,14 +1,11 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
-import { layoutCard } from '../../layout/card/layout-card';
 import type { Procedure } from '../../procedure/procedure';
 import { identityContext } from '../context/identity';
 import { cardProcedure } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
-import { identityLine } from '../heads';
-import { leastSizes, mostUsefulPt } from '../legible';
 import type { Paper } from '../paper';
 import type { CardPlan } from '../plans';
-import { cardSheet } from '../sheets';
+import { asCard } from '../ways';
 
 /** More faces than a keeper will turn over while driving; a card that needs more is refused. */
 const mostFaces = 40;
@@ -31,22 +28,7 @@ export function dashCard(plan: CardPlan): Paper {
       },
     }),
     drawings: () => [],
-    leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances[plan.read].si),
-    layOut: (blocks, world, mark) => {
-      const sheet = cardSheet(world);
-      if (!sheet.ok) return sheet;
-      const distanceM = world.car.spec.print.distances[plan.read].si;
-      return layoutCard(blocks, {
-        fonts: world.fonts,
-        theme: world.theme,
-        sheet: sheet.value,
-        title: plan.title,
-        leastPt: leastSizes(world.fonts, distanceM),
-        mostPt: mostUsefulPt(world.fonts, distanceM),
-        foot: [world.car.spec.car.name, plan.title, identityLine(world, mark)],
-        mostFaces,
-      });
-    },
+    ...asCard(plan.title, plan.read, mostFaces),
   };
 }
 

@@ -1,13 +1,10 @@
 /** The log sheet for a day of steam. Its columns of trips are those the range fit reads. */
-import { layoutPages } from '../../layout/flow/layout-pages';
 import { terrains } from '../../spec/schema/running';
 import { partsOfKind } from '../context/docent';
 import { identityContext } from '../context/identity';
 import { logColumns } from '../context/logColumns';
-import { footOf, headOf } from '../heads';
-import { leastBookSizes } from '../legible';
 import type { Paper, World } from '../paper';
-import { pageSheet } from '../sheets';
+import { asBook } from '../ways';
 
 const title = 'Log of a day of steam';
 
@@ -22,20 +19,7 @@ export const logSheet: Paper = {
   template: 'log-sheet',
   context: logContext,
   drawings: () => [],
-  leastPt: (world) => leastBookSizes(world.fonts),
-  layOut: (blocks, world, mark) => {
-    const sheet = pageSheet(world);
-    if (!sheet.ok) return sheet;
-    return layoutPages(blocks, {
-      fonts: world.fonts,
-      theme: world.theme,
-      sheet: sheet.value,
-      head: headOf(world, title),
-      foot: footOf(world, mark),
-      firstPage: { head: false, foot: true },
-      chaptersOnNewPage: true,
-    });
-  },
+  ...asBook(title, true),
 };
 
 function logContext(world: World): Readonly<Record<string, unknown>> {

@@ -1,5 +1,4 @@
 /** The owner's manual: the whole book of one car. */
-import { layoutPages } from '../../layout/flow/layout-pages';
 import type { Phase } from '../../procedure/procedure';
 import { signalWords } from '../../procedure/signal';
 import { placesContext } from '../context/controls';
@@ -21,10 +20,8 @@ import {
 import { onTheRoadContext, raisingContext, startUpContext } from '../context/raising';
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
-import { footOf, headOf } from '../heads';
-import { leastBookSizes } from '../legible';
 import type { Paper, World } from '../paper';
-import { pageSheet } from '../sheets';
+import { asBook } from '../ways';
 
 const title = 'Owner’s manual';
 
@@ -36,20 +33,7 @@ export const ownersManual: Paper = {
   template: 'owners-manual',
   context: manualContext,
   drawings: manualDrawings,
-  leastPt: (world) => leastBookSizes(world.fonts),
-  layOut: (blocks, world, mark) => {
-    const sheet = pageSheet(world);
-    if (!sheet.ok) return sheet;
-    return layoutPages(blocks, {
-      fonts: world.fonts,
-      theme: world.theme,
-      sheet: sheet.value,
-      head: headOf(world, title),
-      foot: footOf(world, mark),
-      firstPage: { head: false, foot: true },
-      chaptersOnNewPage: true,
-    });
-  },
+  ...asBook(title, true),
 };
 
 function manualContext(world: World): Readonly<Record<string, unknown>> {

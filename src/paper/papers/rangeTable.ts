@@ -1,13 +1,10 @@
 /** The fuel and water range table: weather-proof, read wet, in black and white, on the lap. */
 import { planningOf } from '../../calc/figures/planning';
 import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
-import { layoutSheet } from '../../layout/card/layout-card';
 import { planningContext, rangeContext } from '../context/fuelAndWater';
 import { identityContext } from '../context/identity';
-import { identityLine } from '../heads';
-import { leastSizes, mostUsefulPt } from '../legible';
 import type { Paper, World } from '../paper';
-import { lapSheet } from '../sheets';
+import { asLapSheet } from '../ways';
 
 const title = 'Fuel and water range';
 
@@ -39,22 +36,7 @@ export const rangeTable: Paper = {
       .map(({ liquid }) => liquid),
   }),
   drawings: () => [],
-  leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si),
-  layOut: (blocks, world, mark) => {
-    const sheet = lapSheet(world);
-    if (!sheet.ok) return sheet;
-    const { lap } = world.car.spec.print.distances;
-    return layoutSheet(blocks, {
-      fonts: world.fonts,
-      theme: world.theme,
-      sheet: sheet.value,
-      title,
-      leastPt: leastSizes(world.fonts, lap.si),
-      mostPt: mostUsefulPt(world.fonts, lap.si) * 1.5,
-      foot: [world.car.spec.car.name, title, identityLine(world, mark)],
-      mostFaces,
-    });
-  },
+  ...asLapSheet(title, { mostFaces, growTo: 1.5, lies: 'upright' }),
 };
 
 function charts({ figures }: World): readonly RangeChart[] {

@@ -1,12 +1,9 @@
 /** The card of one way: water and fuel by leg, where to stop, what to have aboard. Read on the lap, in wet and sun. */
 import type { CarTour } from '../../calc/figures/tour';
-import { layoutSheet } from '../../layout/card/layout-card';
 import { identityContext } from '../context/identity';
 import { tourContext } from '../context/tour';
-import { identityLine } from '../heads';
-import { leastSizes, mostUsefulPt } from '../legible';
 import type { Paper } from '../paper';
-import { lapSheet } from '../sheets';
+import { asLapSheet } from '../ways';
 
 const title = 'Water and fuel on the way';
 
@@ -25,21 +22,6 @@ export function tourCard(name: string, tour: CarTour): Paper {
       tour: tourContext(name, tour, world),
     }),
     drawings: () => [],
-    leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si),
-    layOut: (blocks, world, mark) => {
-      const sheet = lapSheet(world);
-      if (!sheet.ok) return sheet;
-      const { lap } = world.car.spec.print.distances;
-      return layoutSheet(blocks, {
-        fonts: world.fonts,
-        theme: world.theme,
-        sheet: sheet.value,
-        title,
-        leastPt: leastSizes(world.fonts, lap.si),
-        mostPt: mostUsefulPt(world.fonts, lap.si) * 1.5,
-        foot: [world.car.spec.car.name, title, identityLine(world, mark)],
-        mostFaces,
-      });
-    },
+    ...asLapSheet(title, { mostFaces, growTo: 1.5, lies: 'upright' }),
   };
 }

@@ -1,11 +1,8 @@
 /** The valve-position card: how every valve stands at the end of each part of the day. */
-import { layoutSheet } from '../../layout/card/layout-card';
 import { identityContext } from '../context/identity';
 import { valveTableContext } from '../context/proof';
-import { identityLine } from '../heads';
-import { leastSizes, mostUsefulPt } from '../legible';
 import type { Paper } from '../paper';
-import { lapSheet } from '../sheets';
+import { asLapSheet } from '../ways';
 
 const title = 'Valve positions';
 
@@ -24,20 +21,5 @@ export const valveCard: Paper = {
     table: valveTableContext(world, title, world.plans['valve-card']),
   }),
   drawings: () => [],
-  leastPt: (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si),
-  layOut: (blocks, world, mark) => {
-    const sheet = lapSheet(world, 'landscape');
-    if (!sheet.ok) return sheet;
-    const { lap } = world.car.spec.print.distances;
-    return layoutSheet(blocks, {
-      fonts: world.fonts,
-      theme: world.theme,
-      sheet: sheet.value,
-      title,
-      leastPt: leastSizes(world.fonts, lap.si),
-      mostPt: mostUsefulPt(world.fonts, lap.si),
-      foot: [world.car.spec.car.name, title, identityLine(world, mark)],
-      mostFaces,
-    });
-  },
+  ...asLapSheet(title, { mostFaces, growTo: 1, lies: 'landscape' }),
 };

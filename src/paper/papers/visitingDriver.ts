@@ -1,11 +1,10 @@
 /** The visiting driver’s page: what is different about this car, on one side of one sheet; the start from warm on the other. */
-import { layoutSheet } from '../../layout/card/layout-card';
 import { identityContext } from '../context/identity';
 import { visitingContext } from '../context/visiting';
-import { identityLine } from '../heads';
-import { leastBookSizes, leastSizes } from '../legible';
+import { leastSizes } from '../legible';
 import type { Paper } from '../paper';
 import { lapSheet } from '../sheets';
+import { asFilledSheet } from '../ways';
 
 const title = 'For a visiting driver';
 
@@ -24,19 +23,10 @@ export const visitingDriver: Paper = {
     ...visitingContext(world),
   }),
   drawings: () => [],
-  leastPt: (world) => leastBookSizes(world.fonts),
-  layOut: (blocks, world, mark) => {
-    const sheet = lapSheet(world);
-    if (!sheet.ok) return sheet;
-    return layoutSheet(blocks, {
-      fonts: world.fonts,
-      theme: world.theme,
-      sheet: sheet.value,
-      title,
-      leastPt: leastBookSizes(world.fonts),
-      mostPt: leastSizes(world.fonts, world.car.spec.print.distances.lap.si).text,
-      foot: [world.car.spec.car.name, title, identityLine(world, mark)],
-      mostFaces,
-    });
-  },
+  ...asFilledSheet(
+    title,
+    mostFaces,
+    lapSheet,
+    (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si).text,
+  ),
 };

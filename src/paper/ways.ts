@@ -1,0 +1,108 @@
+/** The ways papers are laid out: on the pages of a book, on the faces of a card, on weather-proof sheets for the lap. */
+import type { Outcome } from '../diagnostic/diagnostic';
+import { layoutCard, layoutSheet } from '../layout/card/layout-card';
+import { layoutPages } from '../layout/flow/layout-pages';
+import type { LaidOut } from '../layout/frame';
+import type { CardOptions, Sheet } from '../layout/types';
+import { footOf, headOf, identityLine } from './heads';
+import { leastBookSizes, leastSizes, mostUsefulPt } from './legible';
+import type { Paper, World } from './paper';
+import { cardSheet, lapSheet, pageSheet } from './sheets';
+
+/** What a paper says of how it is laid out. */
+type Way = Pick<Paper, 'leastPt' | 'layOut'>;
+
+/** Pages of a book in the hand. */
+export function asBook(title: string, chaptersOnNewPage: boolean): Way {
+  return {
+    leastPt: ({ fonts }) => leastBookSizes(fonts),
+    layOut: (blocks, world, mark) => {
+      const sheet = pageSheet(world);
+      if (!sheet.ok) return sheet;
+      return layoutPages(blocks, {
+        fonts: world.fonts,
+        theme: world.theme,
+        sheet: sheet.value,
+        head: headOf(world, title),
+        foot: footOf(world, mark),
+        firstPage: { head: false, foot: true },
+        chaptersOnNewPage,
+      });
+    },
+  };
+}
+
+/** Faces of a card read at one of the car's distances. */
+export function asCard(title: string, read: 'dash' | 'lap', mostFaces: number): Way {
+  const distanceM = ({ car }: World) => car.spec.print.distances[read].si;
+  return {
+    leastPt: (world) => leastSizes(world.fonts, distanceM(world)),
+    layOut: (blocks, world, mark) =>
+      onSheet(cardSheet(world), (sheet) =>
+        layoutCard(blocks, {
+          ...onFaces(world, title, mark, sheet, mostFaces),
+          leastPt: leastSizes(world.fonts, distanceM(world)),
+          mostPt: mostUsefulPt(world.fonts, distanceM(world)),
+        }),
+      ),
+  };
+}
+
+/** How far type on a lap sheet may grow, and how the sheet lies. */
+export interface LapSheetWay {
+  readonly mostFaces: number;
+  /** Times the largest useful size; a table that is read wet may grow further. */
+  readonly growTo: number;
+  readonly lies: 'upright' | 'landscape';
+}
+
+/** A weather-proof sheet read on the lap. */
+export function asLapSheet(title: string, { mostFaces, growTo, lies }: LapSheetWay): Way {
+  const distanceM = ({ car }: World) => car.spec.print.distances.lap.si;
+  return {
+    leastPt: (world) => leastSizes(world.fonts, distanceM(world)),
+    layOut: (blocks, world, mark) =>
+      onSheet(lapSheet(world, lies), (sheet) =>
+        layoutSheet(blocks, {
+          ...onFaces(world, title, mark, sheet, mostFaces),
+          leastPt: leastSizes(world.fonts, distanceM(world)),
+          mostPt: mostUsefulPt(world.fonts, distanceM(world)) * growTo,
+        }),
+      ),
+  };
+}
+
+/** A page in the hand that must hold all it says on few sides, up to the given size of type. */
+export function asFilledSheet(
+  title: string,
+  mostFaces: number,
+  sheetOf: (world: World) => Outcome<Sheet>,
+  mostPt: (world: World) => number,
+): Way {
+  return {
+    leastPt: ({ fonts }) => leastBookSizes(fonts),
+    layOut: (blocks, world, mark) =>
+      onSheet(sheetOf(world), (sheet) =>
+        layoutSheet(blocks, {
+          ...onFaces(world, title, mark, sheet, mostFaces),
+          leastPt: leastBookSizes(world.fonts),
+          mostPt: mostPt(world),
+        }),
+      ),
+  };
+}
+
+function onSheet(sheet: Outcome<Sheet>, layOut: (sheet: Sheet) => Outcome<LaidOut>): Outcome<LaidOut> {
+  return sheet.ok ? layOut(sheet.value) : sheet;
+}
+
+function onFaces(
+  { fonts, theme, car, ...world }: World,
+  title: string,
+  mark: string,
+  sheet: Sheet,
+  mostFaces: number,
+): Omit<CardOptions, 'leastPt' | 'mostPt'> {
+  const foot = [car.spec.car.name, title, identityLine({ ...world, fonts, theme, car }, mark)];
+  return { fonts, theme, sheet, title, foot, mostFaces };
+}
