@@ -145,71 +145,132 @@ export const catalogue = {
   'compare-order': 'The spec that was named as the newer is the older of the two.',
 
   // proof: rules of safety a procedure breaks
-  'rule-blow-down-pressure': 'A procedure breaks the rule that the boiler is blown down at no more than the pressure the spec gives for it.',
-  'rule-boiler-opened-under-pressure': 'A procedure breaks the rule that the boiler is opened or filled by hose only at no pressure.',
-  'rule-boiler-taps-shut': 'A procedure breaks the rule that the taps by which the boiler is filled, emptied or read cold, and the drains of the water tanks, are shut before the main burner is lit, and its vent before it steams at pressure.',
-  'rule-feed-before-main': 'A procedure breaks the rule that there is water and a pump that can feed it, standing, before the main burner is lit.',
-  'rule-fire-on-low-water': 'A procedure breaks the rule that no main burner burns on when the boiler’s water is low.',
-  'rule-fires-out-for-blow-down': 'A procedure breaks the rule that every fire is out, and seen to be out, before the boiler is blown down or drained.',
-  'rule-flame-without-level': 'A procedure breaks the rule that no burner is lit before the boiler’s level is known and enough.',
-  'rule-level-known-again': 'A procedure breaks the rule that the level is read again after water has been put into or let out of the boiler.',
-  'rule-level-twice': 'A procedure breaks the rule that the level has been read in two ways that agree before the main burner is lit on a cold boiler.',
-  'rule-tube-off-before-flame': 'A procedure breaks the rule that the clear tube is off the boiler before a burner is lit.',
-  'rule-water-into-dry-boiler': 'A procedure breaks the rule that no water goes into a boiler that ran dry with the fire on.',
-  'rule-bonded-for-filling': 'A procedure breaks the rule that can and tank touch metal to metal before fuel is poured.',
-  'rule-fuel-to-unlit-burner': 'A procedure breaks the rule that no fuel comes to a burner that neither burns nor is being lit in that step.',
-  'rule-igniter-proven': 'A procedure breaks the rule that main fuel is let on only when what lights it was seen to work, and nothing since could have put it out.',
-  'rule-main-outlives-pilot': 'A procedure breaks the rule that the pilot is never put out while the main burner is on.',
-  'rule-no-filling-with-flame': 'A procedure breaks the rule that no fuel tank is opened, filled or drained with any flame lit.',
-  'rule-parked-fuel-cut': 'A procedure breaks the rule that put away, every fuel tank is cut from every burner, by two valves where the car has two.',
-  'rule-pressure-before-flame': 'A procedure breaks the rule that the pressure over the fuel is read and in its band before a burner is lit.',
-  'rule-spilt-fuel': 'A procedure breaks the rule that nothing is lit before the burner and the ground under it have been seen free of spilt fuel.',
-  'rule-torch-out': 'A procedure breaks the rule that the torch is out when the car moves and when the procedure is done.',
-  'rule-two-fuels': 'A procedure breaks the rule that the starting branch is shut again before the main burner valve is opened past its first crack.',
-  'rule-vaporizer-hot': 'A procedure breaks the rule that fuel is let to a burner only when its vaporizer has had its time of heating and shows that it is hot.',
-  'rule-vapour-in-burner': 'A procedure breaks the rule that a burner in which vapour may hang is aired before anything is lit in it.',
-  'rule-vent-before-opening': 'A procedure breaks the rule that an air-charged tank is vented before its filler is opened.',
-  'rule-brakes-tried': 'A procedure breaks the rule that the brake is seen to hold before the car moves, and is tried at walking pace before it runs.',
-  'rule-car-held': 'A procedure breaks the rule that the car is chocked or its parking brake is set whenever there is steam and the driver’s seat is empty.',
-  'rule-chest-drained': 'A procedure breaks the rule that the drips are open when the car first moves, and the chest is drained before it runs.',
-  'rule-gauge-alive': 'A procedure breaks the rule that the steam gauge is seen to rise before the boiler comes to its working pressure.',
-  'rule-oil-before-motion': 'A procedure breaks the rule that cylinder oil is checked before the car moves, and seen to feed before it runs where that can be seen.',
-  'rule-pressure-to-move': 'A procedure breaks the rule that the car moves off only with its boiler at working pressure.',
-  'rule-safety-valve-setting': 'A procedure breaks the rule that the safety valve is set above the burner’s cut-out and not above the allowed pressure.',
-  'rule-superheater-flow': 'A procedure breaks the rule that steam is let through a superheater that stands in the fire before the boiler is at its working pressure and before the car moves.',
-  'rule-throttle-locked': 'A procedure breaks the rule that the throttle is locked whenever there is steam and the driver’s seat is empty.',
-  'rule-throttle-with-drips-shut': 'A procedure breaks the rule that steam is let to an undrained engine only with the drips open.',
-  'rule-blow-down-clear': 'A procedure breaks the rule that nobody is by the blow-down outlets when a tap is opened.',
-  'rule-burner-front-clear': 'A procedure breaks the rule that nobody is in front of the burner when main fuel is let on.',
+  'rule-blow-down-pressure':
+    'A procedure breaks the rule that the boiler is blown down at no more than the pressure the spec gives for it.',
+  'rule-boiler-opened-under-pressure':
+    'A procedure breaks the rule that the boiler is opened or filled by hose only at no pressure.',
+  'rule-boiler-taps-shut':
+    'A procedure breaks the rule that the taps by which the boiler is filled, emptied or read cold, and the drains of the water tanks, are shut before the main burner is lit, and its vent before it steams at pressure.',
+  'rule-feed-before-main':
+    'A procedure breaks the rule that there is water and a pump that can feed it, standing, before the main burner is lit.',
+  'rule-fire-on-low-water':
+    'A procedure breaks the rule that no main burner burns on when the boiler’s water is low.',
+  'rule-fires-out-for-blow-down':
+    'A procedure breaks the rule that every fire is out, and seen to be out, before the boiler is blown down or drained.',
+  'rule-flame-without-level':
+    'A procedure breaks the rule that no burner is lit before the boiler’s level is known and enough.',
+  'rule-level-known-again':
+    'A procedure breaks the rule that the level is read again after water has been put into or let out of the boiler.',
+  'rule-level-twice':
+    'A procedure breaks the rule that the level has been read in two ways that agree before the main burner is lit on a cold boiler.',
+  'rule-tube-off-before-flame':
+    'A procedure breaks the rule that the clear tube is off the boiler before a burner is lit.',
+  'rule-water-into-dry-boiler':
+    'A procedure breaks the rule that no water goes into a boiler that ran dry with the fire on.',
+  'rule-bonded-for-filling':
+    'A procedure breaks the rule that can and tank touch metal to metal before fuel is poured.',
+  'rule-fuel-to-unlit-burner':
+    'A procedure breaks the rule that no fuel comes to a burner that neither burns nor is being lit in that step.',
+  'rule-igniter-proven':
+    'A procedure breaks the rule that main fuel is let on only when what lights it was seen to work, and nothing since could have put it out.',
+  'rule-main-outlives-pilot':
+    'A procedure breaks the rule that the pilot is never put out while the main burner is on.',
+  'rule-no-filling-with-flame':
+    'A procedure breaks the rule that no fuel tank is opened, filled or drained with any flame lit.',
+  'rule-parked-fuel-cut':
+    'A procedure breaks the rule that put away, every fuel tank is cut from every burner, by two valves where the car has two.',
+  'rule-pressure-before-flame':
+    'A procedure breaks the rule that the pressure over the fuel is read and in its band before a burner is lit.',
+  'rule-spilt-fuel':
+    'A procedure breaks the rule that nothing is lit before the burner and the ground under it have been seen free of spilt fuel.',
+  'rule-torch-out':
+    'A procedure breaks the rule that the torch is out when the car moves and when the procedure is done.',
+  'rule-two-fuels':
+    'A procedure breaks the rule that the starting branch is shut again before the main burner valve is opened past its first crack.',
+  'rule-vaporizer-hot':
+    'A procedure breaks the rule that fuel is let to a burner only when its vaporizer has had its time of heating and shows that it is hot.',
+  'rule-vapour-in-burner':
+    'A procedure breaks the rule that a burner in which vapour may hang is aired before anything is lit in it.',
+  'rule-vent-before-opening':
+    'A procedure breaks the rule that an air-charged tank is vented before its filler is opened.',
+  'rule-brakes-tried':
+    'A procedure breaks the rule that the brake is seen to hold before the car moves, and is tried at walking pace before it runs.',
+  'rule-car-held':
+    'A procedure breaks the rule that the car is chocked or its parking brake is set whenever there is steam and the driver’s seat is empty.',
+  'rule-chest-drained':
+    'A procedure breaks the rule that the drips are open when the car first moves, and the chest is drained before it runs.',
+  'rule-gauge-alive':
+    'A procedure breaks the rule that the steam gauge is seen to rise before the boiler comes to its working pressure.',
+  'rule-oil-before-motion':
+    'A procedure breaks the rule that cylinder oil is checked before the car moves, and seen to feed before it runs where that can be seen.',
+  'rule-pressure-to-move':
+    'A procedure breaks the rule that the car moves off only with its boiler at working pressure.',
+  'rule-safety-valve-setting':
+    'A procedure breaks the rule that the safety valve is set above the burner’s cut-out and not above the allowed pressure.',
+  'rule-superheater-flow':
+    'A procedure breaks the rule that steam is let through a superheater that stands in the fire before the boiler is at its working pressure and before the car moves.',
+  'rule-throttle-locked':
+    'A procedure breaks the rule that the throttle is locked whenever there is steam and the driver’s seat is empty.',
+  'rule-throttle-with-drips-shut':
+    'A procedure breaks the rule that steam is let to an undrained engine only with the drips open.',
+  'rule-blow-down-clear':
+    'A procedure breaks the rule that nobody is by the blow-down outlets when a tap is opened.',
+  'rule-burner-front-clear':
+    'A procedure breaks the rule that nobody is in front of the burner when main fuel is let on.',
   'rule-driver-in-seat': 'A procedure breaks the rule that the driver is in the seat whenever the car moves.',
   'rule-extinguisher': 'A procedure breaks the rule that an extinguisher is at hand before any flame is lit.',
   'rule-main-outdoors': 'A procedure breaks the rule that the main burner is lit out of doors.',
   'rule-one-place-at-once': 'A procedure breaks the rule that no step needs one person in two places.',
-  'rule-ready-for-fire': 'A procedure breaks the rule that the log, open faults, the inspection, leave to light a fire, people, clothes and water for burns are seen to before the first flame on a cold boiler.',
-  'rule-way-clear': 'A procedure breaks the rule that the way is seen to be clear before steam is let to the engine and before the car moves.',
-  'rule-ends-cold': 'A procedure breaks the rule that when the car is put away no flame burns, there is no pressure, the throttle is locked and every filler cap is on.',
-  'rule-ends-parked': 'A procedure breaks the rule that what was opened is shut: when the car is put away every valve stands as the spec says.',
-  'rule-aired-before-relight': 'A procedure breaks the rule that a main burner that has been on is aired before it is lit again.',
-  'rule-burner-pressure': 'A procedure breaks the rule that the pressure of the fuel at the burner is read before the main burner is lit, where the car has a gauge of it.',
-  'rule-glass-true': 'A procedure breaks the rule that the water in the gauge glass was made to move before the main burner is lit on a cold boiler.',
-  'rule-hose-into-hot-boiler': 'A procedure breaks the rule that a boiler is filled by hose only when it is cool to the touch.',
-  'rule-joints-dry': 'A procedure breaks the rule that the live fuel line has been looked along for wet joints before a burner is lit on it cold.',
-  'rule-looked-over-before-motion': 'A procedure breaks the rule that wheels, steering and drive are looked over and every bearing is oiled before the car moves.',
-  'rule-not-left-alone': 'A procedure breaks the rule that at a stop the car is left only with somebody who knows it, as long as it has steam or a flame.',
-  'rule-pressure-holds': 'A procedure breaks the rule that the pressure over the fuel has been watched and did not fall before the main burner is lit on a cold boiler.',
-  'rule-proven-before-road': 'A procedure breaks the rule that leaks have been looked for, a pump has been seen to feed against the pressure and the automatic to shut the burner before the car moves.',
-  'rule-stores-measured': 'A procedure breaks the rule that water and fuel are measured before the main burner is lit on a cold boiler.',
-  'rule-table-gone-through': 'A procedure breaks the rule that the valve table is gone through valve by valve before the car is left.',
-  'rule-came-in': 'A procedure breaks the rule that the car comes in with its main burner out, and comes to a stand with its throttle shut.',
-  'rule-fuel-valves-shut-down': 'A procedure breaks the rule that from shutting down on every fuel valve is shut that is shut when the car is put away.',
-  'rule-gloves-for-blow-down': 'A procedure breaks the rule that gloves are on before a blow-down tap is opened under pressure, where the car carries gloves.',
-  'rule-laid-up-dry': 'A procedure breaks the rule that a car that is laid up with its water out has boiler and tanks empty and every drain open.',
-  'rule-outlets-shut': 'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
-  'rule-blower-first': 'A procedure breaks the rule that the blower runs, and has aired the burner, before main fuel is let on, where the car has one.',
-  'rule-monotube-feed': 'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
-  'rule-bands-agree': 'A procedure breaks the rule that bands of tanks, gauges, relief valves and the boiler agree with each other.',
-  'rule-check-valve-at-boiler': 'A procedure breaks the rule that a check valve stands between every feed pump and the boiler.',
-  'rule-blow-down-taps-shut': 'A procedure breaks the rule that every blow-down tap is shut when a procedure ends with pressure in the boiler.',
+  'rule-ready-for-fire':
+    'A procedure breaks the rule that the log, open faults, the inspection, leave to light a fire, people, clothes and water for burns are seen to before the first flame on a cold boiler.',
+  'rule-way-clear':
+    'A procedure breaks the rule that the way is seen to be clear before steam is let to the engine and before the car moves.',
+  'rule-ends-cold':
+    'A procedure breaks the rule that when the car is put away no flame burns, there is no pressure, the throttle is locked and every filler cap is on.',
+  'rule-ends-parked':
+    'A procedure breaks the rule that what was opened is shut: when the car is put away every valve stands as the spec says.',
+  'rule-aired-before-relight':
+    'A procedure breaks the rule that a main burner that has been on is aired before it is lit again.',
+  'rule-burner-pressure':
+    'A procedure breaks the rule that the pressure of the fuel at the burner is read before the main burner is lit, where the car has a gauge of it.',
+  'rule-glass-true':
+    'A procedure breaks the rule that the water in the gauge glass was made to move before the main burner is lit on a cold boiler.',
+  'rule-hose-into-hot-boiler':
+    'A procedure breaks the rule that a boiler is filled by hose only when it is cool to the touch.',
+  'rule-joints-dry':
+    'A procedure breaks the rule that the live fuel line has been looked along for wet joints before a burner is lit on it cold.',
+  'rule-looked-over-before-motion':
+    'A procedure breaks the rule that wheels, steering and drive are looked over and every bearing is oiled before the car moves.',
+  'rule-not-left-alone':
+    'A procedure breaks the rule that at a stop the car is left only with somebody who knows it, as long as it has steam or a flame.',
+  'rule-pressure-holds':
+    'A procedure breaks the rule that the pressure over the fuel has been watched and did not fall before the main burner is lit on a cold boiler.',
+  'rule-proven-before-road':
+    'A procedure breaks the rule that leaks have been looked for, a pump has been seen to feed against the pressure and the automatic to shut the burner before the car moves.',
+  'rule-stores-measured':
+    'A procedure breaks the rule that water and fuel are measured before the main burner is lit on a cold boiler.',
+  'rule-table-gone-through':
+    'A procedure breaks the rule that the valve table is gone through valve by valve before the car is left.',
+  'rule-came-in':
+    'A procedure breaks the rule that the car comes in with its main burner out, and comes to a stand with its throttle shut.',
+  'rule-fuel-valves-shut-down':
+    'A procedure breaks the rule that from shutting down on every fuel valve is shut that is shut when the car is put away.',
+  'rule-gloves-for-blow-down':
+    'A procedure breaks the rule that gloves are on before a blow-down tap is opened under pressure, where the car carries gloves.',
+  'rule-laid-up-dry':
+    'A procedure breaks the rule that a car that is laid up with its water out has boiler and tanks empty and every drain open.',
+  'rule-outlets-shut':
+    'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
+  'rule-blower-first':
+    'A procedure breaks the rule that the blower runs, and has aired the burner, before main fuel is let on, where the car has one.',
+  'rule-monotube-feed':
+    'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
+  'rule-bands-agree':
+    'A procedure breaks the rule that bands of tanks, gauges, relief valves and the boiler agree with each other.',
+  'rule-check-valve-at-boiler':
+    'A procedure breaks the rule that a check valve stands between every feed pump and the boiler.',
+  'rule-blow-down-taps-shut':
+    'A procedure breaks the rule that every blow-down tap is shut when a procedure ends with pressure in the boiler.',
 
   // proof: steps and procedures
   'proof-cannot-do':
