@@ -15,7 +15,7 @@ import { crackValve, openValve, shutValve } from './effects/valves';
 import type { Flows } from './flows';
 import { applyLapses, expire } from './lapses';
 import type { Model } from './model';
-import { at, type State } from './state';
+import { at, igniterBits, type State } from './state';
 import { contraryTo } from './truths';
 import { content, level, no, pressure, yes } from './values';
 
@@ -128,7 +128,8 @@ function learn(act: Act): void {
       continue;
     }
     const slot = model.slots.fact.get(facts[fact].of === 'car' ? fact : `${fact}/${step.part ?? ''}`);
-    if (slot !== undefined) draft[slot] = yes;
+    if (slot !== undefined)
+      draft[slot] = fact === 'igniter-proven' ? at(draft, slot) | igniterBits(model, step.part) : yes;
     resolve(act, fact);
   }
 }

@@ -4,7 +4,7 @@ import type { Procedure, Step } from '../procedure/procedure';
 import { type Chain, cameBy, type Run } from './chain';
 import type { Breach, Snag } from './check';
 import { nameOf } from './effects/act';
-import type { Escape } from './escape';
+import type { Escape, NoWayOut } from './escape';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
 import { at, flamesIn, of, type State } from './state';
@@ -147,15 +147,12 @@ export function wayOutFindings(
       },
     ];
   }
-  const failures = found.failures.map(
-    ({ procedure, step, when, what }): Diagnostic => ({
-      code: 'proof-no-way-out',
-      severity: 'error',
-      at: step.origin.at,
-      message: `${stepWords(procedure, step)}, ${when}: after “${wayOut.title}” from the seat ${what}`,
-      expected: 'every flame out, every fuel tank cut from every burner, throttle shut, the car standing',
-      mend: 'give the car a valve that is reached from the seat, or the emergency the act that is missing',
-    }),
+  const causes = [...new Set(found.failures.map((failure) => failure.what))];
+  const failures = causes.flatMap((what) =>
+    noWayOut(
+      wayOut,
+      found.failures.filter((failure) => failure.what === what),
+    ),
   );
   const seated = found.far.filter((far) => far.distanceM === 0);
   const far = seated.map(
@@ -173,6 +170,26 @@ export function wayOutFindings(
 
 /** As many leaks as a keeper will read on the terminal; the manual has them all. */
 const shownLeaks = 3;
+
+/** Steps from which one thing is left undone, told as one: where it begins, and from how many steps it is so. */
+function noWayOut(wayOut: Procedure, failures: readonly NoWayOut[]): readonly Diagnostic[] {
+  const [first] = failures;
+  if (first === undefined) return [];
+  const titles = [...new Set(failures.map(({ procedure }) => procedure.title))];
+  return [
+    {
+      code: 'proof-no-way-out',
+      severity: 'error',
+      at: first.step.origin.at,
+      message: `${stepWords(first.procedure, first.step)}, ${first.when}: after “${wayOut.title}” from the seat ${first.what}`,
+      expected: 'every flame out, every fuel tank cut from every burner, throttle shut, the car standing',
+      mend: 'give the car a valve that is reached from the seat, or the emergency the act that is missing',
+      notes: [
+        `It is so from ${failures.length === 1 ? 'this place only' : `${failures.length} places in ${titles.map((title) => `“${title}”`).join(', ')}`}.`,
+      ],
+    },
+  ];
+}
 
 /** One remark for everything that no valve cuts off. */
 export function isolationFindings(model: Model, found: readonly Isolation[]): readonly Diagnostic[] {

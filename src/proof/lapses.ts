@@ -51,7 +51,8 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
     events.ran,
   'pressure-holds': (events, tank) => tankOpened(events, tank) || isNotCharged(events, tank),
   'burner-pressure-good': ({ act: { model, draft } }) => fuelPumpsStopped(model, draft),
-  'joints-dry': (events) => events.newlyLive,
+  // What becomes live as a burner is lit leads to its flame, and is watched.
+  'joints-dry': (events) => events.newlyLive && events.act.lighting.length === 0,
   'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
   'igniter-proven': (events) => events.igniterDisturbed,
   'burner-aired': ({ act: { model, flows, before, draft } }) =>

@@ -61,6 +61,8 @@ export interface Model {
   readonly burners: readonly PartId[];
   readonly mains: readonly PartId[];
   readonly pilots: readonly PartId[];
+  /** What lights the main burners: pilots, switches, torches. */
+  readonly igniters: readonly PartId[];
   readonly torches: readonly PartId[];
   readonly fuelTanks: readonly PartId[];
   readonly waterTanks: readonly PartId[];
@@ -141,6 +143,7 @@ export function modelOf(car: Car, asked: ReadonlySet<FactKey> = askedFacts): Mod
     torches,
     mains: burnersFor(car, 'main'),
     pilots: burnersFor(car, 'pilot'),
+    igniters: [...new Set(burnersFor(car, 'main').flatMap((id) => spec.burners[id]?.['lit-by'] ?? []))],
     fuelTanks: fuelTanks(car),
     waterTanks: Object.entries(spec.tanks).flatMap(([id, tank]) => (tank.holds === 'water' ? [id] : [])),
     chargedTanks: fuelTanks(car).filter((id) => spec.tanks[id]?.pressure !== undefined),

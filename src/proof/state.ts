@@ -27,6 +27,20 @@ export function knowsOfAny(model: Model, state: State, fact: FactKey): boolean {
   return (model.factSlots.get(fact) ?? []).some(({ slot }) => at(state, slot) !== no);
 }
 
+/**
+ * The bits by which it is remembered which igniters were seen to work: that of one igniter, or all of them for a step that
+ * is not about one.
+ */
+export function igniterBits(model: Model, igniter: PartId | undefined): number {
+  const index = model.igniters.indexOf(igniter ?? '');
+  return index < 0 ? 2 ** Math.min(8, Math.max(1, model.igniters.length)) - 1 : 2 ** Math.min(7, index);
+}
+
+/** Whether what lights a burner was seen to work. */
+export function hasSeenIgniter(model: Model, state: State, igniter: PartId): boolean {
+  return (at(state, model.slots.fact.get('igniter-proven')) & igniterBits(model, igniter)) !== 0;
+}
+
 /** Whether a burner or torch burns. */
 export function burns(model: Model, state: State, burner: PartId | undefined): boolean {
   return of(state, model.slots.flame, burner) !== no;

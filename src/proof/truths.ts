@@ -148,8 +148,12 @@ function needsPressure({ model, draft }: Act, tank: PartId): string | undefined 
     : undefined;
 }
 
-function igniterWorks({ model, draft }: Act): string | undefined {
-  const dead = model.mains.find((id) => !canBeLit(model, draft, id));
+/** The igniter that is looked at; every one of them, if the step is not about one. */
+function igniterWorks({ model, draft, step }: Act): string | undefined {
+  const looked = model.igniters.includes(step.part ?? '')
+    ? model.mains.filter((id) => model.car.spec.burners[id]?.['lit-by'] === step.part)
+    : model.mains;
+  const dead = looked.find((id) => !canBeLit(model, draft, id));
   return dead === undefined
     ? undefined
     : `${nameOf(model, model.car.spec.burners[dead]?.['lit-by'])} does not burn or work`;

@@ -1,6 +1,6 @@
 import { nameOf } from '../effects/act';
 import { canBeLit } from '../effects/flames';
-import { burns, knows } from '../state';
+import { burns, hasSeenIgniter } from '../state';
 import type { Rule } from './rule';
 
 export const igniterProven: Rule = {
@@ -26,7 +26,8 @@ export const igniterProven: Rule = {
       if (
         (kind === 'burner' || kind === 'control') &&
         !burns(model, before, main) &&
-        !knows(model, before, 'igniter-proven')
+        igniter !== undefined &&
+        !hasSeenIgniter(model, before, igniter)
       )
         return `main fuel is let on and nobody has looked at ${nameOf(model, igniter)} since it could have gone out`;
     }
