@@ -18,7 +18,7 @@ describe('make', () => {
     const { code, said } = await run('make', spec, '--paper', 'range-table', '--out', folder);
     expect(code).toBe(0);
     expect(said).toMatch(/Fuel and water range\s+\d+\s+letter, 8.5 × 11 in\s+.*range-table\.pdf/);
-    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.pdf']);
+    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.html', 'range-table.pdf']);
   });
 
   test('prints on other paper when told to', async () => {
@@ -45,7 +45,7 @@ describe('make', () => {
     expect(complained).toMatch(/thimble\.yaml:\d+:\d+ error\[spec-quantity\]/);
     expect(complained).not.toMatch(/\bat .*\.ts:\d+/);
     expect(readFileSync(paper).equals(before)).toBe(true);
-    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.pdf']);
+    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.html', 'range-table.pdf']);
   });
 
   test('where papers cannot be written, says so', async () => {
@@ -76,7 +76,7 @@ describe('make', () => {
     const { code } = await run('make', spec, '--out', folder);
     expect(code).toBe(1);
     expect(readFileSync(paper).equals(before)).toBe(true);
-    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.pdf']);
+    expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.html', 'range-table.pdf']);
   });
 });
 
