@@ -5,7 +5,7 @@
   'use strict';
 
   const boxes = [...document.querySelectorAll('input[data-step]')];
-  const key = `kettlebook ticks ${document.documentElement.dataset.fingerprint}`;
+  const keyOf = (box) => `kettlebook tick ${document.documentElement.dataset.fingerprint} ${box.id}`;
   const language = document.documentElement.lang;
   const panel = document.getElementById('_ticks');
   const notice = document.getElementById('_old');
@@ -27,27 +27,35 @@
   };
   const filled = (words, values) => words.replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
 
+  // Each tick is kept by itself, so that two windows on one paper add to each other and never overwrite.
   function load() {
     ticks = new Map();
     try {
-      const known = new Set(boxes.map((box) => box.id));
-      const kept = JSON.parse(localStorage.getItem(key) ?? '{}');
-      for (const [id, when] of Object.entries(kept ?? {})) {
-        if (known.has(id) && Number.isFinite(when)) ticks.set(id, when);
+      for (const box of boxes) {
+        const when = Number(localStorage.getItem(keyOf(box)) ?? Number.NaN);
+        if (Number.isFinite(when)) ticks.set(box.id, when);
       }
-    } catch (error) {
-      isKept = error instanceof SyntaxError;
+    } catch {
+      isKept = false;
     }
   }
 
-  function save() {
+  function save(some) {
     try {
-      if (ticks.size === 0) localStorage.removeItem(key);
-      else localStorage.setItem(key, JSON.stringify(Object.fromEntries(ticks)));
+      for (const box of some) {
+        const when = ticks.get(box.id);
+        if (when === undefined) localStorage.removeItem(keyOf(box));
+        else localStorage.setItem(keyOf(box), String(when));
+      }
       isKept = true;
     } catch {
       isKept = false;
     }
+  }
+
+  function refresh() {
+    if (isKept) load();
+    show();
   }
 
   const lastTick = () => Math.max(...ticks.values());
@@ -114,7 +122,7 @@
   function clear(some) {
     cleared = new Map([...ticks].filter(([id]) => some.some((box) => box.id === id)));
     for (const id of cleared.keys()) ticks.delete(id);
-    save();
+    save(some);
     show();
     say(filled(panel.dataset.cleared, { count: cleared.size }));
   }
@@ -123,7 +131,7 @@
     const count = cleared.size;
     ticks = new Map([...cleared, ...ticks]);
     cleared = new Map();
-    save();
+    save(boxes);
     show();
     say(filled(panel.dataset.putBack, { count }));
   }
@@ -132,7 +140,7 @@
     if (box.checked) ticks.set(box.id, Date.now());
     else ticks.delete(box.id);
     cleared = new Map();
-    save();
+    save([box]);
     show();
     const list = lists.find(({ boxes: some }) => some.includes(box));
     say(list?.boxes.every((each) => each.checked) ? panel.dataset.done : '');
@@ -169,17 +177,13 @@
     part('.clear').focus();
   });
   bar.querySelector('.next').addEventListener('click', goToNext);
-  addEventListener('storage', (event) => {
-    if (event.key !== key && event.key !== null) return;
-    load();
-    show();
-  });
-  // A page left open overnight is not begun afresh: say so when it is looked at again.
-  addEventListener('pageshow', show);
-  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && show());
+  // Ticks may have been set in another window; and a page left open overnight must say, when it is looked at again, that
+  // its ticks are old.
+  addEventListener('storage', refresh);
+  addEventListener('pageshow', refresh);
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && refresh());
 
-  load();
-  show();
+  refresh();
 })();
 
 // Tables and drawings that are wider than the screen fade at the side that goes on; only those can be reached by keyboard.
