@@ -1,4 +1,5 @@
 /** How this car's papers say amounts and dates: in the keeper's units, the first and the second. */
+import { printDay } from '../quantity/day';
 import type { UnitSystem } from '../quantity/dimension';
 import { type PrintOptions, printBoth, printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
@@ -39,12 +40,6 @@ export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
   const systems: readonly UnitSystem[] =
     units.second === undefined || units.second === units.first ? [units.first] : [units.first, units.second];
   const [firstSystem = 'metric', secondSystem] = systems;
-  const months = new Intl.DateTimeFormat(language, {
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    timeZone: 'UTC',
-  });
   const say = (quantity: Quantity | undefined, print: (known: Quantity) => string) =>
     quantity === undefined ? notKnown : `${quantity.estimated ? 'about\u00a0' : ''}${print(quantity)}`;
   return {
@@ -80,7 +75,7 @@ export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
-    date: (iso) => months.format(new Date(`${iso}T00:00:00Z`)),
+    date: (iso) => printDay(iso, language),
   };
 }
 

@@ -1,5 +1,6 @@
 /** The fixed set of values that the words of a step can use, for one car. Documented in `docs/procedures.md`. */
 import type { Car, PartId } from '../car/car';
+import { printDay } from '../quantity/day';
 import type { UnitSystem } from '../quantity/dimension';
 import { printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
@@ -61,10 +62,11 @@ export function carValues(car: Car, style: PrintStyle): Values {
   const { boiler, engine, running, keeper, issue } = car.spec;
   const { inspection } = boiler;
   const print = new Printer(style);
+  const day = (iso: string): string => printDay(iso, car.spec.print.language);
   return {
     car: { called: car.spec.car.name, name: car.spec.car.name, steering: car.spec.car.steering },
     keeper: { called: keeper.name, telephone: keeper.telephone },
-    issue: { letter: issue.letter, date: issue.date },
+    issue: { letter: issue.letter, date: day(issue.date) },
     boiler: {
       called: boiler.name,
       'working-level': boiler['working-level'],
@@ -79,8 +81,8 @@ export function carValues(car: Car, style: PrintStyle): Values {
     },
     inspector: {
       called: inspection.by,
-      last: inspection.last,
-      due: inspection.due,
+      last: day(inspection.last),
+      due: day(inspection.due),
       certificate: inspection.certificate,
       note: inspection.note,
     },

@@ -29,14 +29,8 @@ export function guideValues(
     Object.fromEntries(
       found.map(({ duty, names }) => [duty, names.length === 0 ? undefined : inWords(names.map(say))]),
     );
-  const { inspection } = car.spec.boiler;
   return {
     ...carValues(car, print),
-    inspector: {
-      called: inspection.by,
-      last: phrases.date(inspection.last),
-      due: phrases.date(inspection.due),
-    },
     the: joined(({ name, tag }) => (tag === undefined ? `the ${name}` : `the ${name} (${tag})`)),
     name: joined(({ name }) => name),
     figure: figureValues(car, figures, phrases),
