@@ -3,6 +3,8 @@ import type { Caution, Procedure } from '../../procedure/procedure';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 import { type PartContext, partContext } from './controls';
+import { cardProcedure } from './procedures';
+import { criticalKeys } from './proof';
 
 /** How many hazards stand on the sheet. */
 const hurtsPrinted = 5;
@@ -12,15 +14,13 @@ export type Handled = PartContext & { readonly placeName: string };
 
 /** What the sheet says of the car. */
 export function visitingContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, procedures } = world;
+  const { car, guide, procedures, proof } = world;
   const { throttle, drips } = car.spec.engine;
   const driving = [throttle, ...drips];
   const { hurts, start, stop } = guide.crew.visiting;
   const cautions = cautionsById(world);
-  const steps = (procedure: Procedure) =>
-    procedure.steps
-      .filter(({ onCard }) => onCard)
-      .map(({ say, result, who }) => ({ say, result, helper: who === 'helper' }));
+  const critical = criticalKeys({ proof });
+  const asOnCards = (procedure: Procedure) => cardProcedure(procedure, car, critical);
   const chosen = (ids: readonly string[]) =>
     ids.flatMap((id) => procedures.filter((procedure) => procedure.id === id));
   return {
@@ -31,8 +31,8 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
     valves: handledFromSeat(world, ({ kind, id }) => kind === 'valve' && !driving.includes(id)),
     gauges: handledFromSeat(world, (part) => part.kind === 'gauge'),
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
-    stop: chosen([stop]).map((procedure) => ({ title: procedure.title, steps: steps(procedure) })),
-    start: chosen(start).map((procedure) => ({ title: procedure.title, steps: steps(procedure) })),
+    stop: chosen([stop]).map(asOnCards),
+    start: chosen(start).map(asOnCards),
   };
 }
 
