@@ -88,7 +88,7 @@ function rowOf(paper: MadePaper, place: string): Row {
   return {
     paper: paper.title,
     pages: String(pages),
-    size: sheetWords(paper.laidOut),
+    size: `${sheetWords(paper.laidOut)}${turnedOn(paper.turning)}`,
     file: relative('.', place),
   };
 }
@@ -98,9 +98,13 @@ function rowOfSheets({ laidOut, turning }: PrintedSheets, place: string): Row {
   return {
     paper: '  the same on sheets, to print on both sides and cut',
     pages: String(laidOut.pages.length),
-    size: `${sheetWords(laidOut)}, turned on the ${turning.replace('-', ' ')}`,
+    size: `${sheetWords(laidOut)}${turnedOn(turning)}`,
     file: relative('.', place),
   };
+}
+
+function turnedOn(turning: MadePaper['turning']): string {
+  return turning === undefined ? '' : `, turned on the ${turning.replace('-', ' ')}`;
 }
 
 function tableOf(rows: readonly Row[]): string {

@@ -88,6 +88,7 @@ export const catalogue = {
   'theme-shape': 'The theme lacks something, has something unknown, or has a value of the wrong kind.',
   'theme-legibility': 'The theme sets type too small, or its lines too close, to be read.',
   'theme-contrast': 'Two colours of the theme are too close to each other to be read, in colour or in grey.',
+  'theme-tabs': 'The marks of the chapters have no room in the margin, or their words no room in them.',
   'sheet-unknown': 'A sheet size that is neither a known name nor a pair of measures.',
   'sheet-too-small': 'A sheet that cannot be printed on, or whose clear edges leave no room.',
 

@@ -121,6 +121,8 @@ export interface Page {
   readonly readingRanks?: readonly number[];
   /** The part of the sheet that all printing stays in: left, top, right, bottom. */
   readonly printable: readonly [number, number, number, number];
+  /** A strip beside it in which the mark of the page's chapter stands, and nothing else. */
+  readonly tabStrip?: readonly [number, number, number, number];
 }
 
 /** A whole paper, laid out. */

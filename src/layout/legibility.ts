@@ -120,5 +120,9 @@ function pairsOf(theme: Theme): Pair[] {
     letters: panel.letters,
     ground: panel.panel,
   }));
-  return [...plain, ...panels];
+  const tabs = [
+    { path: ['tabs', 'letters'], letters: theme.tabs.letters, ground: theme.tabs.panel },
+    { path: ['tabs', 'panel'], letters: theme.tabs.panel, ground: colours.paper },
+  ];
+  return [...plain, ...panels, ...tabs];
 }

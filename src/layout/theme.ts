@@ -9,6 +9,7 @@ import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnost
 import type { Colour } from '../drawing/drawing';
 import { type FontSet, faces } from '../font/metrics';
 import { legibilityProblems } from './legibility';
+import { tabProblems } from './tabs-in-margin';
 
 const colour = z
   .string()
@@ -19,6 +20,8 @@ const size = z.number().positive().max(200);
 const share = z.number().min(0.5).max(3);
 const type = z.strictObject({ face: z.enum(faces), size, leading: size });
 const words = z.string().min(1).max(60);
+/** Edge that home printers leave without ink: about a quarter of an inch (common practice, no source). */
+const leastClearMm = 6.35;
 const levels = z.strictObject({ title: length, section: length, topic: length, point: length });
 const panel = z.strictObject({ word: words, panel: colour, letters: colour, symbol: z.boolean() });
 
@@ -39,6 +42,13 @@ export const themeSchema = z.strictObject({
     headGap: length,
     footGap: length,
     measureEm: z.number().min(20).max(200),
+  }),
+  tabs: z.strictObject({
+    show: z.boolean(),
+    widthMm: length,
+    clearMm: z.number().min(leastClearMm, `at least ${leastClearMm} mm, where home printers begin to print`),
+    panel: colour,
+    letters: colour,
   }),
   card: z.strictObject({ marginMm: length }),
   type: z.strictObject({
@@ -115,7 +125,7 @@ export function readTheme(yamlText: string, file: string, fonts: FontSet): Outco
   }
   const read = themeSchema.safeParse(document.toJS());
   if (!read.success) return bad(read.error.issues.map((issue) => wrongShape(issue, spotOf(issue.path))));
-  const problems = legibilityProblems(read.data, fonts, spotOf);
+  const problems = [...legibilityProblems(read.data, fonts, spotOf), ...tabProblems(read.data, spotOf)];
   return problems.length > 0 ? bad(problems) : good(read.data);
 }
 

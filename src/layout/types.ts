@@ -48,6 +48,10 @@ export interface FlowOptions {
   readonly firstPage: { readonly head: boolean; readonly foot: boolean };
   /** Whether each level 1 heading starts a new page. */
   readonly chaptersOnNewPage: boolean;
+  /** Whether each chapter has a mark at the outer edge of its pages, if the theme shows them. */
+  readonly chapterTabs: boolean;
+  /** Printed on both sides of the paper: margins and marks of even pages are those of odd ones in a mirror. */
+  readonly bothSides: boolean;
 }
 
 /** How to lay out a card, or a sheet that is read like one. */

@@ -68,6 +68,8 @@ export interface Paper {
   drawings(world: World): readonly Drawing[];
   /** Smallest legible size of each face where the paper is read, in points. */
   leastPt(world: World): Readonly<Record<Face, number>>;
+  /** The edge its sheets are turned on, where it is to be printed on both sides; left out, that is the printer's choice. */
+  turning?(world: World): Turning | undefined;
   /** Lay the blocks out. */
   layOut(blocks: readonly Block[], world: World, fingerprint: string): Outcome<LaidOut>;
 }
@@ -83,6 +85,8 @@ export interface MadePaper {
   readonly screen: { readonly fileName: string; readonly bytes: Uint8Array };
   /** The same put together on the paper in the printer, if that holds more than one page of it: a card. */
   readonly sheets?: PrintedSheets;
+  /** The edge its sheets are turned on, where it is to be printed on both sides. */
+  readonly turning?: Turning;
   readonly laidOut: LaidOut;
   readonly blocks: readonly Block[];
   readonly remarks: readonly Diagnostic[];
@@ -98,7 +102,7 @@ export interface PrintedSheets {
 }
 
 /** A paper up to its pages, before it is written as PDF. */
-export type SetPaper = Omit<MadePaper, 'bytes' | 'sheets' | 'screen'>;
+export type SetPaper = Omit<MadePaper, 'bytes' | 'sheets' | 'screen' | 'turning'>;
 
 /** A paper filled in and read, before it is laid out. */
 export interface FilledPaper {
@@ -165,11 +169,13 @@ export async function makePaper(paper: Paper, world: World): Promise<Outcome<Mad
     creationDate: new Date(`${spec.issue.date}T00:00:00Z`),
     fontFiles: world.fontFiles,
   };
-  const bytes = await writePdf(laidOut, facts);
+  const edge = paper.turning?.(world);
+  const bytes = await writePdf(laidOut, edge === undefined ? facts : { ...facts, duplex: edge });
+  const made = { ...set.value, bytes, ...(edge === undefined ? {} : { turning: edge }) };
   const screen = { fileName: `${paper.name}.html`, bytes: utf8ToBytes(screenPage(set.value, world)) };
   const together = onSheets(laidOut, world);
   const [side] = together?.pages ?? [];
-  if (together === undefined || side === undefined) return good({ ...set.value, bytes, screen }, set.remarks);
+  if (together === undefined || side === undefined) return good({ ...made, screen }, set.remarks);
   const turning = bookwise(side);
   const sheets = {
     fileName: `${paper.name}-sheets.pdf`,
@@ -177,7 +183,7 @@ export async function makePaper(paper: Paper, world: World): Promise<Outcome<Mad
     laidOut: together,
     turning,
   };
-  return good({ ...set.value, bytes, screen, sheets }, set.remarks);
+  return good({ ...made, screen, sheets }, set.remarks);
 }
 
 /** The same blocks as a page for a screen. */

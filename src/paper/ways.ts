@@ -10,12 +10,20 @@ import type { Paper, World } from './paper';
 import { cardSheet, lapSheet, pageSheet } from './sheets';
 
 /** What a paper says of how it is laid out. */
-type Way = Pick<Paper, 'leastPt' | 'layOut'>;
+type Way = Pick<Paper, 'leastPt' | 'layOut' | 'turning'>;
+
+/** How the chapters of a book stand. */
+interface BookWay {
+  readonly chaptersOnNewPage: boolean;
+  /** Whether each chapter has a mark at the edge of its pages. */
+  readonly chapterTabs: boolean;
+}
 
 /** Pages of a book in the hand. */
-export function asBook(title: string, chaptersOnNewPage: boolean): Way {
+export function asBook(title: string, { chaptersOnNewPage, chapterTabs }: BookWay): Way {
   return {
     leastPt: ({ fonts }) => leastBookSizes(fonts),
+    turning: (world) => (onBothSides(world) ? 'long-edge' : undefined),
     layOut: (blocks, world, mark) => {
       const sheet = pageSheet(world);
       if (!sheet.ok) return sheet;
@@ -27,9 +35,15 @@ export function asBook(title: string, chaptersOnNewPage: boolean): Way {
         foot: footOf(world, mark),
         firstPage: { head: false, foot: true },
         chaptersOnNewPage,
+        chapterTabs,
+        bothSides: onBothSides(world),
       });
     },
   };
+}
+
+function onBothSides({ car }: World): boolean {
+  return car.spec.print.sides === 'both';
 }
 
 /** Faces of a card read at one of the car's distances. */

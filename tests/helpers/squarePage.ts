@@ -58,6 +58,8 @@ export function squareOptions(columns: number, lines: number, more: Partial<Flow
     foot: nothingRunning,
     firstPage: { head: true, foot: true },
     chaptersOnNewPage: false,
+    chapterTabs: false,
+    bothSides: false,
     ...more,
   };
 }

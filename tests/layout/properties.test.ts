@@ -66,6 +66,8 @@ describe('any paper', () => {
             foot,
             firstPage: { head: true, foot: true },
             chaptersOnNewPage: width % 2 === 0,
+            chapterTabs: false,
+            bothSides: width % 3 === 0,
           });
           if (expectSound(blocks, result, 8.75)) sound += 1;
         },
@@ -91,6 +93,8 @@ describe('any paper', () => {
             foot,
             firstPage: { head: false, foot: true },
             chaptersOnNewPage: false,
+            chapterTabs: false,
+            bothSides: false,
           });
           if (expectSound(blocks, result, 8.75)) sound += 1;
         },

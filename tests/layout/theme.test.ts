@@ -54,6 +54,26 @@ describe('readTheme', () => {
     expect(problem?.message).toContain('without colours');
   });
 
+  it('refuses marks of chapters that touch the text, are too narrow, or lie where printers put no ink', () => {
+    const found = (from: string, to: string) =>
+      problemsOf(changed(from, to)).map(({ code, at }) => [code, at?.path]);
+    expect(found('widthMm: 4.5', 'widthMm: 9')).toEqual([['theme-tabs', 'tabs.widthMm']]);
+    expect(found('widthMm: 4.5', 'widthMm: 3')).toEqual([['theme-tabs', 'tabs.widthMm']]);
+    expect(found('clearMm: 6.5', 'clearMm: 5')).toEqual([['theme-shape', 'tabs.clearMm']]);
+    // what is not shown is in nobody's way
+    expect(problemsOf(changed('widthMm: 4.5', 'widthMm: 9').replace('show: true', 'show: false'))).toEqual(
+      [],
+    );
+  });
+
+  it('refuses marks of chapters whose words, or which themselves, cannot be seen in grey', () => {
+    const text = changed("panel: '#111111'\n  letters: '#ffffff'", "panel: '#bbbbbb'\n  letters: '#ffffff'");
+    expect(problemsOf(text).map(({ code, at }) => [code, at?.path])).toEqual([
+      ['theme-contrast', 'tabs.letters'],
+      ['theme-contrast', 'tabs.panel'],
+    ]);
+  });
+
   it('tells everything that is wrong at once, each at its place', () => {
     const text = changed('size: 10.5, leading: 14 }', 'size: ten, leading: 14 }').replace(
       'hair: 0.4',

@@ -96,7 +96,7 @@ function layoutOnce(blocks: readonly Block[], options: CardOptions, open: Settin
   const destinations = [...titles, ...destinationsOf(faces, top)];
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
   const finish = (): LaidOut => {
-    const bodies = placeBody(faces, left, top, structure);
+    const bodies = placeBody(faces, () => left, top, structure);
     const pages = bodies.map((items, index): Page => {
       const surrounds = faceSurrounds(index, bodies.length, { heads, widthPt }, options, setting);
       const around = surrounds.flatMap(({ strip, y }) => strip.items.map((item) => moveItem(item, left, y)));

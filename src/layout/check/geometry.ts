@@ -10,10 +10,9 @@ const slackPt = 0.6;
 /** Everything that stands outside the printable part of its sheet, told once a page. */
 export function outside(laidOut: LaidOut, fonts: FontSet): Diagnostic[] {
   return laidOut.pages.flatMap((page): Diagnostic[] => {
-    const [left, top, right, bottom] = page.printable;
     const out = page.items.find((item) => {
-      const [x1, y1, x2, y2] = boundsOf(item, fonts);
-      return x1 < left - slackPt || y1 < top - slackPt || x2 > right + slackPt || y2 > bottom + slackPt;
+      const bounds = boundsOf(item, fonts);
+      return !within(bounds, page.printable) && !isTab(item, bounds, page);
     });
     if (out === undefined) return [];
     const box = boundsOf(out, fonts).map((value) => value.toFixed(1));
@@ -28,6 +27,17 @@ export function outside(laidOut: LaidOut, fonts: FontSet): Diagnostic[] {
       },
     ];
   });
+}
+
+function within([x1, y1, x2, y2]: Bounds, [left, top, right, bottom]: Bounds): boolean {
+  return x1 >= left - slackPt && y1 >= top - slackPt && x2 <= right + slackPt && y2 <= bottom + slackPt;
+}
+
+/** Only the mark of the chapter, which is an artifact, may stand in its strip. */
+function isTab(item: PlacedItem, bounds: Bounds, { tabStrip }: Page): boolean {
+  return (
+    tabStrip !== undefined && item.kind === 'shape' && item.tag === undefined && within(bounds, tabStrip)
+  );
 }
 
 /** Runs of text that cover each other, told once a page. */

@@ -12,13 +12,14 @@ import { paginate } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type RunningContext, runningHeight, setRunning } from '../pages/running';
 import { type Round, settle } from '../pages/settle';
+import { chapterTabs } from '../pages/tabs';
 import type { Piece } from '../pieces';
 import { Problems } from '../problems';
 import type { Setting } from '../setting';
-import { moveItem } from '../shape';
+import { type Bounds, moveItem } from '../shape';
 import { StructureBuilder } from '../structure';
 import { originOf, type Survey, survey } from '../survey';
-import type { FlowOptions, RunningLine } from '../types';
+import type { FlowOptions, Margins, RunningLine } from '../types';
 import { flowLook, themeStyle } from './flow-look';
 
 /** Lays out a paper on as many pages as it needs. */
@@ -44,7 +45,7 @@ function layoutOnce(blocks: readonly Block[], options: FlowOptions, open: Settin
   const destinations = destinationsOf(boxes, body.top);
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
   const finish = (): LaidOut => {
-    const bodies = placeBody(boxes, body.left, body.top, structure);
+    const bodies = placeBody(boxes, (page) => marginsOn(page, options).left, body.top, structure);
     const pages = finishPages(bodies, destinations, body, options, setting);
     return { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
   };
@@ -72,12 +73,17 @@ function chaptersOf(blocks: readonly Block[]): Block[][] {
 
 /** Where the text of a page stands, with the running lines around it. */
 interface Body {
-  readonly left: number;
   readonly top: number;
   readonly widthPt: number;
   readonly heightPt: number;
   readonly running: RunningContext;
-  readonly chapters: readonly { readonly name: string; readonly title: string }[];
+  readonly chapters: readonly Chapter[];
+}
+
+/** A level 1 heading. */
+interface Chapter {
+  readonly name: string;
+  readonly title: string;
 }
 
 function bodyBox(options: FlowOptions, setting: Setting, blocks: readonly Block[]): Body {
@@ -92,14 +98,19 @@ function bodyBox(options: FlowOptions, setting: Setting, blocks: readonly Block[
   const footPt = withGap(runningHeight(options.foot, titles, running), theme.page.footGap);
   const top = margins.top + headPt;
   const heightPt = sheet.heightPt - margins.bottom - footPt - top;
-  return { left: margins.left, top, widthPt, heightPt, running, chapters };
+  return { top, widthPt, heightPt, running, chapters };
+}
+
+/** The clear edges of a page: left and right change places on the backs of sheets that are printed on both sides. */
+function marginsOn(page: number, { sheet: { margins }, bothSides }: FlowOptions): Margins {
+  return bothSides && page % 2 === 1 ? { ...margins, left: margins.right, right: margins.left } : margins;
 }
 
 function withGap(heightPt: number, gapPt: number): number {
   return heightPt === 0 ? 0 : heightPt + gapPt;
 }
 
-function chapterTitles({ headings }: Survey): { name: string; title: string }[] {
+function chapterTitles({ headings }: Survey): Chapter[] {
   return headings.filter(({ block }) => block.level === 1).map(({ name, title }) => ({ name, title }));
 }
 
@@ -111,31 +122,57 @@ function finishPages(
   setting: Setting,
 ): Page[] {
   const { sheet, firstPage } = options;
-  const { margins } = sheet;
-  const printable = [
-    margins.left,
-    margins.top,
-    sheet.widthPt - margins.right,
-    sheet.heightPt - margins.bottom,
-  ] as const;
+  const { widthPt, heightPt } = sheet;
   const chapterAt = chapterByPage(body, destinations, bodies.length);
+  const tabbed = tabsFor(chapterAt, options);
   return bodies.map((items, index) => {
-    const fields = { chapter: chapterAt[index] ?? '', page: String(index + 1), pages: String(bodies.length) };
+    const { left, top, right, bottom } = marginsOn(index, options);
+    const printable = [left, top, widthPt - right, heightPt - bottom] as const;
+    const fields = {
+      chapter: chapterAt[index]?.title ?? '',
+      page: String(index + 1),
+      pages: String(bodies.length),
+    };
     const head =
-      index === 0 && !firstPage.head ? [] : headItems(options.head, fields, body, options, setting);
+      index === 0 && !firstPage.head ? [] : headItems(options.head, fields, { body, left }, options, setting);
     const foot =
-      index === 0 && !firstPage.foot ? [] : footItems(options.foot, fields, body, options, setting);
-    const { widthPt, heightPt } = sheet;
-    return { widthPt, heightPt, label: fields.page, items: [...head, ...items, ...foot], printable };
+      index === 0 && !firstPage.foot ? [] : footItems(options.foot, fields, { body, left }, options, setting);
+    const page = { widthPt, heightPt, label: fields.page, printable };
+    const tab = tabbed(index);
+    if (tab === undefined) return { ...page, items: [...head, ...items, ...foot] };
+    return { ...page, items: [...head, ...items, ...foot, ...tab.items], tabStrip: tab.strip };
   });
+}
+
+type TabOf = (page: number) => { readonly items: readonly PlacedItem[]; readonly strip: Bounds } | undefined;
+
+/** The mark of the chapter that each page begins in; none for the chapter that opens the paper, such as its cover. */
+function tabsFor(chapterAt: readonly (Chapter | undefined)[], options: FlowOptions): TabOf {
+  const { sheet, theme, fonts, bothSides } = options;
+  if (!options.chapterTabs || !theme.tabs.show) return () => undefined;
+  const marked = [...new Set(chapterAt)].filter((chapter) => chapter !== chapterAt[0]);
+  const titles = marked.map((chapter) => chapter?.title ?? '');
+  const room = { top: sheet.margins.top, bottom: sheet.heightPt - sheet.margins.bottom };
+  const tabs = chapterTabs(titles, sheet, room, theme, fonts);
+  return (page) => {
+    const index = marked.indexOf(chapterAt[page]);
+    const outer = bothSides && page % 2 === 1 ? 'left' : 'right';
+    return index < 0 ? undefined : { items: tabs.mark(index, outer), strip: tabs.strip(outer) };
+  };
 }
 
 type Fields = Parameters<typeof setRunning>[1];
 
+/** The body of one page: `left` is its left edge on the sheet. */
+interface Placed {
+  readonly body: Body;
+  readonly left: number;
+}
+
 function headItems(
   line: RunningLine,
   fields: Fields,
-  body: Body,
+  { body, left }: Placed,
   options: FlowOptions,
   setting: Setting,
 ): PlacedItem[] {
@@ -144,14 +181,14 @@ function headItems(
   const { look } = setting;
   const y = options.sheet.margins.top;
   const ruleY = body.top - options.theme.page.headGap + 0.35 * body.running.style.sizePt;
-  const underline = rule(body.left, ruleY, body.widthPt, look.colours.hair, look.line.thin);
-  return [...set.items.map((item) => moveItem(item, body.left, y)), underline];
+  const underline = rule(left, ruleY, body.widthPt, look.colours.hair, look.line.thin);
+  return [...set.items.map((item) => moveItem(item, left, y)), underline];
 }
 
 function footItems(
   line: RunningLine,
   fields: Fields,
-  body: Body,
+  { body, left }: Placed,
   options: FlowOptions,
   setting: Setting,
 ): PlacedItem[] {
@@ -160,13 +197,13 @@ function footItems(
   const { look } = setting;
   const y = options.sheet.heightPt - options.sheet.margins.bottom - set.heightPt;
   const overline = rule(
-    body.left,
+    left,
     y - 0.5 * body.running.style.sizePt,
     body.widthPt,
     look.colours.hair,
     look.line.thin,
   );
-  return [overline, ...set.items.map((item) => moveItem(item, body.left, y))];
+  return [overline, ...set.items.map((item) => moveItem(item, left, y))];
 }
 
 /** The chapter each page begins in; if none has begun yet, the first that begins on it. */
@@ -174,19 +211,19 @@ function chapterByPage(
   { chapters, top }: Body,
   destinations: readonly Destination[],
   count: number,
-): string[] {
+): (Chapter | undefined)[] {
   const placeOf = new Map(destinations.map((destination) => [destination.name, destination]));
-  const starts = chapters.flatMap(({ name, title }) => {
-    const place = placeOf.get(name);
-    return place === undefined ? [] : [{ title, page: place.page, atTop: place.y - top < tolerancePt }];
+  const starts = chapters.flatMap((chapter) => {
+    const place = placeOf.get(chapter.name);
+    return place === undefined ? [] : [{ chapter, page: place.page, atTop: place.y - top < tolerancePt }];
   });
-  const titles: string[] = [];
+  const begun: (Chapter | undefined)[] = [];
   let next = 0;
-  let inForce: string | undefined;
+  let inForce: Chapter | undefined;
   for (let page = 0; page < count; page += 1) {
     const first = starts[next]?.page === page ? starts[next] : undefined;
-    titles.push((first?.atTop === true ? first.title : (inForce ?? first?.title)) ?? '');
-    for (; starts[next]?.page === page; next += 1) inForce = starts[next]?.title;
+    begun.push(first?.atTop === true ? first.chapter : (inForce ?? first?.chapter));
+    for (; starts[next]?.page === page; next += 1) inForce = starts[next]?.chapter;
   }
-  return titles;
+  return begun;
 }

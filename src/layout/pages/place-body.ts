@@ -4,14 +4,15 @@ import type { Destination, PlacedItem } from '../frame';
 import { moveItem } from '../shape';
 import type { StructureBuilder } from '../structure';
 
-/** Items of each page, with the body's top left corner at (`left`, `top`). Tells the tree where figures stand. */
+/** Items of each page, with the body's top left corner at (`leftOf(page)`, `top`). Tells the tree where figures stand. */
 export function placeBody(
   pages: readonly (readonly FilledBox[])[],
-  left: number,
+  leftOf: (page: number) => number,
   top: number,
   structure: StructureBuilder,
 ): PlacedItem[][] {
-  return pages.map((boxes) => {
+  return pages.map((boxes, page) => {
+    const left = leftOf(page);
     const items: PlacedItem[] = [];
     for (const { box, y } of boxes) {
       const dy = top + y;

@@ -21,5 +21,5 @@ export const docentGuide: Paper = {
     ...docentContext(world),
   }),
   drawings: (world) => [drawPlan(planInput(world), world.fonts)],
-  ...asBook(title, false),
+  ...asBook(title, { chaptersOnNewPage: false, chapterTabs: false }),
 };

@@ -18,5 +18,5 @@ export const inspectionSheet: Paper = {
     ...upkeepContext(world),
   }),
   drawings: () => [],
-  ...asBook(title, true),
+  ...asBook(title, { chaptersOnNewPage: true, chapterTabs: false }),
 };

@@ -19,7 +19,7 @@ export const logSheet: Paper = {
   template: 'log-sheet',
   context: logContext,
   drawings: () => [],
-  ...asBook(title, true),
+  ...asBook(title, { chaptersOnNewPage: true, chapterTabs: false }),
 };
 
 function logContext(world: World): Readonly<Record<string, unknown>> {

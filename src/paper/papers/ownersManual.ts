@@ -33,7 +33,7 @@ export const ownersManual: Paper = {
   template: 'owners-manual',
   context: manualContext,
   drawings: manualDrawings,
-  ...asBook(title, true),
+  ...asBook(title, { chaptersOnNewPage: true, chapterTabs: true }),
 };
 
 function manualContext(world: World): Readonly<Record<string, unknown>> {

@@ -81,6 +81,11 @@ export const printSection = z.strictObject({
       wall: measure('length', 'From the eye to a sheet on the shed wall.', '5 ft'),
     })
     .meta({ description: 'How far away each kind of paper is read; the size of the type comes from it.' }),
+  sides: choice(
+    ['one', 'both'],
+    'Whether books are printed on one side of the paper or on both; `both` mirrors the margins and side tabs of even pages.',
+    'one',
+  ).optional(),
   card: words(
     'The size of the dash cards: `half-letter`, `a5`, `a6`, `index-5x8`, or width × height with units.',
     'half-letter',
