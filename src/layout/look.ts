@@ -65,6 +65,7 @@ export interface SpaceLook {
   readonly boxX: number;
   readonly boxY: number;
   readonly writing: number;
+  readonly columnGap: number;
 }
 
 /** Everything that decides how blocks look. */
@@ -72,6 +73,8 @@ export interface Look {
   readonly fonts: FontSet;
   readonly body: TextStyle;
   readonly lead: TextStyle;
+  /** Running text in columns. */
+  readonly column: TextStyle;
   readonly note: TextStyle;
   readonly caption: TextStyle;
   readonly headings: readonly [HeadingLook, HeadingLook, HeadingLook, HeadingLook];

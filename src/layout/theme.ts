@@ -80,6 +80,7 @@ export const themeSchema = z.strictObject({
     boxX: length,
     boxY: length,
     writing: z.number().min(10).max(100),
+    columnGap: length,
   }),
   line: z.strictObject({ hair: length, thin: length, heavy: length, bar: length }),
   cautions: z.strictObject({ danger: panel, warning: panel, caution: panel, notice: panel }),

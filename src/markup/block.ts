@@ -150,10 +150,10 @@ export interface ContentsBlock extends BlockBase {
   readonly depth: 1 | 2 | 3;
 }
 
-/** Blocks that belong together: kept on one page if they fit on one. */
+/** Blocks that belong together: kept on one page if they fit on one, or set in columns where there is room for two. */
 export interface GroupBlock extends BlockBase {
   readonly kind: 'group';
-  readonly style: 'plain' | 'boxed';
+  readonly style: 'plain' | 'boxed' | 'columns';
   readonly blocks: readonly Block[];
 }
 

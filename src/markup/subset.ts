@@ -325,9 +325,10 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     element: 'section',
     within: open,
     ...parts,
-    attributes: { ...id, ...classOf('keep', 'boxed') },
+    attributes: { ...id, ...classOf('keep', 'boxed', 'columns') },
     required: ['class'],
-    meaning: 'blocks that belong together; `boxed` draws a box around them',
+    meaning:
+      'blocks that belong together; `boxed` draws a box around them, `columns` sets them smaller in two even columns where the sheet is wide enough',
   },
   hr: {
     element: 'hr',

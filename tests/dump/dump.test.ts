@@ -52,6 +52,23 @@ const manual = [
   rule(2),
 ];
 
+/** An entry that breaks between two columns, and one that does not. */
+const columns = [
+  heading(1, 'Words'),
+  group(
+    [
+      definitions([
+        [
+          'bypass',
+          'a valve that sends the water of a feed pump back to its tank so that the boiler has none of it',
+        ],
+        ['crack', 'to open a little'],
+      ]),
+    ],
+    'columns',
+  ),
+];
+
 function card(): LaidOut {
   const size = readSheetSize('A7');
   const sheet = size.ok ? makeSheet(size.value, 4, true) : size;
@@ -78,6 +95,7 @@ function card(): LaidOut {
 
 const papers: Readonly<Record<string, () => LaidOut>> = {
   'manual.txt': () => laidOutCleanly(manual, squareOptions(30, 30)),
+  'columns.txt': () => laidOutCleanly(columns, squareOptions(42, 12)),
   'card.txt': card,
 };
 

@@ -154,7 +154,7 @@ const nested: fc.Arbitrary<Block[]> = fc.oneof(
           ),
           { minLength: 1, maxLength: 4 },
         ),
-        fc.constantFrom('plain', 'boxed'),
+        fc.constantFrom('plain', 'boxed', 'columns'),
       )
       .map(([blocks, style]) => [group(blocks.flat(), style)]),
   },

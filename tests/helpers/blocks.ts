@@ -167,8 +167,11 @@ export const definitions = (items: readonly (readonly [string, string])[]): Bloc
 
 export const contents = (depth: 1 | 2 | 3 = 2): Block => made({ kind: 'contents', depth } as const);
 
-export const group = (blocks: readonly Block[], style: 'plain' | 'boxed' = 'plain', id?: string): Block =>
-  made({ kind: 'group', style, blocks } as const, id);
+export const group = (
+  blocks: readonly Block[],
+  style: 'plain' | 'boxed' | 'columns' = 'plain',
+  id?: string,
+): Block => made({ kind: 'group', style, blocks } as const, id);
 
 export const pageBreak = (): Block => made({ kind: 'page-break' } as const);
 

@@ -3,7 +3,18 @@ import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { writeScreenPage } from '../../src/html/page';
-import { caution, contents, figure, heading, paragraph, step, steps, table } from '../helpers/blocks';
+import {
+  caution,
+  contents,
+  definitions,
+  figure,
+  group,
+  heading,
+  paragraph,
+  step,
+  steps,
+  table,
+} from '../helpers/blocks';
 import { squareFonts } from '../helpers/squareMetrics';
 import { papers } from './blockText';
 import { plainLook } from './look';
@@ -230,6 +241,13 @@ describe('one thing at a time', () => {
   test('letters of a drawing are never shown under 11 px: 10 pt letters are 13.3 px, so 100 pt may shrink to 110 px', () => {
     const [frame] = byClass(of(figure(100, 50)), 'drawing');
     expect(frame && attribute(frame, 'style')).toBe('--least:110px');
+  });
+
+  test('what stands in columns is in one element that the style sets in columns', () => {
+    const html = writeScreenPage([group([definitions([['bypass', 'a valve']])], 'columns')], options);
+    const [columns] = byClass(elementsOf(html), 'columns');
+    expect(columns && byTag(within(columns), 'dt').map((each) => textOf(each))).toEqual(['bypass']);
+    expect(look.style).toMatch(/^\.columns \{ columns: 2 /m);
   });
 
   test('a paper without steps keeps no ticks and says nothing of them', () => {

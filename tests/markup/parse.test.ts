@@ -291,13 +291,14 @@ describe('other blocks', () => {
   it('are figures, contents, groups, rules and page breaks', () => {
     expect(
       blocks(
-        '<figure data-drawing="plan"><figcaption>P</figcaption></figure><nav data-depth="3"></nav><section class="boxed"><p>x</p></section><section class="keep"><p>x</p></section><hr><hr data-lines="4"><hr class="page-break">',
+        '<figure data-drawing="plan"><figcaption>P</figcaption></figure><nav data-depth="3"></nav><section class="boxed"><p>x</p></section><section class="keep"><p>x</p></section><section class="columns"><p>x</p></section><hr><hr data-lines="4"><hr class="page-break">',
       ),
     ).toMatchObject([
       { kind: 'figure', drawing: plan, caption: [run('P')] },
       { kind: 'contents', depth: 3 },
       { kind: 'group', style: 'boxed', blocks: [{ kind: 'paragraph' }] },
       { kind: 'group', style: 'plain' },
+      { kind: 'group', style: 'columns' },
       { kind: 'rule', lines: 0 },
       { kind: 'rule', lines: 4 },
       { kind: 'page-break' },

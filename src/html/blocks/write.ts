@@ -35,7 +35,7 @@ export function writeBlock(block: Block, writing: Writing): Html {
     case 'group':
       return element(
         'div',
-        { id: block.id, class: block.style === 'boxed' ? 'boxed' : 'keep' },
+        { id: block.id, class: block.style === 'plain' ? 'keep' : block.style },
         writing.blocks(block.blocks),
       );
     case 'page-break':

@@ -1,6 +1,7 @@
-/** Groups: kept on one page if they fit on one; some with a line around them. */
+/** Groups: kept on one page if they fit on one; some with a line around them, some in columns. */
 import type { GroupBlock } from '../../markup/block';
 import { fits } from '../fits';
+import { columned } from '../flow/columns-splittable';
 import { surrounded } from '../flow/frame-splittable';
 import { gap, heldTogether, type Piece, stackHeight } from '../pieces';
 import type { Place, Setting } from '../setting';
@@ -15,6 +16,7 @@ export function collectGroup(
   collectBlocks: CollectBlocks,
 ): Piece[] {
   if (block.style === 'boxed') return boxed(block, place, setting, collectBlocks);
+  if (block.style === 'columns') return inColumns(block, place, setting, collectBlocks);
   const pieces = collectBlocks(block.blocks, place, setting);
   return fits(stackHeight(pieces) + place.keptAbovePt, setting.roomPt)
     ? heldTogether(pieces, 'ought')
@@ -34,4 +36,18 @@ function boxed(block: GroupBlock, place: Place, setting: Setting, collectBlocks:
   ];
   const around = gap(look.space.block);
   return [around, surrounded(pieces, boxY, surround, setting, block.origin), around];
+}
+
+/** A column is no narrower than this, in sizes of its type; where two are, there is one. */
+const leastColumnEm = 16;
+
+function inColumns(block: GroupBlock, place: Place, setting: Setting, collectBlocks: CollectBlocks): Piece[] {
+  const { look } = setting;
+  const gapPt = look.space.columnGap;
+  const halfPt = (place.widthPt - gapPt) / 2;
+  const count = fits(leastColumnEm * look.column.sizePt, halfPt) ? 2 : 1;
+  const widthPt = count === 2 ? halfPt : place.widthPt;
+  const inside = { ...setting, look: { ...look, body: look.column } };
+  const pieces = collectBlocks(block.blocks, { ...place, widthPt }, inside);
+  return [columned(pieces, { count, pitchPt: widthPt + gapPt }, setting, block.origin)];
 }

@@ -40,6 +40,7 @@ export function cardLook(
     fonts,
     body,
     lead: body,
+    column: body,
     note: style(shares.note),
     caption: strongStyle(style(shares.table)),
     headings: [
@@ -76,6 +77,7 @@ export function cardLook(
       cellY: 0.22 * em,
       boxX: 0.6 * em,
       boxY: 0.4 * em,
+      columnGap: 1.2 * em,
       writing: Math.max(theme.space.writing * 0.75, 1.6 * em),
     },
     line: theme.line,

@@ -47,6 +47,11 @@ export function begin(bound: Bound): Work {
   return { bound, at: 0, rest: undefined, letGoTo: -1 };
 }
 
+/** The same work, its first pieces no longer held together more than they must be. */
+export function lettingGo(work: Work): Work {
+  return { ...work, letGoTo: Math.max(work.letGoTo, work.bound.chainEnd[work.at] ?? work.at) };
+}
+
 /** Fills `room` with as much of the work as stands in it. */
 export function fill(work: Work, room: Room, setting: Setting): Filled {
   return new Filler(work, room, setting).run();

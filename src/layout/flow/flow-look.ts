@@ -26,6 +26,7 @@ export function flowLook(theme: Theme, fonts: FontSet): Look {
     fonts,
     body,
     lead: themeStyle(theme, 'lead'),
+    column: themeStyle(theme, 'table'),
     note,
     caption: themeStyle(theme, 'caption'),
     headings: [heading('title'), heading('section'), heading('topic'), heading('point')],

@@ -7,7 +7,7 @@ import type { PlacedItem } from '../frame';
 import { type Box, lowered, type Piece, type Splittable, stackHeight, type Take } from '../pieces';
 import type { Setting } from '../setting';
 import { bind } from './bind';
-import { begin, type Filled, fill, type Work } from './fill';
+import { begin, type Filled, fill, lettingGo, type Work } from './fill';
 
 /** Draws what surrounds the pieces, given the height of the part on this page. Stands behind them. */
 export type Surround = (heightPt: number) => readonly PlacedItem[];
@@ -66,11 +66,6 @@ function take(work: Work, leastPt: number, roomPt: number, lastResort: boolean, 
   const restLeastPt = (filled.work.rest?.leastPt ?? filled.work.bound.must[filled.work.at] ?? 0) + 2 * padPt;
   const rest = part(filled.work, { heightPt: restPt, leastPt: restLeastPt, wantPt: restLeastPt }, fixed);
   return { kind: 'part', box: wrap(filled, fixed), rest };
-}
-
-/** The same work, its first pieces no longer held together more than they must be. */
-function lettingGo(work: Work): Work {
-  return { ...work, letGoTo: Math.max(work.letGoTo, work.bound.chainEnd[work.at] ?? work.at) };
 }
 
 function wrap(filled: Filled, { padPt, surround, origin }: Fixed): Box {

@@ -1,10 +1,15 @@
 /** `section`: blocks that belong together. */
+import type { GroupBlock } from '../block';
 import { baseOf, type ElementReader } from '../reader';
 
-/** A group; `boxed` has a box around it. */
+/** A group; `boxed` has a box around it, `columns` stands in two columns. */
 export const readGroup: ElementReader = (node, reader) => ({
   kind: 'group',
   ...baseOf(node),
-  style: node.attributes.get('class') === 'boxed' ? 'boxed' : 'plain',
+  style: styleOf(node.attributes.get('class')),
   blocks: reader.blocks(node),
 });
+
+function styleOf(name: string | undefined): GroupBlock['style'] {
+  return name === 'boxed' || name === 'columns' ? name : 'plain';
+}

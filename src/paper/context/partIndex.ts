@@ -7,8 +7,9 @@ import { placesInOrder } from './controls';
 export interface IndexEntry {
   readonly name: string;
   readonly tag: string;
-  /** Key of its place, to link to; empty if the manual has no heading for it. */
+  /** Key of its place, to link to, and its name. */
   readonly place: string;
+  readonly placeName: string;
   readonly procedures: readonly { readonly id: string; readonly title: string }[];
 }
 
@@ -25,6 +26,7 @@ export function partIndex({ car, procedures }: World): readonly IndexEntry[] {
       name,
       tag: tag ?? '',
       place: place ?? '',
+      placeName: car.places.get(place ?? '')?.name ?? '',
       procedures: procedures
         .filter(({ steps }) => steps.some(({ part }) => part === id))
         .map((procedure) => ({ id: procedure.id, title: procedure.title })),
