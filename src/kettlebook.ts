@@ -11,17 +11,17 @@ import type { Car } from './car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
-import { readScreenLook, type ScreenLook } from './html/look';
-import { readTheme, type Theme } from './layout/theme';
-import type { Templates } from './markup/template/compile';
-import { type Dialect, readDialects } from './paper/dialect';
+import { lookInWords, readScreenLook, type SilentLook } from './html/look';
+import { type Languages, readLanguages } from './language/readLanguages';
+import { readTheme, type SilentTheme, themeInWords } from './layout/theme';
+import { compileTemplates } from './markup/template/compile';
 import { type Guide, type GuideFiles, guideFor, readGuide } from './paper/guide/guide';
 import { type MadePaper, makePaper, type Paper, type SetPaper, setPaper, type World } from './paper/paper';
 import { phrasesFor } from './paper/phrase';
 import { type Plans, readPlans } from './paper/plans';
 import { papersOf } from './paper/registry';
 import { type Sayings, sayingsIn } from './paper/sayings';
-import { readWords, type Words } from './paper/words';
+import { templateHelpers } from './paper/templateHelpers';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
 import { type Library, readLibrary } from './procedure/library';
@@ -55,16 +55,13 @@ export interface Workshop {
   readonly library: Library;
   readonly plans: Plans;
   readonly day: Day;
-  readonly words: Words;
+  readonly languages: Languages;
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
-  readonly theme: Theme;
-  readonly screen: ScreenLook;
-  readonly templates: Templates;
-  readonly templateText: string;
+  readonly theme: SilentTheme;
+  readonly screen: SilentLook;
   /** Text of each template as it stands in its file. */
   readonly templateSources: ReadonlyMap<string, string>;
-  readonly dialects: ReadonlyMap<string, Dialect>;
   readonly guideFiles: GuideFiles;
   readonly fonts: FontSet;
   readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
@@ -100,12 +97,13 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   };
   const liquids = from('liquids.yaml', readLiquids);
   const timeline = from('timeline.yaml', readTimeline);
-  const library = readLibrary(shared.texts);
+  const languages = readLanguages(shared.texts);
+  if (!languages.ok) return languages;
+  const library = readLibrary(shared.texts, languages.value.plain);
   const plans = from('papers.yaml', readPlans);
   const procedureIds = library.ok ? library.value.procedures.map(({ form }) => form.id) : [];
   const cautionIds = library.ok ? [...library.value.cautions.keys()] : undefined;
   const day = from('day.yaml', (text, file) => readDay(text, file, procedureIds, cautionIds));
-  const words = from('words/en.yaml', readWords);
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);
   const screen = readScreenLook({
@@ -114,7 +112,6 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     script: shared.texts.get('screen/page.js') ?? '',
   });
   const theme = from(`themes/${shared.theme ?? 'plain'}.yaml`, (text, file) => readTheme(text, file, fonts));
-  const dialects = readDialects(shared.texts);
   const guideFiles = readGuide(shared.texts, {
     procedures: procedureIds,
     cautions: cautionIds ?? [],
@@ -125,12 +122,10 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     library,
     plans,
     ...(library.ok ? [day] : []),
-    words,
     glossary,
     faults,
     theme,
     screen,
-    dialects,
     ...(library.ok ? [guideFiles] : []),
   ];
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
@@ -140,23 +135,15 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     !library.ok ||
     !plans.ok ||
     !day.ok ||
-    !words.ok ||
     !glossary.ok ||
     !faults.ok ||
     !theme.ok ||
     !screen.ok ||
-    !dialects.ok ||
     !guideFiles.ok
   )
     return bad(problems);
-  const plain = sayingsIn({
-    library: library.value,
-    words: words.value,
-    glossary: glossary.value,
-    faults: faults.value,
-    templateSources: shared.templates,
-  });
-  if (!plain.ok) return bad([...problems, ...plain.problems]);
+  const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
+  if (!templates.ok) return bad([...problems, ...templates.problems]);
   return good(
     {
       liquids: liquids.value,
@@ -164,15 +151,12 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       library: library.value,
       plans: plans.value,
       day: day.value,
-      words: words.value,
+      languages: languages.value,
       glossary: glossary.value,
       faults: faults.value,
       theme: theme.value,
       screen: screen.value,
-      templates: plain.value.templates,
-      templateText: plain.value.templateText,
       templateSources: shared.templates,
-      dialects: dialects.value,
       guideFiles: guideFiles.value,
       fonts,
       fontFiles: shared.fonts,
@@ -188,9 +172,11 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   if (!loaded.ok) return loaded;
   const car = buildCar(onPaper(loaded.value, files.paper));
   const system = car.spec.print.units.first;
-  const sayings = sayingsIn(workshop, workshop.dialects.get(car.spec.print.language));
+  const language = workshop.languages.of(car.spec.print.language);
+  if (language === undefined) return bad([...loaded.remarks, noLanguage(car, workshop.languages)]);
+  const sayings = sayingsIn(workshop, language);
   if (!sayings.ok) return sayings;
-  const { library, dialect } = sayings.value;
+  const { library, timeline } = sayings.value;
   const log = tripLog(car, files);
   const procedures = expandProcedures(car, library, { system });
   const front = frontMatter(car, library, { system });
@@ -205,18 +191,13 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   if (hasErrors(proof.diagnostics)) return bad([...problems, ...proof.diagnostics]);
   const figures = carFigures(car, {
     liquids: workshop.liquids,
-    timeline: workshop.timeline,
+    timeline,
     face: { name: 'small letters of the text face', xHeight: workshop.fonts.text.xHeight },
     system,
     ...(log.value === undefined ? {} : { log: log.value }),
   });
-  const phrases = phrasesFor(car.spec.print);
-  const guide = guideFor(car, figures, workshop.guideFiles, {
-    print: { system },
-    phrases,
-    dialect,
-    ways: library.ways,
-  });
+  const phrases = phrasesFor(car.spec, language);
+  const guide = guideFor(car, figures, workshop.guideFiles, { print: { system }, phrases, language });
   if (!guide.ok) return bad([...problems, ...guide.problems]);
   return good(
     {
@@ -264,7 +245,27 @@ export function setOnePaper(ready: ReadyCar, paper: Paper, workshop: Workshop): 
 
 /** Everything the papers of a car are made from. */
 export function worldOf(ready: ReadyCar, workshop: Workshop): World {
-  return { ...workshop, ...ready, phrases: phrasesFor(ready.car.spec.print) };
+  const { car, language } = ready;
+  return {
+    ...workshop,
+    ...ready,
+    theme: themeInWords(workshop.theme, language.furniture),
+    screen: lookInWords(workshop.screen, language.furniture),
+    phrases: phrasesFor(car.spec, language),
+  };
+}
+
+function noLanguage(car: Car, { tags }: Languages): Diagnostic {
+  const { language } = car.spec.print;
+  return {
+    code: 'language-unknown',
+    severity: 'error',
+    at: car.spotOf('print.language'),
+    message: `the papers cannot be made in the language \`${language}\`, whose words are not there`,
+    found: `\`${language}\``,
+    expected: `one of ${tags.map((tag) => `\`${tag}\``).join(', ')}, with or without a country, such as \`en-GB\``,
+    mend: 'write one of these, or add a folder for the language (`docs/languages.md`)',
+  };
 }
 
 /** The same spec, printed on other paper; a card size that the spec names stays. */

@@ -17,7 +17,8 @@ export async function explainFigures(
     tellProblems(opened.problems, terminal);
     return exitCodes.atFault;
   }
-  const { car, figures } = opened.value.ready;
+  const { workshop, ready } = opened.value;
+  const { car, figures } = ready;
   const ids = figures.all.map((figure) => figure.id);
   const { figure: wanted } = asked;
   if (wanted !== undefined && !ids.includes(wanted)) {
@@ -29,7 +30,7 @@ export async function explainFigures(
   }
   const explained = figures.all
     .filter((figure) => wanted === undefined || figure.id === wanted)
-    .map((figure) => explain(figure, car));
+    .map((figure) => explain(figure, car, workshop.languages.plain));
   terminal.say(
     asked.json
       ? JSON.stringify({ figures: explained }, null, 2)

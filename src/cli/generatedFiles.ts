@@ -1,6 +1,9 @@
 /** The files of the repository that are made from the program itself, so that they say what it does. */
+
+import type { Outcome } from '../diagnostic/diagnostic';
 import { diagnosticsReference } from '../diagnostic/reference';
-import { readLibrary } from '../procedure/library';
+import { readLanguages } from '../language/readLanguages';
+import { type Library, readLibrary } from '../procedure/library';
 import { libraryGuide } from '../procedure/libraryGuide';
 import { specJsonSchemaText } from '../spec/jsonSchema';
 import { carSpecReference } from '../spec/reference';
@@ -22,7 +25,7 @@ export const generatedFiles: readonly GeneratedFile[] = [
   { path: 'docs/diagnostics.md', text: () => diagnosticsReference() },
   {
     path: 'docs/procedures.md',
-    text: (read) => libraryGuide(read('docs/procedures.head.md'), readLibrary(libraryTexts(read))),
+    text: (read) => libraryGuide(read('docs/procedures.head.md'), libraryFrom(libraryTexts(read))),
   },
   { path: 'shared/spec.schema.json', text: () => specJsonSchemaText() },
 ];
@@ -30,7 +33,11 @@ export const generatedFiles: readonly GeneratedFile[] = [
 /** The files of the step library, from which its page lists the steps. */
 export const libraryFileNames = [
   'cautions.yaml',
-  'words/phrases.yaml',
+  'languages/en/language.yaml',
+  'languages/en/words.yaml',
+  'languages/en/phrases.yaml',
+  'languages/en/messages.yaml',
+  'languages/en/furniture.yaml',
   'procedures/10-before.yaml',
   'procedures/20-water.yaml',
   'procedures/30-fuel.yaml',
@@ -41,6 +48,11 @@ export const libraryFileNames = [
   'procedures/80-lay-up.yaml',
   'procedures/90-emergencies.yaml',
 ] as const;
+
+function libraryFrom(texts: ReadonlyMap<string, string>): Outcome<Library> {
+  const languages = readLanguages(texts);
+  return languages.ok ? readLibrary(texts, languages.value.plain) : languages;
+}
 
 function libraryTexts(read: (path: string) => string): ReadonlyMap<string, string> {
   return new Map(libraryFileNames.map((name) => [name, read(`shared/${name}`)]));

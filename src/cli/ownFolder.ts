@@ -80,7 +80,7 @@ function placeOf(name: string, shared: SharedFiles): Placed {
   if (!/\.(hbs|ya?ml)$/.test(name)) return 'not-read';
   if (/^templates\/.+\.hbs$/.test(name))
     return { kind: 'template', name: name.replace(/^templates\//, '').replace(/\.hbs$/, '') };
-  const mayReplace = name === 'papers.yaml' || (/^words\//.test(name) && shared.texts.has(name));
+  const mayReplace = name === 'papers.yaml' || (/^languages\//.test(name) && shared.texts.has(name));
   return mayReplace || /^themes\/[^/]+\.yaml$/.test(name) ? { kind: 'text', name } : 'strange';
 }
 
@@ -121,7 +121,8 @@ function strangeFile(path: string): Diagnostic {
     code: 'folder-strange',
     severity: 'error',
     message: `\`${path}\` takes the place of nothing`,
-    expected: '`templates/….hbs`, `themes/….yaml`, `papers.yaml`, or a file of `words/` that the program has',
+    expected:
+      '`templates/….hbs`, `themes/….yaml`, `papers.yaml`, or a file of `languages/` that the program has',
     mend: 'put it under the name of what it replaces; steps are changed in the spec under `changes`, and cautions not at all',
   };
 }

@@ -1,7 +1,7 @@
 /** How values of a spec are said in a comparison: with the car's own names, in its keeper's units. */
 import type { Car } from '../car/car';
+import type { Words } from '../language/languageForm';
 import type { Phrases } from '../paper/phrase';
-import type { Words } from '../paper/words';
 import type { Quantity } from '../quantity/quantity';
 import type { FieldMeta } from '../spec/schema/field';
 

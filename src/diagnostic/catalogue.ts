@@ -132,6 +132,10 @@ export const catalogue = {
   // the program's own files, and the edge
   'shared-timeline': 'The parts of a start-up in `shared/timeline.yaml` do not fit together.',
   'words-chain': 'In a list of words, one is replaced by a word that is replaced again.',
+  'language-unknown': 'The spec asks for papers in a language whose words are not there.',
+  'language-absent': 'The folder of a language lacks one of its files.',
+  'language-keys': 'A language lacks a phrase that the steps share, or has one that nothing asks for.',
+  'language-values': 'A text of a language does not put in the same values as the same text in English.',
   'shared-absent': 'A file that comes with the program is not there.',
   'file-unreadable': 'A file cannot be read.',
   'file-unwritable': 'Papers cannot be written where they should go.',

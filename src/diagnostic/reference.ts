@@ -11,6 +11,7 @@ const groups: Readonly<Record<string, string>> = {
   figure: 'Figures far outside what such cars do',
   log: 'The log of trips',
   words: 'Lists of words',
+  language: 'Languages of the papers',
   folder: 'The folder of its own that a spec names',
   compare: 'Comparing two issues of a spec',
   tour: 'Ways to be driven',

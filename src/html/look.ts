@@ -1,16 +1,17 @@
 /**
- * The look of the papers on a screen: colours, words, style and script, as data from `shared/screen`.
+ * The look of the papers on a screen: colours, style and script, as data from `shared/screen`; words come from the language.
  *
  * A museum may change it. What could not be read, or would reach for something outside the page, is refused.
  */
 import { z } from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import type { Colour } from '../drawing/drawing';
+import type { Furniture } from '../language/languageForm';
+import { type SignalWord, withSignalWords } from '../language/signal';
 import { problemsOf } from '../spec/problems';
 import { readSource, type SpecSource } from '../spec/source';
 import { type ColourPair, pairsOf, tooFaint } from './pairs';
 
-const words = z.string().min(1).max(200);
 const colour = z
   .string()
   .regex(/^#[0-9a-fA-F]{6}$/, 'a colour is written as # and six hexadecimal digits')
@@ -31,60 +32,38 @@ const scheme = z.strictObject({
   focus: colour,
   bandFocus: colour,
 });
-const signal = z.strictObject({ word: words, panel: colour, letters: colour, symbol: z.boolean() });
+const signal = z.strictObject({ panel: colour, letters: colour, symbol: z.boolean() });
 
 const lookForm = z.strictObject({
   colours: z.strictObject({ light: scheme, dark: scheme }),
   signals: z.strictObject({ danger: signal, warning: signal, caution: signal, notice: signal }),
-  words: z.strictObject({
-    skip: words,
-    contents: words,
-    issue: words,
-    fingerprint: words,
-    invented: words,
-    inventedWhole: words,
-    alert: words,
-    step: words,
-    result: words,
-    critical: words,
-    criticalMeans: words,
-    table: words,
-    drawing: words,
-    write: words,
-    ticks: words,
-    oldTicks: words,
-    tickedNone: words,
-    tickedSome: words,
-    tickedOld: words,
-    tickedOldShort: words,
-    notKept: words,
-    clearAll: words,
-    clearList: words,
-    putBack: words,
-    saidCleared: words,
-    saidPutBack: words,
-    saidDone: words,
-    listSome: words,
-    next: words,
-    bar: words,
-    noScript: words,
-    foot: words,
-    top: words,
-  }),
 });
 
 /** Colours by job, for one setting of the device. */
 export type ScreenColours = z.output<typeof scheme>;
 
-/** Colours, signal words and words of the page, as the file gives them. */
+/** Colours of the page and of its signal words, as the file gives them. */
 export type ScreenData = z.output<typeof lookForm>;
 
-/** Everything that decides how a page looks and behaves. */
-export interface ScreenLook extends ScreenData {
+/** Everything that decides how a page looks and behaves, in any language. */
+export interface SilentLook extends ScreenData {
   /** CSS, using the colours as `var(--ink)` and so on. */
   readonly style: string;
   /** Script that keeps the ticks. */
   readonly script: string;
+}
+
+/** The same with the words of one language. */
+export interface ScreenLook extends SilentLook {
+  readonly words: Furniture['screen'];
+  readonly signals: {
+    readonly [S in SignalWord]: SilentLook['signals'][S] & { readonly word: string };
+  };
+}
+
+/** A look in the words of a language. */
+export function lookInWords(look: SilentLook, { screen, signals }: Furniture): ScreenLook {
+  return { ...look, words: screen, signals: withSignalWords(look.signals, signals) };
 }
 
 /** The files of a look, as text. `data` is YAML. */
@@ -95,7 +74,7 @@ export interface ScreenLookFiles {
 }
 
 /** Read a look; `folder` is where its files stand, for messages. All problems are told at once. */
-export function readScreenLook(files: ScreenLookFiles, folder = 'shared/screen'): Outcome<ScreenLook> {
+export function readScreenLook(files: ScreenLookFiles, folder = 'shared/screen'): Outcome<SilentLook> {
   const outside = [
     ...closesItself(files.style, 'style', `${folder}/page.css`),
     ...reachesOut(files.style, /@import\b|\burl\s*\(|\bimage-set\s*\(/gi, `${folder}/page.css`),

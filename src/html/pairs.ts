@@ -5,8 +5,8 @@
  * standard's safety red and blue allow no more; lines that carry meaning 3 : 1 (1.4.11).
  */
 import type { Colour } from '../drawing/drawing';
+import { signalWords } from '../language/signal';
 import { asGrey, contrast, leastContrast } from '../layout/contrast';
-import { signalWords } from '../procedure/signal';
 import type { ScreenColours, ScreenData } from './look';
 
 /** Least contrast of running text with its ground: WCAG 2.2, success criterion 1.4.6. */

@@ -1,5 +1,5 @@
 /** The style sheet of a page: the colours as variables, then the rules. */
-import { signalWords } from '../procedure/signal';
+import { signalWords } from '../language/signal';
 import type { ScreenColours, ScreenLook } from './look';
 
 /** All of it, light by default and on paper, dark where the device asks for it. */

@@ -10,7 +10,7 @@ import type { Colour } from '../drawing/drawing';
 import type { FontSet } from '../font/metrics';
 import { asGrey, contrast, leastContrast } from './contrast';
 import { pointsPerMm } from './sheet';
-import type { Theme, TypeRole } from './theme';
+import type { SilentTheme, TypeRole } from './theme';
 
 /** How far away a paper in the hand is held, in metres. */
 export const handDistanceM = 0.4;
@@ -29,7 +29,7 @@ const setInManyLines: readonly TypeRole[] = ['body', 'lead', 'note', 'table', 'd
 export type SpotOf = (path: readonly PropertyKey[]) => Spot;
 
 /** Everything in the theme that could not be read on paper. */
-export function legibilityProblems(theme: Theme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
+export function legibilityProblems(theme: SilentTheme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
   return [...tooSmall(theme, fonts, spotOf), ...tooClose(theme, spotOf), ...tooFaint(theme, spotOf)];
 }
 
@@ -38,7 +38,7 @@ export function heightSeenMm(distanceM: number, arcMinutes: number): number {
   return 2000 * distanceM * Math.tan((arcMinutes / 60) * (Math.PI / 360));
 }
 
-function tooSmall(theme: Theme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
+function tooSmall(theme: SilentTheme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
   const problems: Diagnostic[] = [];
   for (const role of Object.keys(theme.type) as TypeRole[]) {
     const { face, size } = theme.type[role];
@@ -64,7 +64,7 @@ function tooSmall(theme: Theme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
   return problems;
 }
 
-function tooClose(theme: Theme, spotOf: SpotOf): Diagnostic[] {
+function tooClose(theme: SilentTheme, spotOf: SpotOf): Diagnostic[] {
   return setInManyLines.flatMap((role): Diagnostic[] => {
     const { size, leading } = theme.type[role];
     if (leading >= leastLeading * size - 0.005) return [];
@@ -89,7 +89,7 @@ interface Pair {
   readonly ground: Colour;
 }
 
-function tooFaint(theme: Theme, spotOf: SpotOf): Diagnostic[] {
+function tooFaint(theme: SilentTheme, spotOf: SpotOf): Diagnostic[] {
   return pairsOf(theme).flatMap(({ path, letters, ground }): Diagnostic[] => {
     const inColour = contrast(letters, ground);
     const inGrey = contrast(asGrey(letters), asGrey(ground));
@@ -109,7 +109,7 @@ function tooFaint(theme: Theme, spotOf: SpotOf): Diagnostic[] {
   });
 }
 
-function pairsOf(theme: Theme): Pair[] {
+function pairsOf(theme: SilentTheme): Pair[] {
   const { colours, cautions } = theme;
   const grounds: readonly Colour[] = [colours.paper, colours.stripe, colours.box];
   const plain = (['ink', 'soft'] as const).flatMap((name) =>

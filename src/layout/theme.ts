@@ -8,6 +8,8 @@ import { z } from 'zod';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import type { Colour } from '../drawing/drawing';
 import { type FontSet, faces } from '../font/metrics';
+import type { Furniture } from '../language/languageForm';
+import { type SignalWord, withSignalWords } from '../language/signal';
 import { legibilityProblems } from './legibility';
 import { tabProblems } from './tabs-in-margin';
 
@@ -23,7 +25,7 @@ const words = z.string().min(1).max(60);
 /** Edge that home printers leave without ink: about a quarter of an inch (common practice, no source). */
 const leastClearMm = 6.35;
 const levels = z.strictObject({ title: length, section: length, topic: length, point: length });
-const panel = z.strictObject({ word: words, panel: colour, letters: colour, symbol: z.boolean() });
+const panel = z.strictObject({ panel: colour, letters: colour, symbol: z.boolean() });
 
 /** The shape of a theme file; each key is explained in `shared/themes/plain.yaml`. */
 export const themeSchema = z.strictObject({
@@ -84,15 +86,6 @@ export const themeSchema = z.strictObject({
   }),
   line: z.strictObject({ hair: length, thin: length, heavy: length, bar: length }),
   cautions: z.strictObject({ danger: panel, warning: panel, caution: panel, notice: panel }),
-  words: z.strictObject({
-    continued: words,
-    continuesNext: words,
-    end: words,
-    face: words,
-    sheetSide: words,
-    front: words,
-    back: words,
-  }),
   shares: z.strictObject({
     title: share,
     section: share,
@@ -107,8 +100,21 @@ export const themeSchema = z.strictObject({
   }),
 });
 
-/** A theme that has been read and found legible. */
-export type Theme = z.infer<typeof themeSchema>;
+/** A theme that has been read and found legible, for any language. */
+export type SilentTheme = z.infer<typeof themeSchema>;
+
+/** The same with the words that stand around the text in one language. */
+export interface Theme extends SilentTheme {
+  readonly words: Furniture['sheets'];
+  readonly cautions: {
+    readonly [S in SignalWord]: SilentTheme['cautions'][S] & { readonly word: string };
+  };
+}
+
+/** A theme in the words of a language. */
+export function themeInWords(theme: SilentTheme, { sheets, signals }: Furniture): Theme {
+  return { ...theme, words: sheets, cautions: withSignalWords(theme.cautions, signals) };
+}
 
 /** A kind of text that a theme gives a face and a size. */
 export type TypeRole = keyof Theme['type'];
@@ -117,7 +123,7 @@ export type TypeRole = keyof Theme['type'];
  * Reads a theme from YAML. `file` is its name for messages; `fonts` are what it will be set in, needed to know how
  * tall its letters come out. All problems are told at once.
  */
-export function readTheme(yamlText: string, file: string, fonts: FontSet): Outcome<Theme> {
+export function readTheme(yamlText: string, file: string, fonts: FontSet): Outcome<SilentTheme> {
   const lines = new LineCounter();
   const document = parseDocument(yamlText, { lineCounter: lines });
   const spotOf = (path: readonly PropertyKey[]) => spotIn(document, lines, file, path);

@@ -5,7 +5,7 @@
  * Blocks say what they need (`breakable`, `keepWithNext`); the page breaker never asks what they are.
  */
 import type { Drawing } from '../drawing/drawing';
-import type { SignalWord } from '../procedure/signal';
+import type { SignalWord } from '../language/signal';
 
 /** Where a block came from: the template and the place in it. */
 export interface BlockOrigin {

@@ -1,6 +1,7 @@
 /** A figure told on the terminal: value, inputs with the lines they came from, method, source, doubt. */
 import type { Figure } from '../calc/figure';
 import type { Car } from '../car/car';
+import type { Language } from '../language/language';
 import { workingOf } from './context/workings';
 import { phrasesFor } from './phrase';
 
@@ -23,8 +24,8 @@ export interface Explained {
 }
 
 /** Everything there is to say of a figure. */
-export function explain(figure: Figure, car: Car): Explained {
-  const phrases = phrasesFor(car.spec.print);
+export function explain(figure: Figure, car: Car, language: Language): Explained {
+  const phrases = phrasesFor(car.spec, language);
   const working = workingOf(figure, phrases);
   return {
     id: figure.id,

@@ -18,11 +18,16 @@ export function footOf(world: World, mark: string): RunningLine {
   return {
     left: [words(identityLine(world, mark))],
     centre: [],
-    right: [words('Page '), { kind: 'page' }, words(' of '), { kind: 'pages' }],
+    right: world.language.messages
+      .pieces('page-of-pages')
+      .map((piece) =>
+        typeof piece === 'string' ? words(piece) : { kind: piece.value === 'page' ? 'page' : 'pages' },
+      ),
   };
 }
 
 /** Issue letter, date and fingerprint, as every sheet carries them. */
-export function identityLine({ car, phrases }: World, mark: string): string {
-  return `Issue ${car.spec.issue.letter}, ${phrases.date(car.spec.issue.date)}. Fingerprint ${mark}.`;
+export function identityLine({ car, phrases, language }: World, mark: string): string {
+  const { letter, date } = car.spec.issue;
+  return language.messages.say('issue-line', { letter, date: phrases.date(date), mark });
 }

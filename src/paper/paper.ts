@@ -9,6 +9,8 @@ import type { Drawing } from '../drawing/drawing';
 import type { Face, FontSet } from '../font/metrics';
 import type { ScreenLook } from '../html/look';
 import { writeScreenPage } from '../html/page';
+import type { Language } from '../language/language';
+import type { Words } from '../language/languageForm';
 import type { LaidOut } from '../layout/frame';
 import { bookwise, type Turning } from '../layout/impose';
 import type { Theme } from '../layout/theme';
@@ -21,14 +23,12 @@ import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { Proof } from '../proof/prove';
-import type { Dialect } from './dialect';
 import { fingerprint } from './fingerprint';
 import type { Guide } from './guide/guide';
 import { leftOut } from './kept';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
 import { onSheets } from './sheets';
-import type { Words } from './words';
 
 /** Everything a paper can be made from. */
 export interface World {
@@ -37,7 +37,7 @@ export interface World {
   readonly proof: Proof;
   readonly front: FrontMatter;
   readonly guide: Guide;
-  readonly dialect: Dialect;
+  readonly language: Language;
   readonly figures: CarFigures;
   readonly library: Library;
   readonly liquids: Liquids;
@@ -165,7 +165,12 @@ export async function makePaper(paper: Paper, world: World): Promise<Outcome<Mad
     title: `${spec.car.name}: ${paper.title}`,
     language: spec.print.language,
     author: spec.keeper.name,
-    subject: `${paper.title}, issue ${spec.issue.letter}, ${spec.issue.date}, fingerprint ${mark}`,
+    subject: world.language.messages.say('subject', {
+      title: paper.title,
+      letter: spec.issue.letter,
+      date: spec.issue.date,
+      mark,
+    }),
     creationDate: new Date(`${spec.issue.date}T00:00:00Z`),
     fontFiles: world.fontFiles,
   };

@@ -1,20 +1,35 @@
 /** How this car's papers say amounts and dates: in the keeper's units, the first and the second. */
+
+import { sayingAround } from '../language/dialect';
+import type { Language } from '../language/language';
+import type { Words } from '../language/languageForm';
+import type { Messages } from '../language/messages';
 import { printDay } from '../quantity/day';
-import type { UnitSystem } from '../quantity/dimension';
-import { type PrintOptions, printBoth, printQuantity } from '../quantity/print';
+import type { Dimension, UnitSystem } from '../quantity/dimension';
+import { type PrintOptions, printBoth, printedUnit, printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
 import { wholeSteps } from '../quantity/rounding';
 import type { CarSpec } from '../spec/schema/carSpec';
 
-/** What stands where a figure is not known. */
-export const notKnown = 'not known';
-
 /** How to print; the system is the phrase book's own business. */
-export type AmountOptions = Omit<PrintOptions, 'system' | 'unit' | 'step'>;
+export type AmountOptions = Omit<PrintOptions, 'system' | 'unit' | 'step' | 'numbers'>;
 
 /** Amounts and dates in one car's own units and language. */
 export interface Phrases {
   readonly systems: readonly UnitSystem[];
+  /** What stands where a figure is not known. */
+  readonly notKnown: string;
+  readonly messages: Messages;
+  /** Words for what a figure rests on. */
+  readonly basis: Words['basis'];
+  /** A bare number, as the language writes it. */
+  number(value: number): string;
+  /** A sentence that the program has put together, in the language’s own words; the car’s words in it stay as they are. */
+  told(sentence: string): string;
+  /** An amount in a unit by name, with nothing said of how sure it is. */
+  plain(quantity: Quantity, options: Omit<PrintOptions, 'numbers'>): string;
+  /** The name of the unit an amount is printed in, for the head of a column. */
+  unit(dimension: Dimension, system: UnitSystem): string;
   /** In the first units, the second in brackets: `25 US gal (95 L)`. An estimate says `about`. */
   both(quantity: Quantity | undefined, options?: AmountOptions): string;
   /** In the first units alone. */
@@ -36,30 +51,40 @@ const pacedUnits: Readonly<Record<UnitSystem, string>> = { us: 'ft', imperial: '
 const smallUnits: Readonly<Record<UnitSystem, string>> = { us: 'in3', imperial: 'in3', metric: 'mL' };
 
 /** The phrase book of a car. */
-export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
+export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words }: Language): Phrases {
+  const { units } = spec.print;
   const systems: readonly UnitSystem[] =
     units.second === undefined || units.second === units.first ? [units.first] : [units.first, units.second];
   const [firstSystem = 'metric', secondSystem] = systems;
-  const say = (quantity: Quantity | undefined, print: (known: Quantity) => string) =>
-    quantity === undefined ? notKnown : `${quantity.estimated ? 'about\u00a0' : ''}${print(quantity)}`;
+  const notKnown = messages.say('not-known', {});
+  const about = (amount: string) => messages.say('about', { amount }).replace(' ', '\u00a0');
+  const say = (quantity: Quantity | undefined, print: (known: Quantity) => string) => {
+    if (quantity === undefined) return notKnown;
+    return quantity.estimated ? about(print(quantity)) : print(quantity);
+  };
+  const plain = (quantity: Quantity, options: Omit<PrintOptions, 'numbers'>) =>
+    printQuantity(quantity, { ...options, numbers });
   return {
     systems,
+    notKnown,
+    messages,
+    basis: words.basis,
+    number: (value) => String(value).replace('.', numbers.decimal),
+    told: sayingAround(texts, ownWords(spec)),
+    plain,
+    unit: (dimension, system) => printedUnit(dimension, { system, numbers }),
     both: (quantity, options) =>
-      say(quantity, (known) => printBoth(known, systems, forDimension(known, options))),
+      say(quantity, (known) => printBoth(known, systems, { ...forDimension(known, options), numbers })),
     first: (quantity, options) =>
-      say(quantity, (known) =>
-        printQuantity(known, { ...forDimension(known, options), system: firstSystem }),
-      ),
+      say(quantity, (known) => plain(known, { ...forDimension(known, options), system: firstSystem })),
     second: (quantity, options) =>
       secondSystem === undefined
         ? ''
-        : say(quantity, (known) =>
-            printQuantity(known, { ...forDimension(known, options), system: secondSystem }),
-          ),
+        : say(quantity, (known) => plain(known, { ...forDimension(known, options), system: secondSystem })),
     smallVolume: (quantity) =>
       say(quantity, (known) => {
         const [first = '', second] = [
-          ...new Set(systems.map((system) => printQuantity(known, { system, unit: smallUnits[system] }))),
+          ...new Set(systems.map((system) => plain(known, { system, unit: smallUnits[system] }))),
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
@@ -69,13 +94,13 @@ export function phrasesFor({ units, language }: CarSpec['print']): Phrases {
         const [first = '', second] = [
           ...new Set(
             systems.map((system) =>
-              printQuantity(known, { system, unit: pacedUnits[system], decimals: 0, rounding: 'up' }),
+              plain(known, { system, unit: pacedUnits[system], decimals: 0, rounding: 'up' }),
             ),
           ),
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
-    date: (iso) => printDay(iso, language),
+    date: (iso) => printDay(iso, tag),
   };
 }
 
@@ -101,4 +126,15 @@ function forDimension(quantity: Quantity, options: AmountOptions = {}): AmountOp
   if (quantity.dimension === 'length') return { fractions: 16, ...options };
   const little = quantity.dimension === 'volume' && quantity.si > 0 && quantity.si < littleVolumeM3;
   return little ? { decimals: 2, ...options } : options;
+}
+
+/** Every text of the spec that is more than a word or two of letters: names, notes, what the keeper says. */
+function ownWords(spec: CarSpec): readonly string[] {
+  const found = new Set<string>();
+  const gather = (value: unknown): void => {
+    if (typeof value === 'string' && value.length > 3) found.add(value);
+    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(gather);
+  };
+  gather(spec);
+  return [...found];
 }

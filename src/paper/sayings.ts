@@ -1,18 +1,21 @@
-/** Everything that is said in words and is no car’s own, in the English of one car’s papers. */
+/** Everything that is said in words and is no car’s own, in the language of one car’s papers. */
+import type { Timeline } from '../calc/time/timeline';
 import type { Outcome } from '../diagnostic/diagnostic';
 import { bad, good } from '../diagnostic/diagnostic';
+import { type Dialect, formIn } from '../language/dialect';
+import type { Language } from '../language/language';
+import type { Words } from '../language/languageForm';
 import { compileTemplates, type Templates } from '../markup/template/compile';
 import type { Library } from '../procedure/library';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
-import { type Dialect, formIn, plainDialect, textsIn } from './dialect';
 import { templateHelpers } from './templateHelpers';
-import type { Words } from './words';
 
-/** Words of the library, the word list and the templates. */
+/** Words of the library, of the language and of the templates. */
 export interface Sayings {
-  readonly dialect: Dialect;
-  readonly library: Library;
+  readonly language: Language;
   readonly words: Words;
+  readonly library: Library;
+  readonly timeline: Timeline;
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
   readonly templates: Templates;
@@ -20,25 +23,30 @@ export interface Sayings {
   readonly templateText: string;
 }
 
-/** The same before any dialect, with the templates as text. */
-export type PlainSayings = Pick<Sayings, 'library' | 'words' | 'glossary' | 'faults'> & {
+/** The same as it stands in the files, with the templates as text. */
+export type PlainSayings = Pick<Sayings, 'library' | 'timeline' | 'glossary' | 'faults'> & {
   readonly templateSources: ReadonlyMap<string, string>;
 };
 
-/** What is said in a dialect; without one, as it stands in the files. */
-export function sayingsIn(plain: PlainSayings, dialect: Dialect = plainDialect): Outcome<Sayings> {
+/** What is said in a language. */
+export function sayingsIn(plain: PlainSayings, language: Language): Outcome<Sayings> {
+  const { texts } = language;
   const sources = [...plain.templateSources]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, text]) => [name, dialect.sayTemplate(text)] as const);
+    .map(([name, text]) => [name, texts.sayTemplate(text)] as const);
   const templates = compileTemplates(Object.fromEntries(sources), templateHelpers);
   if (!templates.ok) return bad(templates.problems);
   return good(
     {
-      dialect,
-      library: libraryIn(dialect, plain.library),
-      words: textsIn(dialect, plain.words),
-      glossary: formIn(dialect, plain.glossary),
-      faults: formIn(dialect, plain.faults),
+      language,
+      words: language.words,
+      library: libraryIn(texts, plain.library, language),
+      timeline: {
+        ...plain.timeline,
+        parts: plain.timeline.parts.map((part) => ({ ...part, name: texts.say(part.name) })),
+      },
+      glossary: formIn(texts, plain.glossary),
+      faults: formIn(texts, plain.faults),
       templates: templates.value,
       templateText: sources.flat().join('\n'),
     },
@@ -46,14 +54,13 @@ export function sayingsIn(plain: PlainSayings, dialect: Dialect = plainDialect):
   );
 }
 
-function libraryIn(dialect: Dialect, library: Library): Library {
+function libraryIn(texts: Dialect, library: Library, language: Language): Library {
   return {
-    procedures: library.procedures.map(({ form, spot }) => ({ form: formIn(dialect, form), spot })),
+    procedures: library.procedures.map(({ form, spot }) => ({ form: formIn(texts, form), spot })),
     cautions: new Map(
-      [...library.cautions].map(([id, { form, spot }]) => [id, { form: formIn(dialect, form), spot }]),
+      [...library.cautions].map(([id, { form, spot }]) => [id, { form: formIn(texts, form), spot }]),
     ),
-    notices: library.notices.map(({ form, spot }) => ({ form: formIn(dialect, form), spot })),
-    phrases: textsIn(dialect, library.phrases),
-    ways: textsIn(dialect, library.ways),
+    notices: library.notices.map(({ form, spot }) => ({ form: formIn(texts, form), spot })),
+    language,
   };
 }

@@ -1,11 +1,11 @@
 /** The library’s cautions, worded for one car. */
 import type { Car } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { type Values, Writer } from '../language/wording';
 import type { Library } from './library';
 import type { Caution } from './procedure';
 import { holds } from './select';
 import { carValues, type PrintStyle } from './values';
-import { type Values, Writer } from './wording';
 
 /** Words cautions for a car; what cannot be worded is gathered in `problems`. */
 export class CautionWriter {
@@ -18,8 +18,8 @@ export class CautionWriter {
     private readonly library: Library,
     print: PrintStyle,
   ) {
-    this.writer = new Writer(library.phrases);
-    this.values = carValues(car, print);
+    this.writer = new Writer(library.language.phrases);
+    this.values = carValues(car, print, library.language);
   }
 
   /** The cautions with these keys that apply to the car. */

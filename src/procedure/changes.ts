@@ -49,6 +49,10 @@ class OneChange {
     private readonly word: (cautions: readonly string[]) => readonly Caution[],
   ) {}
 
+  private get words() {
+    return this.library.language.messages;
+  }
+
   apply(procedures: Procedures): Made {
     const procedure = procedures.find((each) => each.id === this.change.in);
     if (procedure === undefined) return { problem: this.noProcedure(procedures) };
@@ -84,7 +88,10 @@ class OneChange {
     if ('problem' in made) return made;
     const at = this.position(procedure, steps, target);
     if (typeof at !== 'number') return at;
-    return { steps: [...steps.slice(0, at), made.step, ...steps.slice(at)], words: `Added: ${add.say}` };
+    return {
+      steps: [...steps.slice(0, at), made.step, ...steps.slice(at)],
+      words: this.words.say('change-added', { step: add.say }),
+    };
   }
 
   private replace(procedure: Procedure, key: string, instead: CarStep): Edit {
@@ -96,7 +103,7 @@ class OneChange {
     const steps = procedure.steps.flatMap((step) =>
       step === found[0] ? [made.step] : found.includes(step) ? [] : [step],
     );
-    return { steps, words: `Instead of “${found.map((step) => step.say).join(' ')}”: ${instead.say}` };
+    return { steps, words: this.words.say('change-replaced', { steps: said(found), step: instead.say }) };
   }
 
   private move(procedure: Procedure, key: string, target: string | undefined): Edit {
@@ -107,7 +114,7 @@ class OneChange {
     if (typeof at !== 'number') return at;
     return {
       steps: [...rest.slice(0, at), ...found, ...rest.slice(at)],
-      words: `Moved: ${found.map((step) => step.say).join(' ')}`,
+      words: this.words.say('change-moved', { steps: said(found) }),
     };
   }
 
@@ -116,7 +123,7 @@ class OneChange {
     if (found.length === 0) return { problem: this.noStep(procedure, key, 'leave-out') };
     return {
       steps: procedure.steps.filter((step) => !found.includes(step)),
-      words: `Left out: ${found.map((step) => step.say).join(' ')}`,
+      words: this.words.say('change-left-out', { steps: said(found) }),
     };
   }
 
@@ -246,6 +253,10 @@ class OneChange {
       mend,
     };
   }
+}
+
+function said(steps: readonly Step[]): string {
+  return steps.map((step) => step.say).join(' ');
 }
 
 /** The steps a key names: the one with that id, or all that a library step with that id was expanded to. */

@@ -1,6 +1,7 @@
 /** The library’s procedures, expanded for one car: its own parts, places and figures in every step. */
 import type { Car, PartId } from '../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
+import { type Values, Writer } from '../language/wording';
 import type { SpecPath } from '../spec/source';
 import { CautionWriter } from './cautionWriter';
 import { applyChanges } from './changes';
@@ -10,7 +11,6 @@ import type { EntryForm, NeedForm, ProcedureForm } from './libraryForm';
 import type { Caution, Procedure, Procedures, Step } from './procedure';
 import { holds, select } from './select';
 import { carValues, type PrintStyle, partValues } from './values';
-import { type Values, Writer } from './wording';
 
 /**
  * Expand every procedure for a car and apply the car’s changes.
@@ -57,8 +57,8 @@ class Expansion {
     private readonly library: Library,
     private readonly print: PrintStyle,
   ) {
-    this.writer = new Writer(library.phrases);
-    this.values = carValues(car, print);
+    this.writer = new Writer(library.language.phrases);
+    this.values = carValues(car, print, library.language);
     this.cautionWriter = new CautionWriter(car, library, print);
   }
 
@@ -239,7 +239,7 @@ class Expansion {
       ([name, id]) =>
         [
           name,
-          id === undefined ? undefined : partValues(this.car, id, this.print, this.library.ways),
+          id === undefined ? undefined : partValues(this.car, id, this.print, this.library.language),
         ] as const,
     );
     return { ...this.values, ...Object.fromEntries(worded) };

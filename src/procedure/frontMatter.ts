@@ -1,11 +1,11 @@
 /** What stands at the front of a manual: the cautions that always hold, and the notices to whom the papers defer. */
 import type { Car } from '../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
+import { Writer } from '../language/wording';
 import { CautionWriter } from './cautionWriter';
 import type { Library, Notice } from './library';
 import type { Caution } from './procedure';
 import { carValues, type PrintStyle } from './values';
-import { Writer } from './wording';
 
 /** Cautions and notices, worded for one car. */
 export interface FrontMatter {
@@ -16,8 +16,8 @@ export interface FrontMatter {
 /** The front cautions that apply to the car, and every standing notice, in the order of the library. */
 export function frontMatter(car: Car, library: Library, print: PrintStyle): Outcome<FrontMatter> {
   const cautions = new CautionWriter(car, library, print);
-  const writer = new Writer(library.phrases);
-  const values = carValues(car, print);
+  const writer = new Writer(library.language.phrases);
+  const values = carValues(car, print, library.language);
   const problems: Diagnostic[] = [];
   const front = [...library.cautions].flatMap(([id, { form }]) => (form.front === true ? [id] : []));
   const written = cautions.write(front);

@@ -2,18 +2,12 @@
 
 import type { z } from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome, type Spot } from '../diagnostic/diagnostic';
+import type { Language } from '../language/language';
 import { problemsOf } from '../spec/problems';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
 import { checkLibrary } from './libraryCheck';
-import {
-  type CautionForm,
-  cautionFileForm,
-  type ProcedureForm,
-  phraseFileForm,
-  procedureFileForm,
-} from './libraryForm';
+import { type CautionForm, cautionFileForm, type ProcedureForm, procedureFileForm } from './libraryForm';
 import { phases } from './procedure';
-import type { Ways } from './values';
 
 /** A piece of the library with its place: `spot` gives the place of anything under it. */
 export interface Placed<T> {
@@ -34,15 +28,15 @@ export interface Library {
   readonly procedures: readonly Placed<ProcedureForm>[];
   readonly cautions: ReadonlyMap<string, Placed<CautionForm>>;
   readonly notices: readonly Placed<Notice>[];
-  readonly phrases: Readonly<Record<string, string>>;
-  readonly ways: Ways;
+  /** The language its texts are in, with the phrases they share. */
+  readonly language: Language;
 }
 
 /**
- * Read and check the library. `files` maps names relative to the folder `shared` to texts: `cautions.yaml`,
- * `words/phrases.yaml`, and every file under `procedures/`; other files are passed over.
+ * Read and check the library. `files` maps names relative to the folder `shared` to texts: `cautions.yaml` and every
+ * file under `procedures/`; other files are passed over. `language` is the one they are written in.
  */
-export function readLibrary(files: ReadonlyMap<string, string>): Outcome<Library> {
+export function readLibrary(files: ReadonlyMap<string, string>, language: Language): Outcome<Library> {
   const problems: Diagnostic[] = [];
   const procedures: Placed<ProcedureForm>[] = [];
   for (const [name, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1))) {
@@ -61,9 +55,8 @@ export function readLibrary(files: ReadonlyMap<string, string>): Outcome<Library
     );
   }
   const cautionFile = readNamed(files, 'cautions.yaml', cautionFileForm);
-  const phraseFile = readNamed(files, 'words/phrases.yaml', phraseFileForm);
-  for (const outcome of [cautionFile, phraseFile]) if (!outcome.ok) problems.push(...outcome.problems);
-  if (!cautionFile.ok || !phraseFile.ok || problems.length > 0) return bad(problems);
+  if (!cautionFile.ok) problems.push(...cautionFile.problems);
+  if (!cautionFile.ok || problems.length > 0) return bad(problems);
 
   const library: Library = {
     procedures: [...procedures].sort((a, b) => phases.indexOf(a.form.phase) - phases.indexOf(b.form.phase)),
@@ -77,8 +70,7 @@ export function readLibrary(files: ReadonlyMap<string, string>): Outcome<Library
       form,
       spot: (path) => cautionFile.value.spot(['notices', at, ...path]),
     })),
-    phrases: phraseFile.value.form.phrases,
-    ways: phraseFile.value.form.ways,
+    language,
   };
   const found = checkLibrary(library);
   return hasErrors(found) ? bad(found) : good(library, found);

@@ -1,11 +1,11 @@
 /** What the form of a library file cannot say: that every name it uses exists, and that its texts can be filled in. */
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { faultOfText } from '../language/wording';
 import type { SpecPath } from '../spec/source';
 import { facts, type Setting, settings } from './facts';
 import type { Library, Placed } from './library';
 import type { EntryForm, ProcedureForm } from './libraryForm';
 import { NameCheck } from './nameCheck';
-import { faultOfText } from './wording';
 
 /** Check a library whose files have the right form. */
 export function checkLibrary(library: Library): Diagnostic[] {
@@ -172,6 +172,6 @@ class LibraryCheck {
         'look at the braces',
       );
     for (const [, name = ''] of text?.matchAll(/\{\{>\s*([a-z-]+)/g) ?? [])
-      this.names.known(at, path, name, Object.keys(this.library.phrases), 'phrase');
+      this.names.known(at, path, name, Object.keys(this.library.language.phrases), 'phrase');
   }
 }

@@ -1,9 +1,9 @@
 /** The form of the library’s files: procedures, cautions, phrases. */
 import { z } from 'zod';
+import { signalWords } from '../language/signal';
 import { actions, roles } from '../spec/schema/change';
 import { choice, key, sentences, words, yesNo } from '../spec/schema/field';
 import { phases } from './procedure';
-import { signalWords } from './signal';
 
 const traitList = z.array(z.string());
 
@@ -176,22 +176,6 @@ export const cautionFileForm = z.strictObject({
       }),
     )
     .meta({ description: 'Standing notices: to whom these papers defer.' }),
-});
-
-/** `words/phrases.yaml`. */
-export const phraseFileForm = z.strictObject({
-  phrases: z
-    .record(key, words('Words that several steps use, called with `{{> name}}`.', 'Shuts {{part.shuts}}.'))
-    .meta({ description: 'Phrases by name.' }),
-  ways: z
-    .record(
-      key,
-      z.strictObject({
-        open: words('How it is opened.', 'turn anticlockwise'),
-        shut: words('How it is shut.', 'turn clockwise'),
-      }),
-    )
-    .meta({ description: 'Which way a valve goes, for each word of `opens`.' }),
 });
 
 export type SelectorForm = z.output<typeof selectorForm>;

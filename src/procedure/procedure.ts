@@ -4,8 +4,8 @@
 
 import type { PartId } from '../car/car';
 import type { Spot } from '../diagnostic/diagnostic';
+import type { SignalWord } from '../language/signal';
 import type { Action } from '../spec/schema/change';
-import type { SignalWord } from './signal';
 
 /** The parts of a day with the car, in the order they come; emergencies stand apart. */
 export const phases = [

@@ -1,30 +1,32 @@
 /** The fixed set of values that the words of a step can use, for one car. Documented in `docs/procedures.md`. */
 import type { Car, PartId } from '../car/car';
+import { type Language, partName } from '../language/language';
+import type { Words } from '../language/languageForm';
+import type { Values } from '../language/wording';
 import { printDay } from '../quantity/day';
 import type { UnitSystem } from '../quantity/dimension';
 import { printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
-import type { Values } from './wording';
 
 /** How quantities are printed in the words of steps. */
 export interface PrintStyle {
   readonly system: UnitSystem;
 }
 
-/** Which way valves of each kind of motion go. */
-export type Ways = Readonly<Record<string, { readonly open: string; readonly shut: string }>>;
-
 /** To which side a value may be rounded in print: `from` values up, `to` values down, so that print is never laxer than the spec. */
 type Side = 'up' | 'down' | 'nearest';
 
 /** Writes quantities, and gives nothing for those the spec has not got. */
 class Printer {
-  constructor(private readonly style: PrintStyle) {}
+  constructor(
+    private readonly style: PrintStyle,
+    private readonly language: Language,
+  ) {}
 
   show(quantity: Quantity | undefined, rounding: Side = 'nearest'): string | undefined {
     if (quantity === undefined) return undefined;
     const fractions = quantity.dimension === 'turns' ? { fractions: 8 as const } : {};
-    return printQuantity(quantity, { ...this.style, rounding, ...fractions });
+    return printQuantity(quantity, { ...this.style, rounding, ...fractions, numbers: this.language.numbers });
   }
 }
 
@@ -58,11 +60,11 @@ export const carValueMeanings = {
 } as const;
 
 /** Values of the car as a whole. */
-export function carValues(car: Car, style: PrintStyle): Values {
+export function carValues(car: Car, style: PrintStyle, language: Language): Values {
   const { boiler, engine, running, keeper, issue } = car.spec;
   const { inspection } = boiler;
-  const print = new Printer(style);
-  const day = (iso: string): string => printDay(iso, car.spec.print.language);
+  const print = new Printer(style, language);
+  const day = (iso: string): string => printDay(iso, language.tag);
   return {
     car: { called: car.spec.car.name, name: car.spec.car.name, steering: car.spec.car.steering },
     keeper: { called: keeper.name, telephone: keeper.telephone },
@@ -132,26 +134,27 @@ export const partValueMeanings = {
 const partValueNames = Object.keys(partValueMeanings);
 
 /** Values of one part: what every part has, and what its kind adds. */
-export function partValues(car: Car, id: PartId, style: PrintStyle, ways: Ways): Values {
+export function partValues(car: Car, id: PartId, style: PrintStyle, language: Language): Values {
   const part = car.parts.get(id);
   const place = car.places.get(part?.place ?? '');
   const name = part?.name ?? id;
+  const print = new Printer(style, language);
   const unset: Values = Object.fromEntries(partValueNames.map((value) => [value, undefined]));
   return {
     ...unset,
-    called: part?.tag === undefined ? `the ${name}` : `the ${name} (${part.tag})`,
+    called: partName(language, { name, tag: part?.tag }),
     name,
     tag: part?.tag,
     place: place?.name,
     how: place?.how,
-    ...valveValues(car, id, new Printer(style), ways),
-    ...tankValues(car, id, new Printer(style)),
-    ...fireValues(car, id, new Printer(style)),
-    ...instrumentValues(car, id, new Printer(style)),
+    ...valveValues(car, id, print, language),
+    ...tankValues(car, id, print, language),
+    ...fireValues(car, id, print),
+    ...instrumentValues(car, id, print),
   };
 }
 
-function valveValues(car: Car, id: PartId, print: Printer, ways: Ways): Values {
+function valveValues(car: Car, id: PartId, print: Printer, { ways, words }: Language): Values {
   const valve = car.spec.valves[id];
   if (valve === undefined) return {};
   return {
@@ -159,17 +162,17 @@ function valveValues(car: Car, id: PartId, print: Printer, ways: Ways): Values {
     shuts: ways[valve.opens]?.shut,
     turns: print.show(valve.turns),
     crack: print.show(valve['first-crack']),
-    parked: valve.parked,
+    parked: words.parked[valve.parked],
     note: valve.note,
     does: valve.does,
   };
 }
 
-function tankValues(car: Car, id: PartId, print: Printer): Values {
+function tankValues(car: Car, id: PartId, print: Printer, { words }: Language): Values {
   const tank = car.spec.tanks[id];
   if (tank === undefined) return {};
   return {
-    holds: car.spec.fuels[tank.holds]?.name ?? (tank.holds === 'cylinder-oil' ? 'cylinder oil' : tank.holds),
+    holds: holdsWords(car, tank.holds, words),
     capacity: print.show(tank.capacity, 'down'),
     'fill-to': print.show(tank['fill-to'] ?? tank.capacity, 'down'),
     'room-for-air': tank['fill-to'] === undefined ? undefined : print.show(tank['fill-to'], 'down'),
@@ -179,6 +182,12 @@ function tankValues(car: Car, id: PartId, print: Printer): Values {
     vent: tank.vent,
     cap: tank.filler.cap,
   };
+}
+
+/** What a tank holds: the fuel's own name, or the word for water or oil. */
+function holdsWords(car: Car, holds: string, { contents }: Words): string {
+  const known: Readonly<Record<string, string>> = contents;
+  return car.spec.fuels[holds]?.name ?? known[holds] ?? holds;
 }
 
 function fireValues(car: Car, id: PartId, print: Printer): Values {

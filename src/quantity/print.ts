@@ -8,9 +8,21 @@ import { decimalsOfStep, type RoundingDirection, wholeSteps } from './rounding';
 import { findUnit } from './spelling';
 import { fromSi, type Unit } from './unit';
 
+/** How a language writes numbers and the units that are words in it. */
+export interface NumberWriting {
+  /** Between whole and parts. */
+  readonly decimal: string;
+  /** Between thousands, from 10,000 up. */
+  readonly thousands: string;
+  /** Units by the name the program knows, as they are printed for one (or a part of one) and for more. */
+  readonly units: Readonly<Record<string, { readonly one: string; readonly many: string }>>;
+}
+
 /** How a quantity is to be written. */
 export interface PrintOptions {
   readonly system: UnitSystem;
+  /** How the language of the papers writes it; as in English if left out. */
+  readonly numbers?: NumberWriting;
   /** To which side of the quantity the printed one may lie; `nearest` if left out. */
   readonly rounding?: RoundingDirection;
   /** Round to whole steps of this many units (5 for 25, 30, 35). */
@@ -29,6 +41,9 @@ export interface PrintOptions {
 const noBreakSpace = '\u00a0';
 const minus = '\u2212';
 
+/** English numbers; its unit names are those the program knows. */
+const english: NumberWriting = { decimal: '.', thousands: ',', units: {} };
+
 /**
  * `quantity` as text such as `25 US gal`, with a no-break space and a true minus sign.
  *
@@ -42,9 +57,9 @@ export function printQuantity<D extends Dimension>(quantity: Quantity<D>, option
     throw new RangeError(`a ${quantity.dimension} of ${quantity.si} cannot be printed`);
   const number =
     options.fractions && !isMetric(unit)
-      ? fractionText(value, options.fractions, directionFor(unit, options))
+      ? fractionText(value, options.fractions, directionFor(unit, options), options.numbers ?? english)
       : decimalText(value, unit, options);
-  return `${number}${unit.close ? '' : noBreakSpace}${unitName(unit, number, options.inFull ?? false)}`;
+  return `${number}${unit.close ? '' : noBreakSpace}${unitName(unit, number, options)}`;
 }
 
 /** `quantity` in each system in turn: `25 US gal (95 L)`. What would be said twice is said once. */
@@ -70,10 +85,10 @@ export function inPrintedUnit<D extends Dimension>(
 /** The name of the unit `printQuantity` would use: for the head of a column. */
 export function printedUnit(
   dimension: Dimension,
-  options: Pick<PrintOptions, 'system' | 'unit' | 'inFull'>,
+  options: Pick<PrintOptions, 'system' | 'unit' | 'inFull' | 'numbers'>,
 ): string {
   const unit = unitFor(dimension, options);
-  return options.inFull ? unit.name : (unit.printed ?? unit.name);
+  return unitName(unit, '', options);
 }
 
 function unitFor(dimension: Dimension, options: Pick<PrintOptions, 'system' | 'unit'>): Unit {
@@ -99,7 +114,10 @@ function decimalText(value: number, unit: Unit, options: PrintOptions): string {
   const step = options.step ?? 10 ** -usual;
   const decimals = options.step === undefined ? usual : Math.max(options.decimals ?? 0, decimalsOfStep(step));
   const rounded = (wholeSteps(value, step, direction) * step).toFixed(decimals);
-  return withSignAndCommas(options.decimals === undefined ? withoutIdleZeros(rounded) : rounded);
+  return withSignAndMarks(
+    options.decimals === undefined ? withoutIdleZeros(rounded) : rounded,
+    options.numbers ?? english,
+  );
 }
 
 function usualDecimals(value: number, unit: Unit): number {
@@ -111,15 +129,20 @@ function withoutIdleZeros(text: string): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 
-/** A comma between thousands from 10,000 up; a true minus; no minus before nought. */
-function withSignAndCommas(text: string): string {
+/** Thousands marked off from 10,000 up; a true minus; no minus before nought. */
+function withSignAndMarks(text: string, { decimal, thousands }: NumberWriting): string {
   const [, sign, whole = '', rest = ''] = /^(-?)(\d+)(.*)$/.exec(text) ?? [];
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
+  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, thousands) : whole;
   const nought = /^[0.]+$/.test(`${whole}${rest}`);
-  return `${sign && !nought ? minus : ''}${grouped}${rest}`;
+  return `${sign && !nought ? minus : ''}${grouped}${rest.replace('.', decimal)}`;
 }
 
-function fractionText(value: number, denominator: number, direction: RoundingDirection): string {
+function fractionText(
+  value: number,
+  denominator: number,
+  direction: RoundingDirection,
+  numbers: NumberWriting,
+): string {
   const parts = wholeSteps(value, 1 / denominator, direction);
   const size = Math.abs(parts);
   const whole = Math.floor(size / denominator);
@@ -130,15 +153,19 @@ function fractionText(value: number, denominator: number, direction: RoundingDir
     under /= 2;
   }
   const broken = over > 0 ? `${over}/${under}` : '';
-  const text =
-    whole > 0 && broken
-      ? `${withSignAndCommas(String(whole))}${noBreakSpace}${broken}`
-      : broken || withSignAndCommas(String(whole));
+  const inWhole = withSignAndMarks(String(whole), numbers);
+  const text = whole > 0 && broken ? `${inWhole}${noBreakSpace}${broken}` : broken || inWhole;
   return parts < 0 ? `${minus}${text}` : text;
 }
 
 /** The singular is used for one and for a part of one: `1 turn`, `1/4 turn`. */
-function unitName(unit: Unit, number: string, inFull: boolean): string {
-  if (unit.one && /^(?:1|\d+\/\d+)$/.test(number)) return unit.one;
-  return inFull ? unit.name : (unit.printed ?? unit.name);
+function unitName(
+  unit: Unit,
+  number: string,
+  { inFull = false, numbers = english }: Pick<PrintOptions, 'inFull' | 'numbers'>,
+): string {
+  const said = numbers.units[unit.name];
+  const one = said?.one ?? unit.one;
+  if (one !== undefined && /^(?:1|\d+\/\d+)$/.test(number)) return one;
+  return said?.many ?? (inFull ? unit.name : (unit.printed ?? unit.name));
 }

@@ -3,12 +3,13 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { expandProcedures } from '../../src/procedure/expand';
 import { readLibrary } from '../../src/procedure/library';
+import { english } from '../helpers/english';
 import { demoCar, demoCars, textOf } from './demo';
 
 function library() {
   const procedures = readdirSync(new URL('../../shared/procedures', import.meta.url));
-  const names = ['cautions.yaml', 'words/phrases.yaml', ...procedures.map((name) => `procedures/${name}`)];
-  const outcome = readLibrary(new Map(names.map((name) => [name, textOf(`shared/${name}`)])));
+  const names = ['cautions.yaml', ...procedures.map((name) => `procedures/${name}`)];
+  const outcome = readLibrary(new Map(names.map((name) => [name, textOf(`shared/${name}`)])), english);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems, undefined, 1));
   return outcome.value;
 }

@@ -75,9 +75,9 @@ describe('a folder of the museum’s own', () => {
   });
 
   test('its words are checked as the program’s are, and told where they stand', async () => {
-    put('words/en.yaml', shared('shared/words/en.yaml').replace(/^fluids:/m, 'fluid:'));
+    put('languages/en/words.yaml', shared('shared/languages/en/words.yaml').replace(/^fluids:/m, 'fluid:'));
     const told = await refusedWith();
-    expect(told).toMatch(/museum\/words\/en\.yaml:\d+:\d+ error\[spec-/);
+    expect(told).toMatch(/museum\/languages\/en\/words\.yaml:\d+:\d+ error\[spec-/);
   });
 
   test('a template with a value that does not exist is refused at its place', async () => {
@@ -117,7 +117,7 @@ describe('refused', () => {
     expect(await refusedWith()).toMatch(/thimble\.yaml:\d+:\d+ error\[folder-absent\]/);
   });
 
-  test.each(['cautions.yaml', 'procedures/10-before.yaml', 'words/qq.yaml', 'card.hbs'])(
+  test.each(['cautions.yaml', 'procedures/10-before.yaml', 'languages/en/qq.yaml', 'card.hbs'])(
     'a file that takes no place: %s',
     async (name) => {
       put(name, 'a: 1\n');

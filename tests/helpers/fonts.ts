@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { measureFonts } from '../../src/font/measure';
 import type { Face } from '../../src/font/metrics';
 import { readTheme, type Theme } from '../../src/layout/theme';
+import { inEnglish } from './english';
 
 const folder = new URL('../../shared/', import.meta.url);
 const names: Readonly<Record<Face, string>> = {
@@ -33,5 +34,5 @@ export const plainTheme: Theme = theme(plainThemeText);
 function theme(text: string): Theme {
   const read = readTheme(text, 'plain.yaml', plexFonts);
   if (!read.ok) throw new Error(JSON.stringify(read.problems, null, 2));
-  return read.value;
+  return inEnglish(read.value);
 }

@@ -7,13 +7,14 @@ import type { LaidOut, Page, PlacedText } from '../../src/layout/frame';
 import { readTheme, type Theme } from '../../src/layout/theme';
 import type { FlowOptions, RunningLine, Sheet } from '../../src/layout/types';
 import type { Block } from '../../src/markup/block';
+import { inEnglish } from './english';
 import { plainThemeText } from './fonts';
 import { squareFonts } from './squareMetrics';
 
 function squareTheme(): Theme {
   const read = readTheme(plainThemeText, 'plain.yaml', squareFonts);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  const { value } = read;
+  const value = inEnglish(read.value);
   const type = Object.fromEntries(
     Object.entries(value.type).map(([role, { face }]) => [role, { face, size: 10, leading: 12 }]),
   ) as Theme['type'];

@@ -89,9 +89,9 @@ describe('a look is refused', () => {
     for (const code of codes) expect(code).toMatch(/^screen-outside shared\/screen\/page\.(css|js):\d+$/);
   });
 
-  test('if a word is missing or unknown, together with all else that is wrong', () => {
+  test('if a colour is missing or unknown, together with all else that is wrong', () => {
     const codes = codesOf({
-      data: lookFiles.data.replace('  skip: ', '  skipp: '),
+      data: lookFiles.data.replace('    paper: ', '    papper: '),
       style: 'a { background: url(x) }',
     });
     expect(codes.some((code) => code.startsWith('spec-'))).toBe(true);

@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readScreenLook, type ScreenLook, type ScreenLookFiles } from '../../src/html/look';
+import { lookInWords, readScreenLook, type ScreenLook, type ScreenLookFiles } from '../../src/html/look';
+import { english } from '../helpers/english';
 
 const folder = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'shared', 'screen');
 
@@ -17,5 +18,5 @@ export const lookFiles: ScreenLookFiles = {
 export function plainLook(): ScreenLook {
   const look = readScreenLook(lookFiles);
   if (!look.ok) throw new Error(JSON.stringify(look.problems, null, 2));
-  return look.value;
+  return lookInWords(look.value, english.furniture);
 }

@@ -5,9 +5,10 @@ import { openCar } from '../../src/cli/openCar';
 import { readSharedFiles } from '../../src/cli/sharedFiles';
 import type { Diagnostic } from '../../src/diagnostic/diagnostic';
 import { measureFonts } from '../../src/font/measure';
-import { readScreenLook, type ScreenLook } from '../../src/html/look';
+import { lookInWords, readScreenLook, type ScreenLook } from '../../src/html/look';
 import { writeScreenPage } from '../../src/html/page';
 import { setOnePaper } from '../../src/kettlebook';
+import { english } from '../helpers/english';
 import { samples } from './samples';
 
 /** A page, by the name its files get. */
@@ -76,7 +77,7 @@ function lookIn(folder: string): ScreenLook {
     script: text('page.js'),
   });
   if (!look.ok) throw new Error(JSON.stringify(look.problems, null, 2));
-  return look.value;
+  return lookInWords(look.value, english.furniture);
 }
 
 const firstOf = (problems: readonly Diagnostic[]): string => {

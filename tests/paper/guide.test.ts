@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { plainDialect } from '../../src/paper/dialect';
 import { guideFor, readGuide } from '../../src/paper/guide/guide';
 import { phrasesFor } from '../../src/paper/phrase';
 import { demo, demoNames, goodOf, shared, workshop } from '../whole/made';
@@ -55,9 +54,8 @@ test('a value that the car has not got is told at its place', async () => {
   );
   const said = guideFor(ready.car, ready.figures, files, {
     print: { system: 'metric' },
-    phrases: phrasesFor(ready.car.spec.print),
-    dialect: plainDialect,
-    ways: ready.library.ways,
+    phrases: phrasesFor(ready.car.spec, ready.language),
+    language: ready.language,
   });
   expect(said.ok ? [] : said.problems.map(({ code, message }) => [code, message])).toEqual([
     ['library-words', 'this cannot be worded for the car: this car has no `the.pilot`'],

@@ -5,6 +5,7 @@ import { readLibrary } from '../../src/procedure/library';
 import { libraryGuide } from '../../src/procedure/libraryGuide';
 import { carValueMeanings, carValues, partValueMeanings, partValues } from '../../src/procedure/values';
 import { demoCar, demoCars, textOf } from '../cars/demo';
+import { english, languageFiles } from '../helpers/english';
 import { libraryFiles, theLibrary } from './shared';
 
 function leaves(values: object, path = ''): readonly string[] {
@@ -16,12 +17,13 @@ function leaves(values: object, path = ''): readonly string[] {
 
 describe('the page', () => {
   test('is made from the files on disk', () => {
-    expect([...libraryFileNames].sort()).toEqual([...libraryFiles().keys()].sort());
+    const own = [...languageFiles().keys()].filter((name) => /^languages\/en\/[a-z]+\.yaml$/.test(name));
+    expect([...libraryFileNames].sort()).toEqual([...libraryFiles().keys(), ...own].sort());
   });
 
   test('stands in `docs` as it is made', () => {
     expect(textOf('docs/procedures.md')).toBe(
-      libraryGuide(textOf('docs/procedures.head.md'), readLibrary(libraryFiles())),
+      libraryGuide(textOf('docs/procedures.head.md'), readLibrary(libraryFiles(), english)),
     );
   });
 
@@ -37,12 +39,12 @@ describe('the page', () => {
   test('knows every value that words can ask for', () => {
     for (const name of demoCars) {
       const car = demoCar(name);
-      const ofCar = leaves(carValues(car, { system: 'us' })).map((path) =>
+      const ofCar = leaves(carValues(car, { system: 'us' }, english)).map((path) =>
         path.replace(/\.(?:called|name)$/, ''),
       );
       expect(ofCar.filter((path) => !(path in carValueMeanings))).toEqual([]);
       for (const id of car.parts.keys()) {
-        const ofPart = Object.keys(partValues(car, id, { system: 'us' }, {}));
+        const ofPart = Object.keys(partValues(car, id, { system: 'us' }, english));
         expect(ofPart.filter((value) => !(value in partValueMeanings))).toEqual([]);
       }
     }

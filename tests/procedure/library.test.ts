@@ -8,6 +8,7 @@ import { phases } from '../../src/procedure/procedure';
 import { relations } from '../../src/procedure/relations';
 import { carTraits, partTraits } from '../../src/procedure/traits';
 import { demoCar, demoCars } from '../cars/demo';
+import { english } from '../helpers/english';
 import { smallCar, smallCars } from '../helpers/smallCars';
 import { libraryFiles, proceduresOf, sharedText, theLibrary } from './shared';
 
@@ -22,7 +23,7 @@ function spoilt(file: string, from: string, to: string) {
     file,
     text.replace(from, () => to),
   );
-  return { outcome: readLibrary(files), line: text.slice(0, text.indexOf(from)).split('\n').length };
+  return { outcome: readLibrary(files, english), line: text.slice(0, text.indexOf(from)).split('\n').length };
 }
 
 function allEntries(entries: readonly EntryForm[]): readonly EntryForm[] {
@@ -433,7 +434,7 @@ describe('a library that is spoilt says where', () => {
   test('a file that is not there', () => {
     const files = libraryFiles();
     files.delete('cautions.yaml');
-    const outcome = readLibrary(files);
+    const outcome = readLibrary(files, english);
     expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.message)).toEqual([
       'the library has no file `cautions.yaml`',
     ]);

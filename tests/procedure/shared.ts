@@ -4,6 +4,7 @@ import type { Car } from '../../src/car/car';
 import { expandProcedures } from '../../src/procedure/expand';
 import { type Library, readLibrary } from '../../src/procedure/library';
 import type { Procedure, Procedures, Step } from '../../src/procedure/procedure';
+import { english } from '../helpers/english';
 
 const folder = new URL('../../shared/', import.meta.url);
 
@@ -16,7 +17,6 @@ export function sharedText(name: string): string {
 export function libraryFiles(): Map<string, string> {
   const names = [
     'cautions.yaml',
-    'words/phrases.yaml',
     ...readdirSync(new URL('procedures', folder)).map((name) => `procedures/${name}`),
   ];
   return new Map(names.map((name) => [name, sharedText(name)]));
@@ -24,7 +24,7 @@ export function libraryFiles(): Map<string, string> {
 
 /** The library, or an error that lists what is wrong with it. */
 export function theLibrary(): Library {
-  const outcome = readLibrary(libraryFiles());
+  const outcome = readLibrary(libraryFiles(), english);
   if (outcome.ok) return outcome.value;
   throw new Error(
     outcome.problems.map((each) => `${each.at?.file}:${each.at?.line} ${each.message}`).join('\n'),

@@ -6,15 +6,15 @@ import { readLibrary } from '../../src/procedure/library';
 import type { Procedures } from '../../src/procedure/procedure';
 import { type Day, readDay } from '../../src/proof/day';
 import { demoCar, textOf } from '../cars/demo';
+import { english } from '../helpers/english';
 
 /** The step library and the order of the day, as they come with the program. */
 function shared() {
   const names = [
     'cautions.yaml',
-    'words/phrases.yaml',
     ...readdirSync(new URL('../../shared/procedures', import.meta.url)).map((name) => `procedures/${name}`),
   ];
-  const read = readLibrary(new Map(names.map((name) => [name, textOf(`shared/${name}`)])));
+  const read = readLibrary(new Map(names.map((name) => [name, textOf(`shared/${name}`)])), english);
   if (!read.ok) throw new Error(JSON.stringify(read.problems, undefined, 2));
   return read.value;
 }

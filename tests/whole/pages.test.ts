@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
+import { inEnglish } from '../helpers/english';
 import { demo, demoNames, goodOf, inWords, workshop } from './made';
 
 const { papers, fonts, theme } = await workshop();
@@ -13,7 +14,7 @@ describe.each(demoNames)('%s', (name) => {
         const shop = await workshop();
         const ready = await demo(name, sheet);
         const set = goodOf(setOnePaper(ready, paper, shop));
-        const options = { fonts, theme, leastPt: paper.leastPt(worldOf(ready, shop)) };
+        const options = { fonts, theme: inEnglish(theme), leastPt: paper.leastPt(worldOf(ready, shop)) };
         expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
         expect(set.laidOut.pages.length).toBeGreaterThan(0);
       },

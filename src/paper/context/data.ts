@@ -1,6 +1,6 @@
 /** The car's data as printed strings, section by section; what the spec does not say is `not known`. */
 import type { Car, PartId } from '../../car/car';
-import { notKnown, type Phrases } from '../phrase';
+import type { Phrases } from '../phrase';
 import { contentsName } from './controls';
 
 /** The data tables of the manual. Each value is text ready to print. */
@@ -133,7 +133,7 @@ export function dataContext(car: Car, phrases: Phrases, liquids: LiquidNames): D
       by: spec.boiler.inspection.by,
       last: phrases.date(spec.boiler.inspection.last),
       due: phrases.date(spec.boiler.inspection.due),
-      certificate: spec.boiler.inspection.certificate ?? notKnown,
+      certificate: spec.boiler.inspection.certificate ?? phrases.notKnown,
       note: spec.boiler.inspection.note ?? '',
     },
     superheater: spec.superheater !== undefined,

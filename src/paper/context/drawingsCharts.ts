@@ -3,13 +3,13 @@
 import type { DialScale, GaugesInput } from '../../drawing/gauges';
 import type { RaisingCurveInput } from '../../drawing/raisingCurve';
 import type { RangePictureInput } from '../../drawing/rangePicture';
-import { inPrintedUnit, printedUnit } from '../../quantity/print';
+import { inPrintedUnit } from '../../quantity/print';
 import { type Quantity, quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 
 /** Every gauge of the car. */
-export function gaugesInput({ car, phrases }: World): GaugesInput {
+export function gaugesInput({ car, phrases, language: { messages } }: World): GaugesInput {
   const { gauges, car: named } = car.spec;
   const [system = 'metric'] = phrases.systems;
   const value = (pressure: Quantity<'gaugePressure'> | undefined): number | undefined =>
@@ -18,18 +18,20 @@ export function gaugesInput({ car, phrases }: World): GaugesInput {
     name: 'gauges',
     of: named.name,
     gauges: Object.values(gauges).map((gauge) => {
-      const [from, to, redLine] = [value(gauge.from), value(gauge.to), value(gauge['red-line'])];
+      const [from, to, most] = [value(gauge.from), value(gauge.to), value(gauge['red-line'])];
       const scale: DialScale = {
-        unit: printedUnit('gaugePressure', { system }),
+        unit: phrases.unit('gaugePressure', system),
         ...(from === undefined ? {} : { from }),
         ...(to === undefined ? {} : { to }),
-        ...(redLine === undefined ? {} : { redLine }),
+        ...(most === undefined ? {} : { redLine: most }),
       };
       const said = (pressure: Quantity<'gaugePressure'>): string =>
         phrases.first(pressure, decimalsFor(value(pressure)));
-      const band = gauge.from && gauge.to ? [`${said(gauge.from)} to ${said(gauge.to)}`] : [];
-      const never = gauge['red-line'] ? [`never past ${said(gauge['red-line'])}`] : [];
-      const figures = Math.max(from ?? 0, to ?? 0, redLine ?? 0) > 0;
+      const band =
+        gauge.from && gauge.to ? [messages.say('band', { from: said(gauge.from), to: said(gauge.to) })] : [];
+      const redLine = gauge['red-line'];
+      const never = redLine ? [messages.say('never-past', { value: said(redLine) })] : [];
+      const figures = Math.max(from ?? 0, to ?? 0, most ?? 0) > 0;
       return {
         tag: gauge.tag ?? '',
         name: gauge.name,
@@ -57,7 +59,7 @@ export function raisingCurveInputs({ car, figures, phrases, words }: World): rea
     {
       name: 'raising-curve',
       of: car.spec.car.name,
-      unit: printedUnit('gaugePressure', { system }),
+      unit: phrases.unit('gaugePressure', system),
       curves: curves.map(({ start, raising }) => ({
         start: words.start[start],
         points: raising.points.map(({ timeS, gaugePa }) => ({
@@ -89,7 +91,5 @@ export function rangePictureInputs({ car, figures, phrases, words }: World): rea
     return bars.length === 0 ? [] : [{ liquid: words['range-of'][chart.liquid], bars }];
   });
   if (liquids.length === 0) return [];
-  return [
-    { name: 'range-picture', of: car.spec.car.name, unit: printedUnit('distance', { system }), liquids },
-  ];
+  return [{ name: 'range-picture', of: car.spec.car.name, unit: phrases.unit('distance', system), liquids }];
 }

@@ -6,11 +6,10 @@ import type { Planning } from '../../calc/figures/planning';
 import type { RangeChart } from '../../calc/figures/rangeChart';
 import type { StickChart } from '../../calc/figures/stickCharts';
 import type { ToppingUpChart } from '../../calc/figures/toppingUp';
-import { printQuantity } from '../../quantity/print';
 import { quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
-import { notKnown, type Phrases } from '../phrase';
+import type { Phrases } from '../phrase';
 import { workingOf } from './workings';
 
 /** One stick chart as text. */
@@ -117,7 +116,7 @@ export function fuelAndWaterContext(world: World): FuelAndWaterContext {
     hazards: figures.hazards.map(({ name, flashPoint, ghs, nfpa, asLightAs }) => ({
       name,
       flashPoint: phrases.both(quantity('temperature', flashPoint.cautiousK), { rounding: 'down' }),
-      ghs: ghs === undefined ? notKnown : `${ghs.category}: ${ghs.signalWord}. ${ghs.statement}`,
+      ghs: ghs === undefined ? phrases.notKnown : `${ghs.category}: ${ghs.signalWord}. ${ghs.statement}`,
       nfpa,
       asLightAs: asLightAs ?? '',
     })),
@@ -189,11 +188,11 @@ function chargedContext(
 }
 
 /** A height above the sea in metres and feet. */
-function heightWords(altitudeM: number, { systems }: Phrases): string {
+function heightWords(altitudeM: number, { systems, plain }: Phrases): string {
   const unit = { us: 'ft', imperial: 'ft', metric: 'm' } as const;
   return [
     ...new Set(
-      systems.map((system) => printQuantity(quantity('distance', altitudeM), { system, unit: unit[system] })),
+      systems.map((system) => plain(quantity('distance', altitudeM), { system, unit: unit[system] })),
     ),
   ].join(', ');
 }
@@ -224,7 +223,7 @@ function stickContext({ model, rows }: StickChart, phrases: Phrases): StickConte
   return {
     id: model.id,
     tank: model.name,
-    basis: model.basis,
+    basis: phrases.basis[model.basis],
     unusable: phrases.both(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: phrases.both(quantity('volume', model.reserveM3), { rounding: 'up' }),
     rows: rows.slice(1).map((row) => ({
@@ -283,11 +282,11 @@ export function rangeContext(
       const { planPerM, figure } = use.byTerrain[terrain];
       return {
         terrain: words.terrain[terrain],
-        basis: figure.doubt.basis,
+        basis: phrases.basis[figure.doubt.basis],
         doubt: workingOf(figure, phrases).doubt,
         plan:
           planPerM === undefined
-            ? notKnown
+            ? phrases.notKnown
             : print(quantity('volumePerDistance', planPerM), { rounding: 'up' }),
       };
     }),

@@ -1,6 +1,6 @@
 /** Which car, whose, and which issue: what every paper carries. */
 import type { CarSpec } from '../../spec/schema/carSpec';
-import { notKnown, type Phrases } from '../phrase';
+import type { Phrases } from '../phrase';
 
 /** One issue of the spec. */
 export interface IssueContext {
@@ -44,10 +44,10 @@ export function identityContext(spec: CarSpec, phrases: Phrases): IdentityContex
     year: spec.car.year,
     body: spec.car.body,
     seats: spec.car.seats,
-    number: spec.car['number-on-car'] ?? notKnown,
+    number: spec.car['number-on-car'] ?? phrases.notKnown,
     invented: spec.car.invented ?? false,
     keeper: spec.keeper.name,
-    telephone: spec.keeper.telephone ?? notKnown,
+    telephone: spec.keeper.telephone ?? phrases.notKnown,
     ask: spec.keeper.ask ?? '',
     issue: issueOf(spec.issue),
     issues: [spec.issue, ...(spec.issue.earlier ?? [])].map(issueOf),

@@ -2,7 +2,6 @@
 import { clockBefore } from '../../calc/time/start-up';
 import { quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
-import { notKnown } from '../phrase';
 import { workingOf } from './workings';
 
 /** One start. */
@@ -17,7 +16,8 @@ export function raisingContext({ figures, phrases, words }: World): readonly Rai
     start: words.start[start],
     rows: checks.map(({ at, pressure, seconds }) => ({
       pressure: phrases.both(pressure),
-      time: seconds === undefined ? notKnown : phrases.duration(quantity('time', seconds, true), 'up'),
+      time:
+        seconds === undefined ? phrases.notKnown : phrases.duration(quantity('time', seconds, true), 'up'),
       due: words['raising-to'][at],
     })),
   }));

@@ -1,8 +1,8 @@
 /** A planned way as text, for the card and for the terminal. */
 import type { CarTour, TourLeg } from '../../calc/figures/tour';
 import type { UsedOver } from '../../calc/figures/use';
+import { listed } from '../../language/language';
 import type { UnitSystem } from '../../quantity/dimension';
-import { printQuantity } from '../../quantity/print';
 import { quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
@@ -36,85 +36,117 @@ export interface TourContext {
 }
 
 /** Build it, in the first units of the car. */
-export function tourContext(name: string, tour: CarTour, { car, words }: World): TourContext {
-  const system = car.spec.print.units.first;
-  const { way } = tour;
+export function tourContext(name: string, tour: CarTour, world: World): TourContext {
+  const system = world.car.spec.print.units.first;
+  const said = new TourWords(world, system);
   return {
     name,
-    length: far(way.lengthM, system),
-    stopping: stopWords(tour.stops),
-    country: countryWords(tour, system),
+    length: said.far(tour.way.lengthM),
+    stopping: said.stops(tour.stops),
+    country: said.country(tour),
     legs: tour.legs.map((leg) => ({
       place: leg.to.name,
-      at: far(leg.to.atM, system),
-      leg: far(leg.distanceM, system),
-      country: legCountry(leg, words.terrain, system),
-      water: spread(leg.water, system),
-      fuel: spread(leg.fuel, system),
-      waterLeft: left(leg.waterLeftM3, system),
-      fuelLeft: left(leg.fuelLeftM3, system),
-      take: [...(leg.takeWater ? ['water'] : []), ...(leg.takeFuel ? ['fuel'] : [])].join(' and '),
+      at: said.far(leg.to.atM),
+      leg: said.far(leg.distanceM),
+      country: said.legCountry(leg),
+      water: said.spread(leg.water),
+      fuel: said.spread(leg.fuel),
+      waterLeft: said.left(leg.waterLeftM3),
+      fuelLeft: said.left(leg.fuelLeftM3),
+      take: said.take(leg),
       note: leg.to.note,
     })),
-    water: spread(tour.water, system),
-    fuel: spread(tour.fuel, system),
-    oil:
-      tour.oilM3 === undefined
-        ? ''
-        : printQuantity(quantity('volume', tour.oilM3), {
-            system,
-            unit: system === 'metric' ? 'L' : system === 'us' ? 'US qt' : 'imp qt',
-            rounding: 'up',
-            decimals: 1,
-          }),
+    water: said.spread(tour.water),
+    fuel: said.spread(tour.fuel),
+    oil: tour.oilM3 === undefined ? '' : said.oil(tour.oilM3),
   };
 }
 
-function stopWords(stops: number): string {
-  if (stops === 0) return 'no stop is needed';
-  return stops === 1 ? 'stop once' : `stop ${stops} times`;
-}
+/** Says things of a way in one system of units. */
+class TourWords {
+  constructor(
+    private readonly world: World,
+    private readonly system: UnitSystem,
+  ) {}
 
-function far(metres: number, system: UnitSystem): string {
-  return printQuantity(quantity('distance', metres), { system, decimals: 1 });
-}
+  private get messages() {
+    return this.world.language.messages;
+  }
 
-function left(m3: number, system: UnitSystem): string {
-  return printQuantity(quantity('volume', Math.max(0, m3)), { system, rounding: 'down', decimals: 1 });
-}
+  private get print() {
+    return this.world.phrases.plain;
+  }
 
-/** The middle, and the low and the high end: nine ways in ten by the scatter of the log, or what is allowed for without one. */
-function spread({ mean, low, high }: UsedOver, system: UnitSystem): string {
-  const number = (m3: number, rounding: 'nearest' | 'down' | 'up'): string =>
-    printQuantity(quantity('volume', m3), { system, rounding, decimals: 1 });
-  const bare = (text: string): string => text.replace(/\u00a0.*$/, '');
-  return `${number(mean, 'nearest')} (${bare(number(low, 'down'))} to ${bare(number(high, 'up'))})`;
-}
+  stops(stops: number): string {
+    if (stops === 0) return this.messages.say('no-stop', {});
+    return stops === 1 ? this.messages.say('stop-once', {}) : this.messages.say('stop-often', { stops });
+  }
 
-function legCountry(
-  { lengths, climbM, distanceM }: TourLeg,
-  names: Readonly<Record<(typeof terrains)[number], string>>,
-  system: UnitSystem,
-): string {
-  const most = terrains
-    .filter((terrain) => lengths[terrain] >= distanceM * 0.25)
-    .map((terrain) => names[terrain]);
-  const climb = climbM > 0 ? `, climbs ${height(climbM, system)}` : '';
-  return `${most.join(' and ')}${climb}`;
-}
+  far(metres: number): string {
+    return this.print(quantity('distance', metres), { system: this.system, decimals: 1 });
+  }
 
-function height(metres: number, system: UnitSystem): string {
-  const unit = system === 'metric' ? 'm' : 'ft';
-  return printQuantity(quantity('distance', metres), { system, unit, decimals: 0 });
-}
+  left(m3: number): string {
+    return this.print(quantity('volume', Math.max(0, m3)), {
+      system: this.system,
+      rounding: 'down',
+      decimals: 1,
+    });
+  }
 
-function countryWords({ way: { heights } }: CarTour, system: UnitSystem): string {
-  switch (heights.kind) {
-    case 'said':
-      return 'How hilly each leg is stands in the list.';
-    case 'none':
-      return 'The track has no heights; it is planned as hilly all along.';
-    case 'smoothed':
-      return `Heights of the track are averaged over ${height(2 * heights.windowM, system)} of road before climbing is added up: ${height(heights.climbM, system)} in all.`;
+  oil(m3: number): string {
+    const units = { metric: 'L', us: 'US qt', imperial: 'imp qt' } as const;
+    return this.print(quantity('volume', m3), {
+      system: this.system,
+      unit: units[this.system],
+      rounding: 'up',
+      decimals: 1,
+    });
+  }
+
+  /** The middle, and the low and the high end: nine ways in ten by the scatter of the log, or what is allowed for without one. */
+  spread({ mean, low, high }: UsedOver): string {
+    const number = (m3: number, rounding: 'nearest' | 'down' | 'up'): string =>
+      this.print(quantity('volume', m3), { system: this.system, rounding, decimals: 1 });
+    const bare = (text: string): string => text.replace(/\u00a0.*$/, '');
+    const band = this.messages.say('band', { from: bare(number(low, 'down')), to: bare(number(high, 'up')) });
+    return `${number(mean, 'nearest')} (${band})`;
+  }
+
+  /** What to take on at the end of a leg; empty if nothing. */
+  take({ takeWater, takeFuel }: TourLeg): string {
+    const { contents } = this.world.words;
+    const wanted = [
+      ...(takeWater ? [contents.water] : []),
+      ...(takeFuel ? [this.messages.say('fuel', {})] : []),
+    ];
+    return listed(this.world.language, wanted);
+  }
+
+  legCountry({ lengths, climbM, distanceM }: TourLeg): string {
+    const most = terrains
+      .filter((terrain) => lengths[terrain] >= distanceM * 0.25)
+      .map((terrain) => this.world.words.terrain[terrain]);
+    const country = listed(this.world.language, most);
+    return climbM > 0 ? this.messages.say('leg-climbs', { country, height: this.height(climbM) }) : country;
+  }
+
+  country({ way: { heights } }: CarTour): string {
+    switch (heights.kind) {
+      case 'said':
+        return this.messages.say('heights-said', {});
+      case 'none':
+        return this.messages.say('heights-none', {});
+      case 'smoothed':
+        return this.messages.say('heights-smoothed', {
+          window: this.height(2 * heights.windowM),
+          climb: this.height(heights.climbM),
+        });
+    }
+  }
+
+  private height(metres: number): string {
+    const unit = this.system === 'metric' ? 'm' : 'ft';
+    return this.print(quantity('distance', metres), { system: this.system, unit, decimals: 0 });
   }
 }

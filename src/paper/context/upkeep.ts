@@ -1,6 +1,5 @@
 /** Maintenance, inspection, what is carried, what is thrown away: as printed text. */
 import type { World } from '../paper';
-import { notKnown } from '../phrase';
 import { partsOfKind } from './docent';
 
 /** How the boiler’s papers say the inspection, and everything of `upkeep.yaml`. */
@@ -22,7 +21,7 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
       by: inspection.by,
       last: phrases.date(inspection.last),
       due: phrases.date(inspection.due),
-      certificate: inspection.certificate ?? notKnown,
+      certificate: inspection.certificate ?? phrases.notKnown,
       note: inspection.note ?? '',
       allowed: phrases.both(car.spec.boiler['allowed-pressure'], { rounding: 'down' }),
     },

@@ -28,19 +28,23 @@ export function workingsContext({ figures, phrases }: World): readonly WorkingCo
 export function workingOf(figure: Figure, phrases: Phrases): WorkingContext {
   return {
     id: figure.id,
-    name: figure.name,
+    name: phrases.told(figure.name),
     value: valueWords(figure.value, phrases),
     rows: tableRows(figure.value, phrases),
     inputs: figure.inputs.map((input) => inputWords(input, phrases)),
-    formula: figure.formula,
+    formula: phrases.told(figure.formula),
     source: figure.source,
-    checkedAgainst: figure.checkedAgainst,
-    basis: figure.doubt.basis,
-    doubt:
-      figure.doubt.share === undefined
-        ? figure.doubt.words
-        : `${figure.doubt.words} (within ${Math.ceil(figure.doubt.share * 100)}\u00a0%)`,
+    checkedAgainst: phrases.told(figure.checkedAgainst),
+    basis: phrases.basis[figure.doubt.basis],
+    doubt: doubtWords(figure.doubt, phrases),
   };
+}
+
+function doubtWords({ words, share }: Figure['doubt'], { told, messages }: Phrases): string {
+  const doubt = told(words);
+  return share === undefined
+    ? doubt
+    : messages.say('within-share', { doubt, share: Math.ceil(share * 100) }).replace(' %', '\u00a0%');
 }
 
 function valueWords(value: FigureValue, phrases: Phrases): string {
@@ -48,13 +52,13 @@ function valueWords(value: FigureValue, phrases: Phrases): string {
     case 'quantity':
       return quantityWords(value.quantity, value.rounding, phrases);
     case 'number':
-      return String(value.number);
+      return phrases.number(value.number);
     case 'words':
-      return value.words;
+      return phrases.told(value.words);
     case 'table':
-      return `table of ${value.rows.length} rows`;
+      return phrases.messages.say('table-of-rows', { rows: value.rows.length });
     case 'unknown':
-      return `not known: ${value.measure}`;
+      return phrases.messages.say('to-measure', { measure: phrases.told(value.measure) });
   }
 }
 
@@ -73,7 +77,7 @@ function isOf<D extends Quantity['dimension']>(dimension: D, value: Quantity): v
 
 function tableRows(value: FigureValue, phrases: Phrases): readonly (readonly string[])[] {
   if (value.kind !== 'table') return [];
-  const head = value.columns.map((column) => column.heading);
+  const head = value.columns.map((column) => phrases.told(column.heading));
   const cell = (number: number, column: number): string => {
     const shown = value.columns[column];
     if (shown === undefined) throw new RangeError('a row of a figure has more cells than it has columns');
@@ -91,8 +95,13 @@ function inputWords(
   phrases: Phrases,
 ): { name: string; value: string; from: string } {
   return {
-    name,
+    name: phrases.told(name),
     from,
-    value: typeof value === 'object' ? quantityWords(value, 'nearest', phrases) : String(value),
+    value:
+      typeof value === 'object'
+        ? quantityWords(value, 'nearest', phrases)
+        : typeof value === 'number'
+          ? phrases.number(value)
+          : phrases.told(value),
   };
 }

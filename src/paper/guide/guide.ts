@@ -3,13 +3,14 @@ import type { z } from 'zod';
 import type { CarFigures } from '../../calc/figures/carFigures';
 import type { Car } from '../../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../../diagnostic/diagnostic';
+import { textsIn } from '../../language/dialect';
+import type { Language } from '../../language/language';
+import { faultOfText, Writer } from '../../language/wording';
 import { type Placed, readForm } from '../../procedure/library';
 import type { ConditionForm, SelectorForm } from '../../procedure/libraryForm';
 import { NameCheck } from '../../procedure/nameCheck';
-import type { PrintStyle, Ways } from '../../procedure/values';
-import { faultOfText, Writer } from '../../procedure/wording';
+import type { PrintStyle } from '../../procedure/values';
 import type { SpecPath } from '../../spec/source';
-import { type Dialect, textsIn } from '../dialect';
 import type { Phrases } from '../phrase';
 import { crewForm, docentForm, runningForm, upkeepForm, useForm } from './forms';
 import { Speaker, type Spoken } from './speak';
@@ -126,8 +127,7 @@ function checkNames(placed: Placed<unknown>, value: unknown, path: SpecPath, che
 export interface GuideStyle {
   readonly print: PrintStyle;
   readonly phrases: Phrases;
-  readonly dialect: Dialect;
-  readonly ways: Ways;
+  readonly language: Language;
 }
 
 /** Say everything of one car. */
@@ -138,8 +138,9 @@ export function guideFor(
   style: GuideStyle,
 ): Outcome<Guide> {
   const values = guideValues(car, figures, style);
-  const speaker = new Speaker(car, new Writer({}), values, { ...style.print, ways: style.ways });
-  const say = <T>({ form, spot }: Placed<T>) => speaker.say<T>({ form: textsIn(style.dialect, form), spot });
+  const speaker = new Speaker(car, new Writer({}), values, style);
+  const say = <T>({ form, spot }: Placed<T>) =>
+    speaker.say<T>({ form: textsIn(style.language.texts, form), spot });
   const guide: Guide = {
     docent: say(files.docent),
     use: say(files.use),

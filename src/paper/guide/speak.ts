@@ -1,11 +1,12 @@
 /** Prose said of one car: entries that do not apply fall away, entries for several parts are said of each, texts are worded. */
 import type { Car, PartId } from '../../car/car';
 import type { Diagnostic } from '../../diagnostic/diagnostic';
+import type { Language } from '../../language/language';
+import type { Values, Writer } from '../../language/wording';
 import type { Placed } from '../../procedure/library';
 import type { ConditionForm, SelectorForm } from '../../procedure/libraryForm';
 import { holds, select } from '../../procedure/select';
-import { type PrintStyle, partValues, type Ways } from '../../procedure/values';
-import type { Values, Writer } from '../../procedure/wording';
+import { type PrintStyle, partValues } from '../../procedure/values';
 import type { SpecPath } from '../../spec/source';
 
 /** A part that an entry is about. */
@@ -43,7 +44,7 @@ export class Speaker {
     private readonly car: Car,
     private readonly writer: Writer,
     private readonly values: Values,
-    private readonly print: PrintStyle & { readonly ways: Ways },
+    private readonly style: { readonly print: PrintStyle; readonly language: Language },
   ) {}
 
   /** The whole of a file. */
@@ -92,7 +93,7 @@ export class Speaker {
     const values =
       it === undefined
         ? this.values
-        : { ...this.values, it: partValues(this.car, it, this.print, this.print.ways) };
+        : { ...this.values, it: partValues(this.car, it, this.style.print, this.style.language) };
     const worded = this.writer.write(text, values);
     if (worded.ok) return worded.text;
     this.problems.push({

@@ -2,9 +2,10 @@
 import type { CarFigures } from '../../calc/figures/carFigures';
 import type { RangeChart } from '../../calc/figures/rangeChart';
 import type { Car } from '../../car/car';
+import { listed, partName } from '../../language/language';
+import type { Values } from '../../language/wording';
 import { duties } from '../../procedure/duties';
 import { carValues } from '../../procedure/values';
-import type { Values } from '../../procedure/wording';
 import { quantity } from '../../quantity/quantity';
 import type { Phrases } from '../phrase';
 import type { GuideStyle } from './guide';
@@ -13,11 +14,7 @@ import type { GuideStyle } from './guide';
  * `the.<duty>` is the parts with that duty with article and tag, `name.<duty>` their names alone; both are absent if the
  * car has none. `figure.<name>` is absent if it is not known.
  */
-export function guideValues(
-  car: Car,
-  figures: CarFigures,
-  { print, phrases }: Pick<GuideStyle, 'print' | 'phrases'>,
-): Values {
+export function guideValues(car: Car, figures: CarFigures, { print, phrases, language }: GuideStyle): Values {
   const found = Object.entries(duties).map(([duty, { parts }]) => {
     const names = [...new Set(parts(car))].flatMap((id) => {
       const part = car.parts.get(id);
@@ -27,19 +24,17 @@ export function guideValues(
   });
   const joined = (say: (part: { name: string; tag?: string }) => string) =>
     Object.fromEntries(
-      found.map(({ duty, names }) => [duty, names.length === 0 ? undefined : inWords(names.map(say))]),
+      found.map(({ duty, names }) => [
+        duty,
+        names.length === 0 ? undefined : listed(language, names.map(say)),
+      ]),
     );
   return {
-    ...carValues(car, print),
-    the: joined(({ name, tag }) => (tag === undefined ? `the ${name}` : `the ${name} (${tag})`)),
+    ...carValues(car, print, language),
+    the: joined((part) => partName(language, part)),
     name: joined(({ name }) => name),
     figure: figureValues(car, figures, phrases),
   };
-}
-
-function inWords(names: readonly string[]): string {
-  if (names.length < 2) return names.join('');
-  return `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
 }
 
 function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {

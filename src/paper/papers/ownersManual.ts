@@ -1,6 +1,7 @@
 /** The owner's manual: the whole book of one car. */
+
+import { signalWords } from '../../language/signal';
 import type { Phase } from '../../procedure/procedure';
-import { signalWords } from '../../procedure/signal';
 import { placesContext } from '../context/controls';
 import { dataContext } from '../context/data';
 import { drawnContext, manualDrawings } from '../context/drawings';

@@ -1,11 +1,11 @@
 /**
  * One language, several ways of saying things: the words of library and templates in the English of the papers.
  *
- * A list of words stands in `shared/words/<language>.yaml`. It is applied to texts before anything of a car is put into
- * them, so that a car's own names and words are never touched.
+ * A list of words stands in `shared/languages/<language>/<language>-<country>.yaml`. It is applied to texts before
+ * anything of a car is put into them, so that a car's own names and words are never touched.
  */
 import { z } from 'zod';
-import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
+import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import { problemsOf } from '../spec/problems';
 import { readSource } from '../spec/source';
 
@@ -24,22 +24,6 @@ export const plainDialect: Dialect = {
   say: (text) => text,
   sayTemplate: (text) => text,
 };
-
-const dialectFile = /^words\/([a-z]{2,3}-[A-Z]{2})\.ya?ml$/;
-
-/** Read every list of words under `words/`, by language tag. `texts` are named relative to `shared`. */
-export function readDialects(texts: ReadonlyMap<string, string>): Outcome<ReadonlyMap<string, Dialect>> {
-  const problems: Diagnostic[] = [];
-  const dialects = new Map<string, Dialect>();
-  for (const [name, text] of texts) {
-    const language = dialectFile.exec(name)?.[1];
-    if (language === undefined) continue;
-    const read = readDialect(text, `shared/${name}`);
-    if (read.ok) dialects.set(language, read.value);
-    else problems.push(...read.problems);
-  }
-  return problems.length > 0 ? bad(problems) : good(dialects);
-}
 
 /** Read one list. A word that another word of the list is replaced by is an error: the order would matter. */
 export function readDialect(text: string, file: string): Outcome<Dialect> {
@@ -81,6 +65,14 @@ export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
     say: (text) => outside(text, braces, swap),
     sayTemplate: (text) => outside(text, bracesOrTags, swap),
   };
+}
+
+/** Says sentences that hold words of a car's own: those stay as they are, wherever they stand. */
+export function sayingAround({ say }: Dialect, own: readonly string[]): (sentence: string) => string {
+  if (own.length === 0) return say;
+  const longestFirst = [...own].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
+  const kept = new RegExp(longestFirst.map(escaped).join('|'));
+  return (sentence) => outside(sentence, kept, say);
 }
 
 /** `change` applied to everything that `kept` does not match. */

@@ -2,11 +2,14 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dialectOf, formIn, readDialect, textsIn } from '../../src/paper/dialect';
+import { dialectOf, formIn, readDialect, textsIn } from '../../src/language/dialect';
 
 const shared = join(import.meta.dirname, '..', '..', 'shared');
 const listed = (language: string) => {
-  const read = readDialect(readFileSync(join(shared, 'words', `${language}.yaml`), 'utf8'), language);
+  const read = readDialect(
+    readFileSync(join(shared, 'languages', 'en', `${language}.yaml`), 'utf8'),
+    language,
+  );
   if (!read.ok) throw new Error('the list cannot be read');
   return read.value;
 };

@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { listed, partName } from '../../src/language/language';
+import { messageValues } from '../../src/language/messages';
+import { readLanguages } from '../../src/language/readLanguages';
+import { english, languageFiles, languages } from '../helpers/english';
+
+/** Codes and places of what is wrong when `file` has `to` in place of `from`, which must stand in it. */
+function spoilt(file: string, from: string, to: string): readonly string[] {
+  const files = languageFiles();
+  const text = files.get(file) ?? '';
+  expect(text).toContain(from);
+  files.set(
+    file,
+    text.replace(from, () => to),
+  );
+  const read = readLanguages(files);
+  const line = text.slice(0, text.indexOf(from)).split('\n').length;
+  return read.ok ? [] : read.problems.map(({ code, at }) => `${code} ${at?.file} ${(at?.line ?? 0) - line}`);
+}
+
+const en = (name: string) => `languages/en/${name}.yaml`;
+
+describe('a language is refused', () => {
+  test('that lacks a word, a message or a piece of furniture', () => {
+    expect(spoilt(en('words'), '  seated: ', '  sitting: ')[0]).toMatch(/^spec-/);
+    expect(spoilt(en('messages'), '  not-known: ', '  unknown: ')[0]).toMatch(/^spec-/);
+    expect(spoilt(en('furniture'), '  continued: ', '  goes-on: ')[0]).toMatch(/^spec-/);
+    expect(spoilt(en('language'), '    turns: ', '    rounds: ')[0]).toMatch(/^spec-/);
+  });
+
+  test('whose message leaves a value out, or puts in one that nobody gives, at its line', () => {
+    const at = (code: string) => [`${code} shared/${en('messages')} 0`];
+    expect(spoilt(en('messages'), '{{name}} ({{tag}})', '{{name}}')).toEqual(at('language-values'));
+    expect(spoilt(en('messages'), '"Moved: {{steps}}"', '"Moved: {{steps}} {{why}}"')).toEqual(
+      at('language-values'),
+    );
+    expect(spoilt(en('messages'), '"Moved: {{steps}}"', '"Moved: {{steps}} {{"')).toEqual(
+      at('language-values'),
+    );
+  });
+
+  test('that lacks one of its files', () => {
+    const files = languageFiles();
+    files.delete(en('messages'));
+    const read = readLanguages(files);
+    expect(read.ok ? [] : read.problems.map(({ code, message }) => [code, message])).toEqual([
+      ['language-absent', 'the language `en` has no file `shared/languages/en/messages.yaml`'],
+    ]);
+  });
+});
+
+describe('English', () => {
+  test('says every message with its values', () => {
+    for (const [key, names] of Object.entries(messageValues)) {
+      const values = Object.fromEntries(names.map((name) => [name, `<${name}>`]));
+      const said = english.messages.say(key as never, values as never);
+      for (const name of names) expect(said).toContain(`<${name}>`);
+      expect(said).not.toMatch(/[{}]/);
+    }
+  });
+
+  test('names parts and lists', () => {
+    expect(partName(english, { name: 'pilot valve', tag: 'F4' })).toBe('the pilot valve (F4)');
+    expect(partName(english, { name: 'boiler' })).toBe('the boiler');
+    expect(listed(english, [])).toBe('');
+    expect(listed(english, ['a'])).toBe('a');
+    expect(listed(english, ['a', 'b', 'c'])).toBe('a, b and c');
+  });
+
+  test('of a country says its own words in that country’s way, and another country’s is plain', () => {
+    expect(languages.of('en-GB')?.furniture.screen).toEqual(english.furniture.screen);
+    expect(languages.of('en-GB')?.words.opens.anticlockwise).toBe('opens anticlockwise');
+    expect(languages.of('en-US')?.words.opens.anticlockwise).toBe('opens counterclockwise');
+    expect(languages.of('en-NZ')?.words).toEqual(english.words);
+    expect(languages.of('en-NZ')?.tag).toBe('en-NZ');
+  });
+
+  test('is not put in the place of a language that is not there', () => {
+    expect(languages.of('xx')).toBeUndefined();
+  });
+});
