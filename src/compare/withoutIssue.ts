@@ -1,6 +1,7 @@
 /** A car and its procedures as they would stand with no issue on them, so that two issues can be laid side by side. */
 import type { World } from '../paper/paper';
 import type { Procedures } from '../procedure/procedure';
+import { printDay } from '../quantity/day';
 
 const noIssue = { letter: 'A', date: '2000-01-01', changed: [] };
 
@@ -20,7 +21,8 @@ export function withoutIssue(world: World): World {
  */
 export function unissued({ car, procedures }: Pick<World, 'car' | 'procedures'>): Procedures {
   const { letter, date } = car.spec.issue;
-  const named = new RegExp(`(?<![\\p{L}\\p{N}])${letter}([^.,;:\\d]{1,12})${date}`, 'gu');
+  const day = printDay(date, car.spec.print.language).replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  const named = new RegExp(`(?<![\\p{L}\\p{N}])${letter}([^.,;:\\d]{1,12})${day}`, 'gu');
   const without = (text: string) => text.replace(named, `${noIssue.letter}$1${noIssue.date}`);
   return procedures.map((procedure) => ({
     ...procedure,

@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import type { SpotOf } from './legibility';
 import { pointsPerMm } from './sheet';
-import type { Theme } from './theme';
+import type { SilentTheme } from './theme';
 
 /** Least space between a mark and the text, in millimetres. */
 const leastGapMm = 2;
@@ -10,7 +10,7 @@ const leastGapMm = 2;
 const leastWidthEm = 1.2;
 
 /** What is wrong with a theme's marks, if it shows them. The outer margin is the right one of the theme. */
-export function tabProblems({ tabs, type, page }: Theme, spotOf: SpotOf): Diagnostic[] {
+export function tabProblems({ tabs, type, page }: SilentTheme, spotOf: SpotOf): Diagnostic[] {
   if (!tabs.show) return [];
   const needMm = tabs.clearMm + tabs.widthMm + leastGapMm;
   const leastMm = (leastWidthEm * type.running.size) / pointsPerMm;
