@@ -2,7 +2,13 @@
 'use strict';
 const { existsSync, readFileSync } = require('node:fs');
 const { join } = require('node:path');
+const v8 = require('node:v8');
 const vm = require('node:vm');
+
+// A run of a second or two ends before most of what an optimizing compiler makes is of use, so only code that runs
+// long is given to it: bytes of bytecode before a function is looked at, eight times what the engine has. Measured
+// with the engine of Node 20, and set for no other.
+if (process.versions.v8.startsWith('11.3.')) v8.setFlagsFromString('--interrupt-budget=1000000');
 
 const path = join(__dirname, 'program.js');
 const kept = join(__dirname, 'program.cache');
