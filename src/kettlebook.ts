@@ -8,6 +8,7 @@ import { readTripLog, type TripLog } from './calc/range/trip-log';
 import { readTimeline, type Timeline } from './calc/time/timeline';
 import { buildCar } from './car/build';
 import type { Car } from './car/car';
+import { fillSince } from './compare/fillSince';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
@@ -215,18 +216,25 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   );
 }
 
+/** The issue of a car before the one that papers are made for, as it was read. */
+export interface EarlierIssue {
+  readonly ready: ReadyCar;
+  readonly workshop: Workshop;
+}
+
 /** Make papers one after the other; `each` is called with every finished one, so that no more than one is held. */
 export async function makePapers(
   ready: ReadyCar,
   papers: readonly Paper[],
   workshop: Workshop,
   each: (paper: MadePaper) => Promise<void> | void,
+  earlier?: EarlierIssue,
 ): Promise<Outcome<readonly MadePaper['name'][]>> {
-  const world = worldOf(ready, workshop);
+  const world = worldOf(ready, workshop, earlier);
   const problems: Diagnostic[] = [];
   const made: string[] = [];
   for (const paper of papers) {
-    const outcome = await makePaper(paper, world);
+    const outcome = await makePaper(paper, world, fillSince);
     if (!outcome.ok) {
       problems.push(...outcome.problems);
       continue;
@@ -239,12 +247,17 @@ export async function makePapers(
 }
 
 /** A paper up to its pages, for checks and for looking at. */
-export function setOnePaper(ready: ReadyCar, paper: Paper, workshop: Workshop): Outcome<SetPaper> {
-  return setPaper(paper, worldOf(ready, workshop));
+export function setOnePaper(
+  ready: ReadyCar,
+  paper: Paper,
+  workshop: Workshop,
+  earlier?: EarlierIssue,
+): Outcome<SetPaper> {
+  return setPaper(paper, worldOf(ready, workshop, earlier), fillSince);
 }
 
 /** Everything the papers of a car are made from. */
-export function worldOf(ready: ReadyCar, workshop: Workshop): World {
+export function worldOf(ready: ReadyCar, workshop: Workshop, earlier?: EarlierIssue): World {
   const { car, language } = ready;
   return {
     ...workshop,
@@ -252,6 +265,7 @@ export function worldOf(ready: ReadyCar, workshop: Workshop): World {
     theme: themeInWords(workshop.theme, language.furniture),
     screen: lookInWords(workshop.screen, language.furniture),
     phrases: phrasesFor(car.spec, language),
+    ...(earlier === undefined ? {} : { earlier: worldOf(earlier.ready, earlier.workshop) }),
   };
 }
 

@@ -23,6 +23,8 @@ export type Asked =
       readonly papers: readonly string[];
       readonly out: string;
       readonly sheet?: 'letter' | 'a4';
+      /** The spec of the issue before, to mark changes against. */
+      readonly since?: string;
     }
   | { readonly kind: 'wrong-use'; readonly why: string };
 
@@ -33,13 +35,14 @@ const options = {
   paper: { type: 'string', multiple: true },
   out: { type: 'string' },
   on: { type: 'string' },
+  since: { type: 'string' },
 } as const;
 
 type Option = keyof typeof options;
 
 /** Which options each command takes. */
 const takes: Readonly<Record<string, readonly Option[]>> = {
-  make: ['paper', 'out', 'on'],
+  make: ['paper', 'out', 'on', 'since'],
   check: ['json'],
   explain: ['json'],
   compare: ['out', 'json'],
@@ -88,6 +91,7 @@ export function readArguments(args: readonly string[]): Asked {
     papers: values.paper ?? [],
     out: values.out ?? 'out',
     ...(sheet === undefined ? {} : { sheet }),
+    ...(values.since === undefined ? {} : { since: values.since }),
   };
 }
 

@@ -7,7 +7,8 @@ import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
 import { asJson } from '../diagnostic/print/json';
 import { makePapers, worldOf } from '../kettlebook';
 import type { Asked } from './arguments';
-import { type OpenedCar, openCar } from './openCar';
+import type { OpenedCar } from './openCar';
+import { openIssue } from './openIssue';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { unwritable } from './unwritable';
@@ -17,17 +18,21 @@ type CompareAsked = Extract<Asked, { kind: 'compare' }>;
 
 /** Compare two issues of a spec; print the slip if the letters tell them apart. */
 export async function compare(asked: CompareAsked, root: string, terminal: Terminal): Promise<ExitCode> {
-  const before = await openCar(asked.before, root);
-  const after = await openCar(asked.after, root);
+  const before = await openIssue(asked.before, root);
+  const after = await openIssue(asked.after, root);
   if (!before.ok || !after.ok) {
     const problems = [before, after].flatMap((each) => (each.ok ? [] : each.problems));
     return fail(problems, asked, terminal);
   }
   const [old, now] = [before.value, after.value];
-  const compared = compareIssues(worldOf(old.ready, old.workshop), worldOf(now.ready, now.workshop), {
-    before: old.workshop.papers,
-    after: now.workshop.papers,
-  });
+  const compared = compareIssues(
+    worldOf(old.ready, old.workshop, old.earlier),
+    worldOf(now.ready, now.workshop, now.earlier),
+    {
+      before: old.workshop.papers,
+      after: now.workshop.papers,
+    },
+  );
   if (!compared.ok) return fail(compared.problems, asked, terminal);
   const { value: comparison, remarks } = compared;
   const slip = hasErrors(remarks)

@@ -1,10 +1,11 @@
 /** What `kettlebook --help` says. */
 export const helpText = `kettlebook: printed papers for one steam car, from one spec file
 
-  kettlebook make SPEC [--paper NAME]... [--out DIR] [--on letter|a4]
+  kettlebook make SPEC [--paper NAME]... [--out DIR] [--on letter|a4] [--since OLD]
       Make the papers of the car in SPEC: all of them, or those named.
       They go to DIR/<name of the spec>/ (DIR is \`out\` if not given).
-      --on prints on other paper than the spec says.
+      --on prints on other paper than the spec says. --since names the spec of the issue before: the owner's
+      manual then has bars beside what reads otherwise (docs/reprinting.md).
 
   kettlebook check SPEC [--json]
       Read SPEC, say everything that is wrong with it, make nothing.

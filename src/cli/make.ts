@@ -5,7 +5,7 @@ import { nearest } from '../diagnostic/nearest';
 import { makePapers } from '../kettlebook';
 import type { MadePaper, Paper, PrintedSheets } from '../paper/paper';
 import type { Asked } from './arguments';
-import { openCar } from './openCar';
+import { openIssue } from './openIssue';
 import { sheetWords } from './sheetWords';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
@@ -23,9 +23,9 @@ interface Row {
 
 /** Make the papers that are asked for. All of them or none are put in place. */
 export async function make(asked: MakeAsked, root: string, terminal: Terminal): Promise<ExitCode> {
-  const opened = await openCar(asked.spec, root, asked.sheet);
+  const opened = await openIssue(asked.spec, root, asked);
   if (!opened.ok) return fail(opened.problems, terminal);
-  const { workshop, ready, told } = opened.value;
+  const { workshop, ready, told, earlier } = opened.value;
   const papers = choose(workshop.papers, asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);
@@ -40,13 +40,14 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
   }
   try {
     const rows: Row[] = [];
-    const made = await makePapers(ready, papers.chosen, workshop, async (paper) => {
+    const keep = async (paper: MadePaper) => {
       rows.push(rowOf(paper, await aside.write(paper.fileName, paper.bytes)));
       await aside.write(paper.screen.fileName, paper.screen.bytes);
       const { sheets } = paper;
       if (sheets === undefined) return;
       rows.push(rowOfSheets(sheets, await aside.write(sheets.fileName, sheets.bytes)));
-    });
+    };
+    const made = await makePapers(ready, papers.chosen, workshop, keep, earlier);
     const problems = [...opened.remarks, ...told(made.ok ? made.remarks : made.problems)];
     if (hasErrors(problems)) {
       await aside.discard();

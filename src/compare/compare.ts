@@ -1,16 +1,10 @@
 /** Two issues of one car's spec, laid side by side. */
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import type { World } from '../paper/paper';
-import type { Change, Comparison } from './comparison';
-import { changedFigures } from './figures';
-import { carWithKeys, newKeys } from './keys';
-import { changedLines } from './lines';
+import { changesOf, issueOf } from './changes';
+import type { Comparison } from './comparison';
 import { changedPapers, type PapersOf } from './papers';
 import { issueProblems, otherCar, sameCar } from './problems';
-import type { Speech } from './said';
-import { changedSteps } from './steps';
-import { changedValues } from './values';
-import { unissued } from './withoutIssue';
 
 /**
  * Everything that changed from one issue to the next, and what that does to the papers. Refused for two different
@@ -31,24 +25,4 @@ export function compareIssues(before: World, after: World, papers: PapersOf): Ou
     },
     issueProblems(before.car, after.car, changes),
   );
-}
-
-/** Every change, grouped: parts, valves, lines, values, steps, figures. */
-export function changesOf(before: World, after: World): readonly Change[] {
-  const keys = newKeys(before.car.spec, after.car.spec);
-  const { phrases, words } = after;
-  const speech: Speech = { before: carWithKeys(before.car, keys), after: after.car, phrases, words };
-  const values = changedValues(speech);
-  return [
-    ...values.filter(({ group }) => group === 'part'),
-    ...values.filter(({ group }) => group === 'valve'),
-    ...changedLines(speech),
-    ...values.filter(({ group }) => group === 'value'),
-    ...changedSteps(unissued(before), unissued(after), keys, speech),
-    ...changedFigures(before.figures, after.figures, keys, phrases),
-  ];
-}
-
-function issueOf({ car }: World, { phrases }: World): Comparison['before'] {
-  return { letter: car.spec.issue.letter, date: phrases.date(car.spec.issue.date) };
 }

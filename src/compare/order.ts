@@ -12,12 +12,26 @@ export function movedEntries(before: readonly string[], now: readonly string[]):
   const rankAt = (index: number | undefined) =>
     index === undefined ? -1 : (rank.get(now[index] ?? '') ?? Number.POSITIVE_INFINITY);
   now.forEach((_, index) => {
-    const pile = tops.findIndex((top) => rankAt(top) >= rankAt(index));
-    const place = pile === -1 ? tops.length : pile;
+    const place = firstAtLeast(tops, rankAt, rankAt(index));
     previous[index] = tops[place - 1];
     tops[place] = index;
   });
   const kept = new Set<string>();
   for (let index = tops.at(-1); index !== undefined; index = previous[index]) kept.add(now[index] ?? '');
   return new Set(now.filter((entry) => !kept.has(entry)));
+}
+
+/** How many of the piles, whose ranks rise, have a lower rank. */
+function firstAtLeast(
+  tops: readonly number[],
+  rankAt: (index: number | undefined) => number,
+  rank: number,
+): number {
+  let [low, high] = [0, tops.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rankAt(tops[middle]) < rank) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -1,8 +1,9 @@
 /** Which papers say something else now, and which laminated ones must go. */
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
-import { fillPaper, type Paper, type World } from '../paper/paper';
+import type { Paper, World } from '../paper/paper';
 import type { PaperChange } from './comparison';
 import { type Content, contentOf, headingsOfChange } from './content';
+import { fillSince } from './fillSince';
 
 /** A paper as one issue makes it. */
 interface Made {
@@ -36,7 +37,7 @@ function madeOf(world: World, papers: readonly Paper[]): Outcome<ReadonlyMap<str
   const made = new Map<string, Made>();
   const problems: Diagnostic[] = [];
   for (const paper of papers) {
-    const filled = fillPaper(paper, world);
+    const filled = fillSince(paper, world);
     const content = contentOf(paper, world);
     if (filled.ok && content.ok)
       made.set(paper.name, { paper, fingerprint: filled.value.fingerprint, content: content.value });

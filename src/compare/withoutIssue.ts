@@ -5,19 +5,20 @@ import { printDay } from '../quantity/day';
 
 const noIssue = { letter: 'A', date: '2000-01-01', changed: [] };
 
-/** The same world, less the letter, the date and the record of its issue. */
+/** The same world, less the letter, the date and the record of its issue, and what it knows of the one before. */
 export function withoutIssue(world: World): World {
+  const { earlier: _, since: __, ...own } = world;
   const { car } = world;
   return {
-    ...world,
+    ...own,
     procedures: unissued(world),
     car: { ...car, spec: { ...car.spec, issue: noIssue } },
   };
 }
 
 /**
- * The procedures with the issue taken out of their words, where a step names it: its letter, a word or two, its date.
- * Nothing shorter is taken out: another date of the car may be the same day.
+ * The procedures with the issue taken out of their words, where a step names it: its letter, a word or two, its date as
+ * the papers print it. Nothing shorter is taken out: another date of the car may be the same day.
  */
 export function unissued({ car, procedures }: Pick<World, 'car' | 'procedures'>): Procedures {
   const { letter, date } = car.spec.issue;

@@ -101,6 +101,7 @@ export const catalogue = {
   'layout-too-narrow': 'There is no room for even one letter in a line.',
   'layout-word-broken': 'A word longer than its line was broken between letters.',
   'layout-figure-small': 'A figure would have to be shown too small to be read.',
+  'layout-no-outer-margin': 'There is no room in the outer margin for the bars that mark what changed.',
   'layout-no-target': 'A link or page reference leads to nothing.',
   'layout-duplicate-id': 'Two things in one paper have the same id.',
   'layout-unsettled': 'The page numbers did not settle, because they change the pages they number.',

@@ -114,6 +114,8 @@ export const furnitureForm = z.strictObject({
     result: word,
     critical: word,
     criticalMeans: word,
+    changed: word,
+    goneAfter: word,
     table: word,
     drawing: word,
     write: word,

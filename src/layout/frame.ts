@@ -123,6 +123,8 @@ export interface Page {
   readonly printable: readonly [number, number, number, number];
   /** A strip beside it in which the mark of the page's chapter stands, and nothing else. */
   readonly tabStrip?: readonly [number, number, number, number];
+  /** A strip beside it in which the marks of what changed stand, and nothing else. */
+  readonly changeStrip?: readonly [number, number, number, number];
 }
 
 /** A whole paper, laid out. */

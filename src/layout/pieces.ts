@@ -2,7 +2,7 @@
  * Pieces: content made ready for pages. Every block has become boxes, splittables, gaps and forced breaks,
  * with what each needs; filling pages never asks what a piece is.
  */
-import type { BlockOrigin } from '../markup/block';
+import type { BlockOrigin, ChangeMark } from '../markup/block';
 import type { PlacedItem, StructureIndex } from './frame';
 import type { Bounds } from './shape';
 
@@ -26,6 +26,14 @@ export interface FigurePlace {
 export interface Layer {
   readonly y: number;
   readonly items: readonly PlacedItem[];
+  /** What is to be marked beside it, in the outer margin of whatever page it comes to stand on. */
+  readonly beside?: Beside;
+}
+
+/** A stretch of a page that reads otherwise than in the issue before, or after which something is gone. */
+export interface Beside {
+  readonly heightPt: number;
+  readonly change: ChangeMark;
 }
 
 /** Something that never breaks: a line of text, a caution, a figure. */
@@ -106,13 +114,13 @@ export function layeredBox(
 
 /** Layers moved down. */
 export function lowered(layers: readonly Layer[], dy: number): Layer[] {
-  return layers.map(({ y, items }) => ({ y: y + dy, items }));
+  return layers.map((layer) => ({ ...layer, y: layer.y + dy }));
 }
 
 /** The box with `items` before, and others after, what it shows. */
 export function withItems(piece: Box, before: readonly PlacedItem[], after: readonly PlacedItem[] = []): Box {
   const own = [{ y: 0, items: before }, ...piece.layers, { y: 0, items: after }];
-  return { ...piece, layers: own.filter(({ items }) => items.length > 0) };
+  return { ...piece, layers: own.filter(({ items, beside }) => items.length > 0 || beside !== undefined) };
 }
 
 /** True for pieces that take up room of their own. */

@@ -40,7 +40,21 @@ export type Inline = TextRun | LineBreak | PageReference;
 
 export type { SignalWord };
 
-interface BlockBase {
+/** How something stands to the issue of its paper before this one; shown as a bar beside it. */
+export interface ChangeMark {
+  /** It reads otherwise than before, or was not there. */
+  readonly changed: boolean;
+  /** Something that stood after it is gone. */
+  readonly goneAfter: boolean;
+}
+
+/** Whatever can have a bar beside it. */
+export interface Markable {
+  /** Left out where nothing is to be marked; no template makes it. */
+  readonly change?: ChangeMark;
+}
+
+interface BlockBase extends Markable {
   readonly origin: BlockOrigin;
   /** Target for links, contents and bookmarks. Unique in a paper. */
   readonly id?: string;
@@ -77,7 +91,7 @@ export interface StepsBlock extends BlockBase {
 }
 
 /** One step. */
-export interface StepItem {
+export interface StepItem extends Markable {
   readonly origin: BlockOrigin;
   /** Cautions that stand before the action and stay on its page. */
   readonly cautions: readonly CautionBlock[];
@@ -90,7 +104,7 @@ export interface StepItem {
   readonly critical: boolean;
 }
 
-/** A table. Rows never break inside; heads repeat on every page. */
+/** A table. Rows never break inside; heads repeat on every page. Its own mark is that of its caption. */
 export interface TableBlock extends BlockBase {
   readonly kind: 'table';
   readonly caption: readonly Inline[];
@@ -109,7 +123,7 @@ export interface TableColumn {
 }
 
 /** One row of a table. The cells' spans add up to the number of columns. */
-export interface TableRow {
+export interface TableRow extends Markable {
   readonly cells: readonly TableCell[];
 }
 
@@ -118,6 +132,8 @@ export interface TableCell {
   readonly content: readonly Inline[];
   readonly span: number;
   readonly head: 'none' | 'column' | 'row';
+  /** It counts the places of a list: another number in it is no change of what it says. */
+  readonly counts?: boolean;
 }
 
 /** A drawing with its caption. */
@@ -141,7 +157,13 @@ export interface CautionBlock extends BlockBase {
 /** Words and their meanings. */
 export interface DefinitionsBlock extends BlockBase {
   readonly kind: 'definitions';
-  readonly items: readonly { readonly term: readonly Inline[]; readonly meaning: readonly Inline[] }[];
+  readonly items: readonly DefinitionItem[];
+}
+
+/** One word and its meaning. */
+export interface DefinitionItem extends Markable {
+  readonly term: readonly Inline[];
+  readonly meaning: readonly Inline[];
 }
 
 /** A list of the paper's headings with their page numbers, down to `depth`. */

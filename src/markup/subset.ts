@@ -214,8 +214,9 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     within: ['tr in tbody'],
     text: 'words',
     filled: false,
-    attributes: { colspan: { kind: 'count', least: 1, most: 40 } },
-    meaning: 'a cell; empty for room to write',
+    attributes: { colspan: { kind: 'count', least: 1, most: 40 }, 'data-counts': { kind: 'flag' } },
+    meaning:
+      'a cell; empty for room to write; `data-counts`: it counts the rows, so that another number in it is no change',
   },
   figure: {
     element: 'figure',

@@ -29,6 +29,7 @@ import { leftOut } from './kept';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
 import { onSheets } from './sheets';
+import type { Since } from './since';
 
 /** Everything a paper can be made from. */
 export interface World {
@@ -53,6 +54,10 @@ export interface World {
   readonly templates: Templates;
   /** Text of every template, for the fingerprint. */
   readonly templateText: string;
+  /** What the issue before was made from, if papers are to mark what reads otherwise. */
+  readonly earlier?: World;
+  /** What changed since the issue before, told in the paper itself. */
+  readonly since?: Since;
 }
 
 /** One paper that can be made for a car. */
@@ -63,6 +68,8 @@ export interface Paper {
   /** What it is for, in a few words. */
   readonly what: string;
   readonly template: string;
+  /** It marks what reads otherwise than in the issue before. */
+  readonly marksChanges?: boolean;
   /** What the template is filled in with, less the fingerprint. Plain data. */
   context(world: World): Readonly<Record<string, unknown>>;
   drawings(world: World): readonly Drawing[];
@@ -133,9 +140,12 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
   return good({ fingerprint: mark, blocks: blocks.value }, [...rendered.remarks, ...blocks.remarks]);
 }
 
+/** A way to fill in and read a paper. */
+export type Fill = (paper: Paper, world: World) => Outcome<FilledPaper>;
+
 /** Fill in, read and lay out a paper. */
-export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
-  const filled = fillPaper(paper, world);
+export function setPaper(paper: Paper, world: World, fill: Fill = fillPaper): Outcome<SetPaper> {
+  const filled = fill(paper, world);
   if (!filled.ok) return filled;
   const { fingerprint: mark, blocks } = filled.value;
   const laidOut = paper.layOut(blocks, world, mark);
@@ -156,8 +166,12 @@ export function setPaper(paper: Paper, world: World): Outcome<SetPaper> {
 }
 
 /** Make a paper: pages and their PDF. */
-export async function makePaper(paper: Paper, world: World): Promise<Outcome<MadePaper>> {
-  const set = setPaper(paper, world);
+export async function makePaper(
+  paper: Paper,
+  world: World,
+  fill: Fill = fillPaper,
+): Promise<Outcome<MadePaper>> {
+  const set = setPaper(paper, world, fill);
   if (!set.ok) return set;
   const { spec } = world.car;
   const { laidOut, fingerprint: mark } = set.value;

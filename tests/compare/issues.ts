@@ -1,5 +1,6 @@
 /** The demo runabout in two issues, laid side by side. */
-import { changesOf, compareIssues } from '../../src/compare/compare';
+import { changesOf } from '../../src/compare/changes';
+import { compareIssues } from '../../src/compare/compare';
 import type { Change, Comparison } from '../../src/compare/comparison';
 import type { Diagnostic } from '../../src/diagnostic/diagnostic';
 import { worldOf } from '../../src/kettlebook';

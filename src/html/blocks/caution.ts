@@ -3,6 +3,7 @@
  * and avoidance. Word, symbol and frame carry the meaning; the colour only helps.
  */
 import type { CautionBlock } from '../../markup/block';
+import { classOf, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
@@ -21,12 +22,20 @@ export function writeCaution(block: CautionBlock, writing: Writing): Html {
     ...(symbol ? [alertSymbol(writing.look.words.alert)] : []),
     label,
   );
+  const { names, before, after } = shownChange(block.change, writing);
   const kind = block.brief === true ? 'caution brief' : 'caution';
   return element(
     'div',
-    { id: block.id, class: `${kind} is-${block.signal}`, role: 'note', 'aria-labelledby': name },
+    {
+      id: block.id,
+      class: classOf(kind, `is-${block.signal}`, ...names),
+      role: 'note',
+      'aria-labelledby': name,
+    },
+    ...before,
     panel,
     ...parts,
+    ...after,
   );
 }
 

@@ -4,6 +4,7 @@ import type { Drawing } from '../../drawing/drawing';
 import { toSvg } from '../../drawing/svg';
 import { plainText } from '../../layout/survey';
 import type { FigureBlock } from '../../markup/block';
+import { classOf, shownChange } from '../change';
 import { element, Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
@@ -31,7 +32,8 @@ export function writeFigure(block: FigureBlock, writing: Writing): Html {
     svg,
   );
   const below = block.caption.length > 0 ? [element('figcaption', {}, words(block.caption, writing))] : [];
-  return element('figure', { id: block.id }, frame, ...below);
+  const { names, before, after } = shownChange(block.change, writing);
+  return element('figure', { id: block.id, class: classOf(...names) }, ...before, frame, ...below, ...after);
 }
 
 /** Width at which the smallest letters can still be read; never more than the drawing's own. */

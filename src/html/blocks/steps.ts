@@ -3,6 +3,7 @@
  * thumb that scrolls does not. Every step can be ticked, whether or not the printed paper has boxes.
  */
 import type { StepItem, StepsBlock } from '../../markup/block';
+import { classOf, shownChange } from '../change';
 import { element, Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
@@ -34,7 +35,9 @@ function writeStep(item: StepItem, value: number, writing: Writing): Html {
     tickBox(item, box, value, writing),
     stepWords(item, box, writing),
   );
-  return element('li', { class: item.critical ? 'critical' : undefined }, ...cautions, row);
+  const { names, before, after } = shownChange(item.change, writing);
+  const name = classOf(item.critical ? 'critical' : undefined, ...names);
+  return element('li', { class: name }, ...cautions, ...before, row, ...after);
 }
 
 function tickBox(item: StepItem, box: string, value: number, { look }: Writing): Html {

@@ -1,6 +1,7 @@
 /** Tables: a caption, heads that say what they head, and a frame that scrolls where the screen is narrower. */
 import { plainText } from '../../layout/survey';
 import type { TableBlock, TableCell, TableColumn, TableRow } from '../../markup/block';
+import { classOf, type ShownChange, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
@@ -16,7 +17,7 @@ export function writeTable(block: TableBlock, writing: Writing): Html {
   const write = (list: readonly TableRow[], own: readonly string[]): Html[] =>
     list.map((row) => writeRow(row, { columns: block.columns, labels: own, stacks }, writing));
   const hasCaption = block.caption.length > 0;
-  const caption = hasCaption ? [element('caption', { id: name }, words(block.caption, writing))] : [];
+  const caption = hasCaption ? [writeCaption(block, name, writing)] : [];
   const rowgroup = roleIf(stacks, 'rowgroup');
   const head = block.head.length > 0 ? [element('thead', rowgroup, ...write(block.head, []))] : [];
   const body = element('tbody', rowgroup, ...write(block.body, labels));
@@ -25,6 +26,12 @@ export function writeTable(block: TableBlock, writing: Writing): Html {
   const table = element('table', attributes, ...caption, ...head, body);
   const said = hasCaption ? { 'aria-labelledby': name } : { 'aria-label': writing.look.words.table };
   return element('div', { class: 'frame', role: 'group', tabindex: 0, ...said }, table);
+}
+
+function writeCaption(block: TableBlock, id: string, writing: Writing): Html {
+  const { names, before, after } = shownChange(block.change, writing);
+  const attributes = { id, class: classOf(...names) };
+  return element('caption', attributes, ...before, words(block.caption, writing), ...after);
 }
 
 /**
@@ -54,16 +61,28 @@ interface Place {
 
 function writeRow(row: TableRow, place: Place, writing: Writing): Html {
   let at = 0;
-  const cells = row.cells.map((cell) => {
-    const written = writeCell(cell, at, place, writing);
+  const change = shownChange(row.change, writing);
+  const cells = row.cells.map((cell, index) => {
+    const heard = {
+      before: index === 0 ? change.before : [],
+      after: index === row.cells.length - 1 ? change.after : [],
+    };
+    const written = writeCell(cell, heard, at, place, writing);
     at += cell.span;
     return written;
   });
-  return element('tr', roleIf(place.stacks, 'row'), ...cells);
+  const attributes = { class: classOf(...change.names), ...roleIf(place.stacks, 'row') };
+  return element('tr', attributes, ...cells);
 }
 
 /** A head without words heads nothing, so it is written as a plain cell. */
-function writeCell(cell: TableCell, at: number, place: Place, writing: Writing): Html {
+function writeCell(
+  cell: TableCell,
+  { before, after }: Pick<ShownChange, 'before' | 'after'>,
+  at: number,
+  place: Place,
+  writing: Writing,
+): Html {
   const { columns, labels, stacks } = place;
   const isHead = cell.head !== 'none' && plainText(cell.content) !== '';
   const align = columns[at]?.align ?? 'left';
@@ -75,5 +94,5 @@ function writeCell(cell: TableCell, at: number, place: Place, writing: Writing):
     'data-label': labels[at] === '' ? undefined : labels[at],
     ...roleIf(stacks, isHead ? `${cell.head}header` : 'cell'),
   };
-  return element(isHead ? 'th' : 'td', attributes, words(cell.content, writing));
+  return element(isHead ? 'th' : 'td', attributes, ...before, words(cell.content, writing), ...after);
 }

@@ -7,6 +7,7 @@ import type {
   ParagraphBlock,
   RuleBlock,
 } from '../../markup/block';
+import { classOf, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
@@ -14,18 +15,22 @@ import type { Writing } from '../writing';
 /** A heading, one level down: the title of the paper is the only `h1` of its page. */
 export function writeHeading(block: HeadingBlock, writing: Writing): Html {
   const id = writing.nameOf.get(block) ?? block.id;
-  return element(`h${block.level + 1}`, { id, tabindex: -1 }, words(block.content, writing));
+  const { names, before, after } = shownChange(block.change, writing);
+  const attributes = { id, class: classOf(...names), tabindex: -1 };
+  return element(`h${block.level + 1}`, attributes, ...before, words(block.content, writing), ...after);
 }
 
 /** A paragraph. */
 export function writeParagraph(block: ParagraphBlock, writing: Writing): Html {
   const style = block.style === 'body' ? undefined : block.style;
-  return element('p', { id: block.id, class: style }, words(block.content, writing));
+  const { names, before, after } = shownChange(block.change, writing);
+  const attributes = { id: block.id, class: classOf(style, ...names) };
+  return element('p', attributes, ...before, words(block.content, writing), ...after);
 }
 
 /** A list, with bullets or numbers. */
 export function writeList(block: ListBlock, writing: Writing): Html {
-  const items = block.items.map((item) => element('li', {}, listItem(item, writing)));
+  const items = block.items.map((item) => listItem(item, writing));
   return element(block.ordered ? 'ol' : 'ul', { id: block.id }, ...items);
 }
 
@@ -34,20 +39,34 @@ function listItem(item: readonly Block[], writing: Writing): Html {
   const [only] = item;
   const isWords =
     item.length === 1 && only?.kind === 'paragraph' && only.style === 'body' && only.id === undefined;
-  return isWords ? words(only.content, writing) : writing.blocks(item);
+  if (!isWords) return element('li', {}, writing.blocks(item));
+  const { names, before, after } = shownChange(only.change, writing);
+  return element('li', { class: classOf(...names) }, ...before, words(only.content, writing), ...after);
 }
 
 /** Words and their meanings. */
 export function writeDefinitions(block: DefinitionsBlock, writing: Writing): Html {
-  const items = block.items.map(({ term, meaning }) =>
-    element('div', {}, element('dt', {}, words(term, writing)), element('dd', {}, words(meaning, writing))),
-  );
+  const items = block.items.map(({ term, meaning, change }) => {
+    const { names, before, after } = shownChange(change, writing);
+    return element(
+      'div',
+      { class: classOf(...names) },
+      element('dt', {}, ...before, words(term, writing)),
+      element('dd', {}, words(meaning, writing), ...after),
+    );
+  });
   return element('dl', { id: block.id }, ...items);
 }
 
 /** A line across, or lines to write on once the page is printed. */
-export function writeRule({ id, lines }: RuleBlock, { look }: Writing): Html {
-  if (lines === 0) return element('hr', { id });
+export function writeRule({ id, lines, change }: RuleBlock, writing: Writing): Html {
+  const { look } = writing;
+  const names = shownChange(change, writing).names;
+  if (lines === 0) return element('hr', { id, class: classOf(...names) });
   const ruled = Array.from({ length: lines }, () => element('span', { class: 'line' }));
-  return element('div', { id, class: 'write', role: 'img', 'aria-label': look.words.write }, ...ruled);
+  return element(
+    'div',
+    { id, class: classOf('write', ...names), role: 'img', 'aria-label': look.words.write },
+    ...ruled,
+  );
 }

@@ -6,6 +6,7 @@ import { anchored, type Piece, stackHeight } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { collectTable } from '../table/collect-table';
 import { collectCaution } from './caution';
+import { withChange } from './change';
 import { collectContents } from './contents';
 import { collectDefinitions } from './definitions';
 import { collectFigure } from './figure';
@@ -20,9 +21,9 @@ import { collectSteps } from './steps';
 function collectBlock(block: Block, place: Place, setting: Setting): readonly Piece[] {
   switch (block.kind) {
     case 'heading':
-      return collectHeading(block, place, setting);
+      return withChange(collectHeading(block, place, setting), block.change);
     case 'paragraph':
-      return collectParagraph(block, place, setting);
+      return withChange(collectParagraph(block, place, setting), block.change);
     case 'list':
       return collectList(block, place, setting, collectBlocks);
     case 'steps':
@@ -30,9 +31,9 @@ function collectBlock(block: Block, place: Place, setting: Setting): readonly Pi
     case 'table':
       return collectTable(block, place, setting);
     case 'figure':
-      return collectFigure(block, place, setting);
+      return withChange(collectFigure(block, place, setting), block.change);
     case 'caution':
-      return collectCaution(block, place, setting);
+      return withChange(collectCaution(block, place, setting), block.change);
     case 'definitions':
       return collectDefinitions(block, place, setting);
     case 'contents':
@@ -42,7 +43,7 @@ function collectBlock(block: Block, place: Place, setting: Setting): readonly Pi
     case 'page-break':
       return [{ kind: 'break' }];
     case 'rule':
-      return collectRule(block, place, setting);
+      return withChange(collectRule(block, place, setting), block.change);
   }
 }
 

@@ -4,6 +4,7 @@ import { lineBoxes, setText } from '../inline/text';
 import { strongStyle, type TextStyle } from '../look';
 import { type Box, gap, heldTogether, heldToNext, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
+import { linesWithChange } from './change';
 import { entry } from './entry';
 import { measure } from './paragraph';
 
@@ -18,14 +19,14 @@ export function collectDefinitions(block: DefinitionsBlock, place: Place, settin
     return lineBoxes(text, place.x + indentPt, 'left', setting, block.origin, tag);
   };
   const strong = strongStyle(body);
-  const pieces = block.items.flatMap(({ term, meaning }): Piece[] => {
+  const pieces = block.items.flatMap(({ term, meaning, change }): Piece[] => {
     const item = structure.add('LI', list);
     const termTag = structure.add('Lbl', item);
     const meaningTag = structure.add('LBody', item);
-    const lines = [
-      ...headLines(set(term, strong, 0, termTag)),
-      ...set(meaning, body, space.indent, meaningTag),
-    ];
+    const lines = linesWithChange(
+      [...headLines(set(term, strong, 0, termTag)), ...set(meaning, body, space.indent, meaningTag)],
+      change,
+    );
     const continued = () => headLines(set(termContinued(term, setting), strong, 0));
     return [entry({ lines, continued, origin: block.origin }), gap(space.paragraph * 0.75)];
   });

@@ -13,6 +13,7 @@ import { baselineIn } from '../look';
 import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { cautionBox } from './caution';
+import { withChange } from './change';
 import { filledRect, leader, leastLeaderEm, pointer, tickBox } from './marks';
 import { measure } from './paragraph';
 
@@ -75,7 +76,7 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const cautionPlace = { ...place, x: columns.textX, widthPt: columns.textPt, tag: body };
   const cautions = item.cautions.flatMap((caution) => {
     const made: Piece[] = [
-      { ...cautionBox(caution, cautionPlace, setting), keep: 'must' },
+      ...withChange([{ ...cautionBox(caution, cautionPlace, setting), keep: 'must' }], caution.change),
       gap(0.7 * look.steps.gapPt),
     ];
     return caution.id === undefined ? made : withAnchor(made, caution.id);
@@ -83,7 +84,7 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const lines = stepLines(item, body, context);
   const marks = stepMarks(item, value, label, context);
   const [first, ...rest] = lines;
-  const all = first === undefined ? [] : [withItems(first, marks), ...rest];
+  const all = withChange(first === undefined ? [] : [withItems(first, marks), ...rest], item.change);
   const small = fits(stackHeight(all), wholeShare * setting.roomPt);
   const held = small ? heldTogether(all, 'ought') : all;
   return [...cautions, ...(item.critical ? [barred(held, item, context)] : held)];

@@ -12,7 +12,7 @@ export function outside(laidOut: LaidOut, fonts: FontSet): Diagnostic[] {
   return laidOut.pages.flatMap((page): Diagnostic[] => {
     const out = page.items.find((item) => {
       const bounds = boundsOf(item, fonts);
-      return !within(bounds, page.printable) && !isTab(item, bounds, page);
+      return !within(bounds, page.printable) && !inMargin(item, bounds, page);
     });
     if (out === undefined) return [];
     const box = boundsOf(out, fonts).map((value) => value.toFixed(1));
@@ -33,11 +33,10 @@ function within([x1, y1, x2, y2]: Bounds, [left, top, right, bottom]: Bounds): b
   return x1 >= left - slackPt && y1 >= top - slackPt && x2 <= right + slackPt && y2 <= bottom + slackPt;
 }
 
-/** Only the mark of the chapter, which is an artifact, may stand in its strip. */
-function isTab(item: PlacedItem, bounds: Bounds, { tabStrip }: Page): boolean {
-  return (
-    tabStrip !== undefined && item.kind === 'shape' && item.tag === undefined && within(bounds, tabStrip)
-  );
+/** Only the mark of the chapter and those of what changed, which are artifacts, may stand in their strips. */
+function inMargin(item: PlacedItem, bounds: Bounds, { tabStrip, changeStrip }: Page): boolean {
+  if (item.kind !== 'shape' || item.tag !== undefined) return false;
+  return [tabStrip, changeStrip].some((strip) => strip !== undefined && within(bounds, strip));
 }
 
 /** Runs of text that cover each other, told once a page. */

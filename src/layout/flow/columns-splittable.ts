@@ -122,7 +122,8 @@ function sideBySide({ columns, usedPt }: FilledColumns, { pitchPt, origin }: Fix
   );
   const layers = placed.flatMap(({ box, dx, dy }) =>
     box.layers.map(
-      ({ y, items }): Layer => ({
+      ({ y, items, ...layer }): Layer => ({
+        ...layer,
         y: y + dy,
         items: dx === 0 ? items : items.map((item) => moveItem(item, dx, 0)),
       }),

@@ -7,6 +7,15 @@ import { Reuse } from '../blocks/reuse';
 import { tolerancePt } from '../fits';
 import type { Destination, LaidOut, Page, PlacedItem } from '../frame';
 import { Labels } from '../labels';
+import {
+  anyChange,
+  changeStrip,
+  changesOn,
+  drawChanges,
+  overhangPt,
+  type PageChanges,
+  refuseNarrowMargin,
+} from '../pages/change-bars';
 import { outlineOf } from '../pages/outline';
 import { paginate } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
@@ -43,10 +52,12 @@ function layoutOnce(blocks: readonly Block[], options: FlowOptions, open: Settin
   const setting = { ...open, roomPt: body.heightPt };
   const boxes = paginate(collectChapters(blocks, body.widthPt, setting), setting);
   const destinations = destinationsOf(boxes, body.top);
+  const changes = boxes.map(changesOn);
+  if (changes.some(anyChange)) refuseNarrowMargin(options, body.running.origin, problems);
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
   const finish = (): LaidOut => {
     const bodies = placeBody(boxes, (page) => marginsOn(page, options).left, body.top, structure);
-    const pages = finishPages(bodies, destinations, body, options, setting);
+    const pages = finishPages(bodies, { destinations, changes }, body, options, setting);
     return { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
   };
   return { finish, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
@@ -116,7 +127,7 @@ function chapterTitles({ headings }: Survey): Chapter[] {
 
 function finishPages(
   bodies: readonly (readonly PlacedItem[])[],
-  destinations: readonly Destination[],
+  { destinations, changes }: Found,
   body: Body,
   options: FlowOptions,
   setting: Setting,
@@ -139,9 +150,36 @@ function finishPages(
       index === 0 && !firstPage.foot ? [] : footItems(options.foot, fields, { body, left }, options, setting);
     const page = { widthPt, heightPt, label: fields.page, printable };
     const tab = tabbed(index);
-    if (tab === undefined) return { ...page, items: [...head, ...items, ...foot] };
-    return { ...page, items: [...head, ...items, ...foot, ...tab.items], tabStrip: tab.strip };
+    const marks = marksOn(changes[index], index, body, options, setting);
+    return {
+      ...page,
+      items: [...head, ...items, ...foot, ...(tab?.items ?? []), ...(marks?.items ?? [])],
+      ...(tab === undefined ? {} : { tabStrip: tab.strip }),
+      ...(marks === undefined ? {} : { changeStrip: marks.strip }),
+    };
   });
+}
+
+/** What is known of the pages once they are filled. */
+interface Found {
+  readonly destinations: readonly Destination[];
+  readonly changes: readonly PageChanges[];
+}
+
+/** The marks of what changed on a page, between its text and the marks of the chapters; nothing if it has none. */
+function marksOn(
+  changes: PageChanges | undefined,
+  page: number,
+  body: Body,
+  options: FlowOptions,
+  { look }: Setting,
+): { readonly items: readonly PlacedItem[]; readonly strip: Bounds } | undefined {
+  if (changes === undefined || !anyChange(changes)) return undefined;
+  const text = options.bothSides && page % 2 === 1 ? 'right' : 'left';
+  const [from, to] = changeStrip(options, text);
+  const bounds = [from, body.top - overhangPt, to, body.top + body.heightPt + overhangPt] as const;
+  const items = drawChanges(changes, { bounds, text }, body.top, look.line.heavy, look.colours.ink);
+  return { items, strip: bounds };
 }
 
 type TabOf = (page: number) => { readonly items: readonly PlacedItem[]; readonly strip: Bounds } | undefined;

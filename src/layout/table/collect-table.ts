@@ -1,5 +1,6 @@
 /** Tables: caption, head and rows set in measured columns. */
 import type { Inline, TableBlock } from '../../markup/block';
+import { changeLayer } from '../blocks/change';
 import { filledRect, rule } from '../blocks/marks';
 import { fits } from '../fits';
 import type { PlacedItem, StructureIndex } from '../frame';
@@ -8,7 +9,7 @@ import { gap, type Layer, lowered, type Piece } from '../pieces';
 import type { ProblemText } from '../problems';
 import type { Place, Setting } from '../setting';
 import { chooseGrid, type Grid, gridCells } from './cells';
-import { type RowContext, type SetRow, setRow } from './rows';
+import { type RowContext, rowLayers, type SetRow, setRow } from './rows';
 import { type SetTable, splitTable, type TableTop } from './split-table';
 
 /** Makes a table ready for pages. */
@@ -63,10 +64,9 @@ function setCaption(
   const { look } = setting;
   const text = setText(content, look.caption, place.widthPt, setting, block.origin, tag);
   if (text.lines.length === 0) return { heightPt: 0, layers: [] };
-  return {
-    heightPt: textHeight(text) + look.space.caption,
-    layers: [{ y: 0, items: placeText(text, place.x, 0, 'left', setting, tag) }],
-  };
+  const own: Layer = { y: 0, items: placeText(text, place.x, 0, 'left', setting, tag) };
+  const marked = block.change === undefined ? [] : [changeLayer(textHeight(text), block.change)];
+  return { heightPt: textHeight(text) + look.space.caption, layers: [own, ...marked] };
 }
 
 function continued(caption: readonly Inline[], { look }: Setting): Inline[] {
@@ -85,7 +85,7 @@ function setHead(context: RowContext, parent?: StructureIndex): TableTop {
   let y = block.style === 'plain' ? 0 : linePt;
   for (const row of block.head) {
     const set = setRow(row, context, parent);
-    layers.push({ y, items: set.items });
+    layers.push(...rowLayers(set, y));
     y += set.heightPt;
     if (row !== block.head[block.head.length - 1]) lines.push(...spanLines(row, y, context));
   }

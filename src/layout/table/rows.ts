@@ -1,9 +1,11 @@
 /** Rows of a table, set and ready to be placed at any height. */
-import type { TableBlock, TableCell, TableRow } from '../../markup/block';
+import type { ChangeMark, TableBlock, TableCell, TableRow } from '../../markup/block';
+import { changeLayer } from '../blocks/change';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, setTokens, textHeight } from '../inline/text';
 import { type Token, tokenize } from '../inline/tokens';
 import type { TextStyle } from '../look';
+import type { Layer } from '../pieces';
 import type { Setting } from '../setting';
 import { cellPadding, cellStyle, type Grid, gridCells } from './cells';
 
@@ -13,6 +15,7 @@ export interface SetRow {
   readonly items: readonly PlacedItem[];
   /** A row that is one head over all columns; it stays with the row below. */
   readonly opensSection: boolean;
+  readonly change?: ChangeMark;
 }
 
 /** Where a table stands and how its cells are set. */
@@ -45,7 +48,8 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
     return placeText(text, cellX, top, align, setting, own);
   });
   const opensSection = row.cells.length === 1 && row.cells[0]?.head !== 'none';
-  return { heightPt: tallest + 2 * grid.padY, items, opensSection };
+  const set = { heightPt: tallest + 2 * grid.padY, items, opensSection };
+  return row.change === undefined ? set : { ...set, change: row.change };
 }
 
 /** A cell's words as measured, unless they hold links, which need elements of the structure tree. */
@@ -70,4 +74,10 @@ function cellTag(
   const span = cell.span > 1 ? { columnSpan: cell.span } : {};
   if (cell.head === 'none') return structure.add('TD', parent, span);
   return structure.add('TH', parent, { ...span, scope: cell.head === 'row' ? 'Row' : 'Column' });
+}
+
+/** A row at its height, with what is to be marked beside it. */
+export function rowLayers({ items, heightPt, change }: SetRow, y: number): readonly Layer[] {
+  const own: Layer = { y, items };
+  return change === undefined ? [own] : [own, { ...changeLayer(heightPt, change), y }];
 }

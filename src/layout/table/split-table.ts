@@ -6,7 +6,7 @@ import type { BlockOrigin } from '../../markup/block';
 import { fits } from '../fits';
 import type { PlacedItem } from '../frame';
 import { type Box, type Layer, layeredBox, type Splittable, type Take } from '../pieces';
-import type { SetRow } from './rows';
+import { rowLayers, type SetRow } from './rows';
 
 /** Something that stands above the rows. */
 export interface TableTop {
@@ -101,7 +101,7 @@ function part(table: SetTable, from: number, count: number): Box {
     const row = table.rows[index];
     if (row === undefined) continue;
     behind.push(...table.rowLines(index, y, row.heightPt, index === from + count - 1));
-    layers.push({ y, items: row.items });
+    layers.push(...rowLayers(row, y));
     y += row.heightPt;
   }
   return layeredBox(y, [{ y: 0, items: behind }, ...layers], table.origin);

@@ -67,6 +67,7 @@ function readCell(cell: Checked, row: Checked['form'], reader: Reader): TableCel
     content: reader.words(cell),
     span: spanOf(cell),
     head: cell.form === 'td' ? 'none' : heads === 'col' ? 'column' : 'row',
+    ...(cell.attributes.has('data-counts') ? { counts: true } : {}),
   };
 }
 

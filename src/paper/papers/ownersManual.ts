@@ -32,6 +32,7 @@ export const ownersManual: Paper = {
   title,
   what: 'the whole book of the car: what it is, its controls, data, every procedure, emergencies, workings',
   template: 'owners-manual',
+  marksChanges: true,
   context: manualContext,
   drawings: manualDrawings,
   ...asBook(title, { chaptersOnNewPage: true, chapterTabs: true }),
@@ -77,6 +78,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     running: world.guide.running,
     upkeep: upkeepContext(world),
     index: partIndex(world),
+    since: world.since ?? false,
   };
 }
 

@@ -56,7 +56,15 @@ const issueEntry = {
 export const issueSection = z.strictObject({
   ...issueEntry,
   earlier: z
-    .array(z.strictObject(issueEntry))
+    .array(
+      z.strictObject({
+        ...issueEntry,
+        spec: words(
+          'The file of that issue’s spec, kept beside this one. The owner’s manual then marks what reads otherwise than in it.',
+          'marigold-B.yaml',
+        ).optional(),
+      }),
+    )
     .meta({ description: 'The issues before, newest first.' })
     .optional(),
 });

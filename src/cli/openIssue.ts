@@ -1,0 +1,58 @@
+/** A car together with the issue before it, where its record of issues names that one's spec or one was asked for. */
+import { dirname, join } from 'node:path';
+import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
+import { type OpenedCar, openCar } from './openCar';
+
+/** A car, and the issue before it. */
+export interface OpenedIssue extends OpenedCar {
+  readonly earlier?: OpenedCar;
+}
+
+/** What else was asked for on the command line. */
+export interface IssueAsked {
+  /** Paper to print on instead of the spec's. */
+  readonly sheet?: 'letter' | 'a4' | undefined;
+  /** The spec of the issue to mark changes against, instead of the one that the record of issues names. */
+  readonly since?: string | undefined;
+}
+
+/** Open both. The issue before that one is not looked for: it changes nothing in these papers. */
+export async function openIssue(
+  spec: string,
+  root: string,
+  { sheet, since }: IssueAsked = {},
+): Promise<Outcome<OpenedIssue>> {
+  const opened = await openCar(spec, root, sheet);
+  if (!opened.ok) return opened;
+  const named = since === undefined ? namedBefore(opened.value, spec) : { file: since };
+  if (named === undefined) return opened;
+  const earlier = await openCar(named.file, root, sheet);
+  if (!earlier.ok) return bad(earlier.problems.map((problem) => ofOlderSpec(problem, named)));
+  return good({ ...opened.value, earlier: earlier.value }, opened.remarks);
+}
+
+interface NamedSpec {
+  readonly file: string;
+  /** Where the newer spec names it. */
+  readonly at?: Spot;
+}
+
+/** The newest earlier issue whose spec is kept. */
+function namedBefore({ ready: { car } }: OpenedCar, spec: string): NamedSpec | undefined {
+  const { earlier = [] } = car.spec.issue;
+  const index = earlier.findIndex((issue) => issue.spec !== undefined);
+  const name = earlier[index]?.spec;
+  if (name === undefined) return undefined;
+  return { file: join(dirname(spec), name), at: car.spotOf(`issue.earlier.${index}.spec`) };
+}
+
+function ofOlderSpec(problem: Diagnostic, { file, at }: NamedSpec): Diagnostic {
+  const without = at === undefined ? 'leave `--since` out' : 'take `spec` out of the record of issues';
+  const note = `The manual marks what reads otherwise than in \`${file}\`. To make the papers without these marks, ${without}.`;
+  const place = problem.at ?? at;
+  return {
+    ...problem,
+    ...(place === undefined ? {} : { at: place }),
+    notes: [...(problem.notes ?? []), note],
+  };
+}
