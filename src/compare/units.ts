@@ -54,10 +54,10 @@ export function withChanges(blocks: readonly Block[], changes: readonly (ChangeM
 /** A place in a numbered row of headings: `4. Under the seat`. */
 const countedPlace = /^\d+\.\s+/;
 
-/** The words of a heading, without the number of its place. */
+/** The words of a heading, without the number of its place and without a full stop. */
 export function titleOf({ content }: HeadingBlock): string {
   const words = content.map((each) => (each.kind === 'text' ? each.text : ' ')).join('');
-  return words.replace(countedPlace, '').trim();
+  return words.replace(countedPlace, '').trim().replace(/\.$/, '');
 }
 
 class UnitWalk {

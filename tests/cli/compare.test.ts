@@ -1,8 +1,8 @@
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
-import { edited, nextIssue } from '../compare/issues';
+import { afterAll, describe, expect, test } from 'vitest';
+import { type Edit, edited, nextIssue } from '../compare/issues';
 import { specText } from '../whole/made';
 import { run } from './run';
 
@@ -42,4 +42,49 @@ test('two cars are refused; one spec is wrong use', async () => {
   expect(refused.complained).toContain('error[compare-other-car]');
   expect((await run('compare', old)).code).toBe(2);
   expect((await run('compare', old, now, old)).code).toBe(2);
+});
+
+describe('make against the issue before', () => {
+  const change: readonly Edit[] = [...nextIssue, ['reserve: 1.5 US gal', 'reserve: 2 US gal']];
+  const recorded: Edit = [
+    '  earlier:\n    - letter: A',
+    '  earlier:\n    - letter: B\n      date: 2026-02-07\n      changed: [New chain.]\n      spec: old.yaml\n    - letter: A',
+  ];
+
+  test('the manual has bars and a list if the record of issues names the older spec', async () => {
+    writeFileSync(now, edited(text, [...change, recorded]));
+    const out = join(folder, 'bars');
+    const { code, complained } = await run('make', now, '--paper', 'owners-manual', '--out', out);
+    expect(complained).not.toContain('error[');
+    expect(code).toBe(0);
+    const page = readFileSync(join(out, 'new', 'owners-manual.html'), 'utf8');
+    expect(page).toContain('What changed since issue B');
+    expect(page).toContain('class="changed"');
+  });
+
+  test('an older spec that is not there is told at the line that names it', async () => {
+    writeFileSync(
+      now,
+      edited(text, [...change, [recorded[0], recorded[1].replace('old.yaml', 'lost.yaml')]]),
+    );
+    const { code, complained } = await run('check', now);
+    expect(code).toBe(1);
+    expect(complained).toMatch(/new\.yaml:\d+:\d+ error\[file-unreadable\].*lost\.yaml/s);
+    expect(complained.replace(/\s+/g, ' ')).toContain('take `spec` out of the record of issues');
+  });
+
+  test('the same by name: another car is refused', async () => {
+    writeFileSync(now, edited(text, change));
+    const other = join(folder, 'other.yaml');
+    writeFileSync(
+      other,
+      edited(text, [
+        ['name: Thimble', 'name: Other'],
+        ['body 58', 'body 59'],
+      ]),
+    );
+    const refused = await run('make', now, '--paper', 'owners-manual', '--since', other);
+    expect(refused.code).toBe(1);
+    expect(refused.complained).toContain('error[compare-other-car]');
+  });
 });
