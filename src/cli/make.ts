@@ -105,7 +105,8 @@ function rowOfSheets({ laidOut, turning }: PrintedSheets, place: string): Row {
 }
 
 function turnedOn(turning: MadePaper['turning']): string {
-  return turning === undefined ? '' : `, turned on the ${turning.replace('-', ' ')}`;
+  if (turning === undefined) return '';
+  return turning === 'none' ? ', on one side' : `, turned on the ${turning.replace('-', ' ')}`;
 }
 
 function tableOf(rows: readonly Row[]): string {

@@ -83,6 +83,9 @@ export const catalogue = {
   'markup-link': 'A link leads to an id that does not exist.',
   'markup-drawing': 'A figure names a drawing that does not exist.',
 
+  // papers: what is cut out and hung on the car
+  'paper-name-too-long': 'A name does not fit, in legible type, on the thing it is to stand on.',
+
   // layout: theme and sheet
   'theme-yaml': 'The theme is not well-formed YAML.',
   'theme-shape': 'The theme lacks something, has something unknown, or has a value of the wrong kind.',
@@ -102,6 +105,7 @@ export const catalogue = {
   'layout-word-broken': 'A word longer than its line was broken between letters.',
   'layout-figure-small': 'A figure would have to be shown too small to be read.',
   'layout-no-outer-margin': 'There is no room in the outer margin for the bars that mark what changed.',
+  'layout-figure-true-size': 'A figure that is measured with does not fit at its true size.',
   'layout-no-target': 'A link or page reference leads to nothing.',
   'layout-duplicate-id': 'Two things in one paper have the same id.',
   'layout-unsettled': 'The page numbers did not settle, because they change the pages they number.',

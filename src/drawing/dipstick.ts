@@ -1,168 +1,339 @@
 /**
- * A strip to be laid along a dipstick and copied: depth marks on both edges at their true distances, what the tank
- * holds at each, and a rule along the middle to check the print with. One unit of the drawing is a point; a depth of
- * `d` millimetres is exactly `d × 72 / 25.4` points above the zero line.
+ * A strip to be laid along a dipstick and copied: on its left edge what the tank holds in the first units, on its right edge
+ * in the second, down its middle the depth, each mark at its true distance from the foot.
+ *
+ * One unit of the drawing is a point; a depth of `d` millimetres is exactly `d × 72 / 25.4` points above the foot of the
+ * stick. A stick longer than a sheet goes over several pieces, which share a stretch with a line to join them at.
  */
 import type { FontSet } from '../font/metrics';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { ptPerMm } from './printedSize';
-import { type Point, polyline, stroke, text } from './shapes';
+import { polyline, stroke, type TextShape, text } from './shapes';
+import { spreadLabels } from './spreadLabels';
+import { wrapLine } from './wrapLine';
 
-/** One mark: how deep, and the words for the left and the right edge; a mark without words is a fine one. */
+/** One mark of a scale: how deep, and its figure; a mark without a figure is a fine one. */
 export interface DipstickMark {
   readonly depthMm: number;
-  readonly left: string;
-  readonly right: string;
+  readonly words: string;
+}
+
+/** One of the three scales of a strip: what it counts, and its marks. */
+export interface DipstickScale {
+  readonly unit: string;
+  readonly marks: readonly DipstickMark[];
 }
 
 /** What a strip is drawn from. */
 export interface DipstickInput {
   readonly name: string;
-  /** The tank, as it stands at the head of the strip. */
+  /** Which tank; the first line of the head. */
   readonly tank: string;
-  /** The units of the two edges, as `US gal` and `L`; the second may be empty. */
-  readonly units: readonly [left: string, right: string];
-  readonly marks: readonly DipstickMark[];
-  /** Depths under which nothing can be drawn and under which the reserve begins. */
+  /** Further lines of the head: the car, its issue and fingerprint, which piece it is. */
+  readonly head: readonly string[];
+  /** Edges; the right one is left bare if the car prints in one system of units. */
+  readonly left: DipstickScale;
+  readonly right?: DipstickScale;
+  /** Depths, down the middle. */
+  readonly depths: DipstickScale;
+  /** Lines across the whole strip, each with its name, such as where the reserve begins. */
+  readonly levels: readonly DipstickMark[];
+  /** Depths under which the strip is grey, and under which it is light grey. */
   readonly cannotBeDrawnMm: number;
   readonly reserveMm: number;
-  /** The part of the stick on this strip; a long stick goes over several. */
+  /** The part of the stick on this piece. */
   readonly fromMm: number;
   readonly toMm: number;
-  /** Said at the head, such as `sheet 1 of 2`; may be empty. */
-  readonly note: string;
+  /** Lines at which this piece is joined to the next, with their letter. */
+  readonly joins: readonly DipstickMark[];
+  /** What stands below the strip: that the stick ends there, or that it goes on. */
+  readonly foot: string;
 }
 
-/** Width of a strip: the girth of a stick and room for figures on both edges. */
-export const stripWidthPt = 40 * ptPerMm;
+/** Width of a strip: room for a figure on each edge and for depths and names between. */
+export const stripWidthPt = 48 * ptPerMm;
 
-const head = 62;
-const foot = 26;
+/** Room of the head above the strip and of the foot below it. */
+export const stripEndsPt = { head: 84, foot: 18 } as const;
+
 const sizePt = 9;
+const smallPt = 8;
+const middle = stripWidthPt / 2;
 
-/** Where a depth stands on the strip, in points from its top. */
+/** Where a depth stands on the strip, in points from the top of the drawing. */
 export function depthY({ toMm }: Pick<DipstickInput, 'toMm'>, depthMm: number): number {
-  return head + (toMm - depthMm) * ptPerMm;
+  return stripEndsPt.head + (toMm - depthMm) * ptPerMm;
+}
+
+/** Height of the drawing of a stretch of stick. */
+export function stripHeightPt({ fromMm, toMm }: Pick<DipstickInput, 'fromMm' | 'toMm'>): number {
+  return stripEndsPt.head + (toMm - fromMm) * ptPerMm + stripEndsPt.foot;
 }
 
 /** Draws the strip at its true size. Throws if it is not between two depths. */
 export function drawDipstick(input: DipstickInput, fonts: FontSet): Drawing {
-  const { fromMm, toMm } = input;
+  const { fromMm, toMm, left, right, depths } = input;
   if (!(fromMm >= 0 && toMm > fromMm)) throw new RangeError(`a strip cannot go from ${fromMm} to ${toMm} mm`);
-  const bottom = depthY(input, fromMm);
+  const names = levelNames(input, fonts);
   return {
     name: input.name,
     widthPt: stripWidthPt,
-    heightPt: bottom + foot,
+    heightPt: stripHeightPt(input),
     alt: altWords(input),
     shapes: [
       ...shaded(input),
-      outline(bottom),
+      ...outline(input),
       ...heading(input, fonts),
-      ...checkRule(input, bottom),
-      ...marksOf(input, fonts),
-      ...(fromMm === 0 ? [line(0, bottom, stripWidthPt, 2)] : []),
-      text({ x: stripWidthPt / 2, y: bottom + 12 }, fromMm === 0 ? 'end of the stick' : 'goes on below', {
-        face: 'narrow',
-        sizePt,
-        colour: inks.line,
-        anchor: 'middle',
-      }),
+      ...levelLines(input),
+      ...joinLines(input, fonts),
+      ...edgeMarks(left, 'left', input, fonts),
+      ...(right === undefined ? [] : edgeMarks(right, 'right', input, fonts)),
+      ...depthMarks(depths, names, input, fonts),
+      ...names.flatMap(({ ground, words }) => [ground, words]),
+      ...footOf(input),
     ],
   };
 }
 
-function line(from: number, y: number, to: number, widthPt: number): Shape {
-  return polyline(
-    [
-      { x: from, y },
-      { x: to, y },
-    ],
-    { colour: inks.line, widthPt },
-  );
+function line(from: number, y: number, to: number, widthPt: number, dashPt?: readonly number[]): Shape {
+  const ends = [
+    { x: from, y },
+    { x: to, y },
+  ];
+  return polyline(ends, { colour: inks.line, widthPt, ...(dashPt === undefined ? {} : { dashPt }) });
 }
 
-function outline(bottom: number): Shape {
+const within = ({ fromMm, toMm }: DipstickInput, depthMm: number): boolean =>
+  depthMm >= fromMm - 1e-6 && depthMm <= toMm + 1e-6;
+
+/** Both long edges, and the head's frame. */
+function outline(input: DipstickInput): readonly Shape[] {
   const paint = { stroke: stroke(0.5, inks.soft) };
-  return { kind: 'rect', x: 0.25, y: 0.25, width: stripWidthPt - 0.5, height: bottom + foot - 0.5, paint };
-}
-
-/** What cannot be drawn is grey; up to the reserve the edges are barred. */
-function shaded(input: DipstickInput): readonly Shape[] {
-  const band = (toDepthMm: number, x: number, width: number, fill: `#${string}`): readonly Shape[] => {
-    const depth = Math.min(toDepthMm, input.toMm);
-    if (depth <= input.fromMm) return [];
-    const y = depthY(input, depth);
-    return [{ kind: 'rect', x, y, width, height: depthY(input, input.fromMm) - y, paint: { fill } }];
-  };
+  const top = stripEndsPt.head;
+  const height = depthY(input, input.fromMm) - 0.25;
   return [
-    ...band(input.reserveMm, 0, stripWidthPt, inks.body),
-    ...band(input.cannotBeDrawnMm, 0, stripWidthPt, inks.tyre),
+    { kind: 'rect', x: 0.25, y: 0.25, width: stripWidthPt - 0.5, height, paint },
+    polyline(
+      [
+        { x: 0, y: top },
+        { x: stripWidthPt, y: top },
+      ],
+      stroke(0.5, inks.soft),
+    ),
   ];
 }
 
-function heading({ tank, units, note }: DipstickInput, fonts: FontSet): readonly Shape[] {
-  const middle = stripWidthPt / 2;
-  const fitted = Math.min(11, (11 * (stripWidthPt - 6)) / fonts['narrow-bold'].widthOf(tank, 11));
-  const bold = { face: 'narrow-bold', colour: inks.line } as const;
+/** What cannot be drawn is grey, the reserve above it light grey. */
+function shaded(input: DipstickInput): readonly Shape[] {
+  const band = (toDepthMm: number, fill: `#${string}`): readonly Shape[] => {
+    const depth = Math.min(toDepthMm, input.toMm);
+    if (depth <= input.fromMm) return [];
+    const y = depthY(input, depth);
+    const height = depthY(input, input.fromMm) - y;
+    return [{ kind: 'rect', x: 0, y, width: stripWidthPt, height, paint: { fill } }];
+  };
+  return [...band(input.reserveMm, inks.body), ...band(input.cannotBeDrawnMm, inks.tyre)];
+}
+
+interface HeadLine {
+  readonly words: string;
+  readonly face: 'narrow' | 'narrow-bold';
+  readonly sizePt: number;
+}
+
+const mostHeadLines = 6;
+const headLeadingPt = 11;
+
+/** The lines of a head in the largest type in which they all stand; nothing if there are too many words. */
+export function headLines(
+  { tank, head }: Pick<DipstickInput, 'tank' | 'head'>,
+  fonts: FontSet,
+): readonly HeadLine[] | undefined {
+  const room = stripWidthPt - 8;
+  for (const size of [10, sizePt, smallPt]) {
+    const set = (words: string, face: HeadLine['face']): readonly HeadLine[] =>
+      wrapLine(words, fonts[face], size, room).map((row) => ({ words: row, face, sizePt: size }));
+    const rows = [...set(tank, 'narrow-bold'), ...head.flatMap((words) => set(words, 'narrow'))];
+    const fits = rows.every((row) => fonts[row.face].widthOf(row.words, size) <= room);
+    if (fits && rows.length <= mostHeadLines) return rows;
+  }
+  return undefined;
+}
+
+/** Names the strip, and over each scale what it counts. */
+function heading(input: DipstickInput, fonts: FontSet): readonly Shape[] {
+  const { tank, left, right, depths } = input;
+  const rows = headLines(input, fonts);
+  if (rows === undefined) throw new RangeError(`the head of the strip for the ${tank} has too many words`);
+  const unit = (words: string, x: number, anchor: TextShape['anchor']): TextShape =>
+    text({ x, y: stripEndsPt.head - 4 }, words, { face: 'narrow-bold', sizePt, colour: inks.line, anchor });
   return [
-    text({ x: middle, y: 14 }, tank, { ...bold, sizePt: Math.max(8, fitted), anchor: 'middle' }),
-    text({ x: middle, y: 27 }, note, { face: 'narrow', colour: inks.line, sizePt, anchor: 'middle' }),
-    text({ x: 4, y: 42 }, units[0], { ...bold, sizePt }),
-    text({ x: stripWidthPt - 4, y: 42 }, units[1], { ...bold, sizePt, anchor: 'end' }),
+    ...rows.map(({ words, ...look }, index) =>
+      text({ x: middle, y: 12 + index * headLeadingPt }, words, {
+        ...look,
+        colour: inks.line,
+        anchor: 'middle',
+      }),
+    ),
+    unit(left.unit, 4, 'start'),
+    unit(depths.unit, middle, 'middle'),
+    unit(right?.unit ?? '', stripWidthPt - 4, 'end'),
   ].filter((shape) => shape.text !== '');
 }
 
-/** Marks of the tank, from both edges inwards; figures stand on their line. */
-function marksOf(input: DipstickInput, fonts: FontSet): readonly Shape[] {
-  return input.marks
-    .filter(({ depthMm }) => depthMm >= input.fromMm && depthMm <= input.toMm)
-    .flatMap(({ depthMm, left, right }): readonly Shape[] => {
+const longMark = 13;
+const shortMark = 7;
+
+/** Marks from one edge inwards; a figure stands on its line. */
+function edgeMarks(
+  { marks }: DipstickScale,
+  edge: 'left' | 'right',
+  input: DipstickInput,
+  fonts: FontSet,
+): readonly Shape[] {
+  const inwards = (length: number) => (edge === 'left' ? length : stripWidthPt - length);
+  return marks
+    .filter(({ depthMm }) => within(input, depthMm))
+    .flatMap(({ depthMm, words }): readonly Shape[] => {
       const y = depthY(input, depthMm);
-      const named = left !== '' || right !== '';
-      const length = named ? 13 : 7;
-      const baseline = y + (fonts['narrow-bold'].capHeight * sizePt) / 2;
-      const words = { face: 'narrow-bold', sizePt, colour: inks.line } as const;
+      if (words === '') return [line(inwards(0), y, inwards(shortMark), 0.6)];
+      if (cutByEnd(y, input)) return [line(inwards(0), y, inwards(longMark), 1.1)];
+      const at = { x: inwards(longMark + 2), y: centred(y, sizePt, fonts) };
+      const anchor = edge === 'left' ? 'start' : 'end';
+      const look = { face: 'narrow-bold', sizePt, colour: inks.line, anchor } as const;
+      const mark = line(inwards(0), y, inwards(longMark), 1.1);
+      const width = fonts['narrow-bold'].widthOf(words, sizePt) + 2;
       return [
-        line(0, y, length, named ? 1.1 : 0.6),
-        line(stripWidthPt - length, y, stripWidthPt, named ? 1.1 : 0.6),
-        ...(left === '' ? [] : [text({ x: length + 2, y: baseline }, left, words)]),
-        ...(right === ''
-          ? []
-          : [text({ x: stripWidthPt - length - 2, y: baseline }, right, { ...words, anchor: 'end' })]),
+        mark,
+        ...clearing(y, at.x + (edge === 'left' ? -1 : 1 - width), width, input),
+        text(at, words, look),
       ];
     });
 }
 
-/** Hundred millimetres along the middle, or as many whole tens as the strip is long. */
-function checkRule({ fromMm, toMm }: DipstickInput, bottom: number): readonly Shape[] {
-  const tens = Math.min(10, Math.floor((toMm - fromMm) / 10));
-  if (tens < 1) return [];
-  const x = stripWidthPt / 2;
-  const at = (mm: number): Point => ({ x, y: bottom - mm * ptPerMm });
-  const fine = { colour: inks.soft, widthPt: 0.5 } as const;
-  const ticks = Array.from({ length: tens + 1 }, (_, index) => {
-    const { y } = at(index * 10);
-    return polyline(
-      [
-        { x: x - 2.5, y },
-        { x: x + 2.5, y },
-      ],
-      fine,
-    );
-  });
-  const words = text({ x: x - 3.5, y: at(tens * 5).y }, `${tens * 10} mm by a rule`, {
-    face: 'narrow',
-    sizePt: 8,
-    colour: inks.soft,
-    anchor: 'middle',
-  });
-  return [polyline([at(0), at(tens * 10)], fine), ...ticks, { ...words, turn: -90 }];
+/** Whether a figure would be cut by an end at which another piece goes on; it stands whole on that one. */
+function cutByEnd(y: number, input: DipstickInput): boolean {
+  const reach = sizePt / 2;
+  const above = y - reach < stripEndsPt.head;
+  const below = input.fromMm > 0 && y + reach > depthY(input, input.fromMm);
+  return above || below;
 }
 
-function altWords({ tank, units, marks, fromMm, toMm }: DipstickInput): string {
-  const named = marks.filter(({ left, depthMm }) => left !== '' && depthMm >= fromMm && depthMm <= toMm);
-  const list = named.map(({ depthMm, left }) => `${left} ${units[0]} at ${depthMm.toFixed(1)} mm`);
-  return `Dipstick strip at its true size for the ${tank}, from ${fromMm} to ${toMm} mm: ${list.join(', ')}.`;
+/** White behind a figure that a line across the strip would run through. */
+function clearing(y: number, x: number, width: number, input: DipstickInput): readonly Shape[] {
+  const across = [...input.levels, ...input.joins].some(
+    ({ depthMm }) => Math.abs(depthY(input, depthMm) - y) < sizePt / 2,
+  );
+  const [height, paint] = [sizePt - 1, { fill: inks.paper }];
+  return across ? [{ kind: 'rect', x, y: y - height / 2, width, height, paint }] : [];
+}
+
+/** The baseline of figures whose middle stands at `y`. */
+function centred(y: number, size: number, fonts: FontSet): number {
+  return y + (fonts['narrow-bold'].capHeight * size) / 2;
+}
+
+/** Depths down the middle; a figure that would run into the name of a level is left to its line. */
+function depthMarks(
+  { marks }: DipstickScale,
+  names: readonly LevelName[],
+  input: DipstickInput,
+  fonts: FontSet,
+): readonly Shape[] {
+  const clear = (y: number, reach: number) =>
+    names.every(({ top, bottom }) => y + reach < top || y - reach > bottom) &&
+    input.joins.every(({ depthMm }) => Math.abs(depthY(input, depthMm) - y) > 13);
+  return marks
+    .filter(({ depthMm }) => within(input, depthMm))
+    .flatMap(({ depthMm, words }): readonly Shape[] => {
+      const y = depthY(input, depthMm);
+      if (!clear(y, 0.5)) return [];
+      const named = words !== '' && clear(y, smallPt / 2);
+      const tick = line(middle - 11, y, middle - (named ? 3 : 7), 0.5);
+      const at = { x: middle - 1, y: centred(y, smallPt, fonts) };
+      const look = { face: 'narrow', sizePt: smallPt, colour: inks.soft } as const;
+      return named ? [tick, text(at, words, look)] : [tick];
+    });
+}
+
+interface LevelName {
+  readonly top: number;
+  readonly bottom: number;
+  readonly ground: Shape;
+  readonly words: TextShape;
+}
+
+const nameHeight = smallPt + 2;
+
+/** Names of the levels, each below its line where there is room, else as near as they can be to it. */
+function levelNames(input: DipstickInput, fonts: FontSet): readonly LevelName[] {
+  const levels = input.levels.filter(({ depthMm }) => within(input, depthMm));
+  const tops = spreadLabels(
+    levels.map(({ depthMm }) => ({
+      middle: depthY(input, depthMm) + 1 + nameHeight / 2,
+      heightPt: nameHeight,
+    })),
+    { top: stripEndsPt.head + 1, bottom: depthY(input, input.fromMm) - 1, gapPt: 0.5 },
+  );
+  return levels.map(({ words }, index) => {
+    const top = tops[index] ?? 0;
+    const width = fonts.narrow.widthOf(words, smallPt) + 4;
+    return {
+      top,
+      bottom: top + nameHeight,
+      ground: {
+        kind: 'rect',
+        x: middle - width / 2,
+        y: top,
+        width,
+        height: nameHeight,
+        paint: { fill: inks.paper },
+      },
+      words: text({ x: middle, y: top + nameHeight - 2.5 }, words, {
+        face: 'narrow',
+        sizePt: smallPt,
+        colour: inks.line,
+        anchor: 'middle',
+      }),
+    };
+  });
+}
+
+function levelLines(input: DipstickInput): readonly Shape[] {
+  return input.levels
+    .filter(({ depthMm }) => within(input, depthMm))
+    .map(({ depthMm }) => line(0, depthY(input, depthMm), stripWidthPt, 1.6));
+}
+
+/** A dashed line from edge to edge, its letter on both sides of it so that it can be read on either piece. */
+function joinLines(input: DipstickInput, fonts: FontSet): readonly Shape[] {
+  return input.joins.flatMap(({ depthMm, words }): readonly Shape[] => {
+    const y = depthY(input, depthMm);
+    const look = { face: 'narrow-bold', sizePt: smallPt, colour: inks.line, anchor: 'middle' } as const;
+    return [
+      line(0, y, stripWidthPt, 0.9, [4, 2]),
+      text({ x: middle, y: y - 2.5 }, words, look),
+      text({ x: middle, y: y + 2.5 + fonts['narrow-bold'].capHeight * smallPt }, words, look),
+    ];
+  });
+}
+
+/** The foot of the stick is a heavy line; what stands below it is cut off. */
+function footOf(input: DipstickInput): readonly Shape[] {
+  const y = depthY(input, input.fromMm);
+  const words = text({ x: middle, y: y + 12 }, input.foot, {
+    face: 'narrow',
+    sizePt,
+    colour: inks.line,
+    anchor: 'middle',
+  });
+  return input.fromMm === 0 ? [line(0, y, stripWidthPt, 1.2), words] : [words];
+}
+
+function altWords(input: DipstickInput): string {
+  const { tank, left, fromMm, toMm } = input;
+  const named = left.marks.filter(({ words, depthMm }) => words !== '' && within(input, depthMm));
+  const list = named.map(({ depthMm, words }) => `${words} ${left.unit} at ${depthMm.toFixed(1)} mm`);
+  return `Dipstick strip at its true size for the ${tank}, from ${fromMm.toFixed(0)} to ${toMm.toFixed(0)} mm: ${list.join(', ')}.`;
 }

@@ -66,6 +66,7 @@ export const wordsForm = z.strictObject({
   'range-of': wordsFor(['water', 'fuel']),
   'done-by': wordsFor(['keeper', 'trade', 'inspector']),
   carried: wordsFor(['spare', 'tool', 'consumable']),
+  strip: wordsFor(['cannot-be-drawn', 'reserve', 'full', 'end']),
   'steam-at': wordsFor(['blown-down', 'least-to-move', 'working', 'cuts-out', 'safety', 'allowed']),
 });
 
@@ -118,6 +119,7 @@ export const furnitureForm = z.strictObject({
     goneAfter: word,
     table: word,
     drawing: word,
+    notToScale: word,
     write: word,
     ticks: word,
     oldTicks: word,

@@ -20,6 +20,10 @@ export const messageValues = {
   'page-of-pages': ['page', 'pages'],
   'issue-line': ['letter', 'date', 'mark'],
   subject: ['title', 'letter', 'date', 'mark'],
+  // on strips for dipsticks
+  'strip-issue': ['letter', 'mark'],
+  'strip-piece': ['piece', 'pieces'],
+  'strip-goes-on': ['piece'],
   // changes of a car to the standard procedures
   'change-added': ['step'],
   'change-replaced': ['steps', 'step'],

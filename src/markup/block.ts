@@ -139,6 +139,8 @@ export interface TableCell {
 /** A drawing with its caption. */
 export interface FigureBlock extends BlockBase {
   readonly kind: 'figure';
+  /** Measured with, or cut out: printed at its own size or not at all. */
+  readonly trueSize?: boolean;
   readonly drawing: Drawing;
   readonly caption: readonly Inline[];
 }

@@ -222,9 +222,10 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     element: 'figure',
     within: blocks,
     ...empty,
-    attributes: { ...id, 'data-drawing': { kind: 'drawing' } },
+    attributes: { ...id, 'data-drawing': { kind: 'drawing' }, 'data-true-size': { kind: 'flag' } },
     required: ['data-drawing'],
-    meaning: 'a drawing, by name',
+    meaning:
+      'a drawing, by name; one with `data-true-size` is measured with or cut out, so that it is never made smaller to fit',
   },
   figcaption: {
     element: 'figcaption',

@@ -26,6 +26,12 @@ export function footOf(world: World, mark: string): RunningLine {
   };
 }
 
+/** The foot of a page that has no head: car and paper as well. */
+export function wholeFootOf(world: World, title: string, mark: string): RunningLine {
+  const foot = footOf(world, mark);
+  return { ...foot, left: [words(world.car.spec.car.name, true), words(`  ${title}. `), ...foot.left] };
+}
+
 /** Issue letter, date and fingerprint, as every sheet carries them. */
 export function identityLine({ car, phrases, language }: World, mark: string): string {
   const { letter, date } = car.spec.issue;

@@ -72,11 +72,17 @@ export interface Paper {
   readonly marksChanges?: boolean;
   /** What the template is filled in with, less the fingerprint. Plain data. */
   context(world: World): Readonly<Record<string, unknown>>;
-  drawings(world: World): readonly Drawing[];
+  /** What the template may show. `mark` is the fingerprint, for drawings that are cut out and must carry it. */
+  drawings(world: World, mark: string): readonly Drawing[];
+  /** What makes it impossible to draw, such as a name too long for what it goes on; left out if nothing can. */
+  problems?(world: World): readonly Diagnostic[];
   /** Smallest legible size of each face where the paper is read, in points. */
   leastPt(world: World): Readonly<Record<Face, number>>;
-  /** The edge its sheets are turned on, where it is to be printed on both sides; left out, that is the printer's choice. */
-  turning?(world: World): Turning | undefined;
+  /**
+   * The edge its sheets are turned on, where it is to be printed on both sides; `none` where nothing may stand on their
+   * backs; left out, that is the printer's choice.
+   */
+  turning?(world: World): Turning | 'none' | undefined;
   /** Lay the blocks out. */
   layOut(blocks: readonly Block[], world: World, fingerprint: string): Outcome<LaidOut>;
 }
@@ -93,7 +99,7 @@ export interface MadePaper {
   /** The same put together on the paper in the printer, if that holds more than one page of it: a card. */
   readonly sheets?: PrintedSheets;
   /** The edge its sheets are turned on, where it is to be printed on both sides. */
-  readonly turning?: Turning;
+  readonly turning?: Turning | 'none';
   readonly laidOut: LaidOut;
   readonly blocks: readonly Block[];
   readonly remarks: readonly Diagnostic[];
@@ -119,6 +125,8 @@ export interface FilledPaper {
 
 /** Fill in the template of a paper and read its blocks. `printed` stands in place of the fingerprint, for comparing content. */
 export function fillPaper(paper: Paper, world: World, printed?: string): Outcome<FilledPaper> {
+  const problems = paper.problems?.(world) ?? [];
+  if (problems.length > 0) return bad(problems);
   const context = paper.context(world);
   const mark = fingerprint([
     paper.name,
@@ -129,7 +137,7 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
   ]);
   const rendered = world.templates.render(paper.template, { ...context, fingerprint: printed ?? mark });
   if (!rendered.ok) return rendered;
-  const drawings = new Map(paper.drawings(world).map((drawing) => [drawing.name, drawing]));
+  const drawings = new Map(paper.drawings(world, printed ?? mark).map((drawing) => [drawing.name, drawing]));
   const blocks = parseMarkup(rendered.value.html, paper.template, {
     drawings,
     origins: rendered.value.origins,

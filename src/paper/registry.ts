@@ -2,6 +2,7 @@
 import type { Paper } from './paper';
 import { burnerFront } from './papers/burnerFront';
 import { dashCard } from './papers/dashCard';
+import { dipsticks } from './papers/dipsticks';
 import { docentGuide } from './papers/docentGuide';
 import { inspectionSheet } from './papers/inspectionSheet';
 import { logSheet } from './papers/logSheet';
@@ -20,6 +21,7 @@ export function papersOf(plans: Plans): readonly Paper[] {
     visitingDriver,
     logSheet,
     rangeTable,
+    dipsticks,
     inspectionSheet,
     docentGuide,
     ownersManual,

@@ -28,6 +28,30 @@ export function lapSheet({ car, theme }: World, turned: 'upright' | 'landscape' 
   return size.ok ? makeSheet(size.value, theme.card.marginMm, true) : size;
 }
 
+/** Clear edge of a sheet that is measured with or cut up: as much of it as home printers reach, in millimetres (common practice, no source). */
+const measuredEdgeMm = 8;
+
+/** A sheet that is measured with or cut up: the paper in the printer, printed nearly to its edges. */
+export function measuredSheet({ car }: World): Outcome<Sheet> {
+  const size = readSheetSize(car.spec.print.paper);
+  return size.ok ? makeSheet(size.value, measuredEdgeMm, false) : size;
+}
+
+/** The room on such a sheet for a drawing below a heading and above a line of caption and the foot, in points. */
+export function measuredRoom(world: World): { readonly widthPt: number; readonly heightPt: number } {
+  const sheet = measuredSheet(world);
+  if (!sheet.ok) throw new RangeError('the paper in the printer has no size');
+  const { widthPt, heightPt, margins } = sheet.value;
+  const { page, space, type } = world.theme;
+  const heading = type.section.leading + space.below.section;
+  const caption = space.caption + type.caption.leading + space.block;
+  const foot = type.running.leading + page.footGap;
+  return {
+    widthPt: widthPt - margins.left - margins.right,
+    heightPt: heightPt - margins.top - margins.bottom - heading - caption - foot,
+  };
+}
+
 /** Cards put together on the paper in the printer; nothing for a paper of which a sheet holds only one page. */
 export function onSheets(laidOut: LaidOut, { car, theme }: World): LaidOut | undefined {
   const size = readSheetSize(car.spec.print.paper);

@@ -4,10 +4,10 @@ import { layoutCard, layoutSheet } from '../layout/card/layout-card';
 import { layoutPages } from '../layout/flow/layout-pages';
 import type { LaidOut } from '../layout/frame';
 import type { CardOptions, Sheet } from '../layout/types';
-import { footOf, headOf, identityLine } from './heads';
+import { footOf, headOf, identityLine, wholeFootOf } from './heads';
 import { leastBookSizes, leastSizes, mostUsefulPt } from './legible';
 import type { Paper, World } from './paper';
-import { cardSheet, lapSheet, pageSheet } from './sheets';
+import { cardSheet, lapSheet, measuredSheet, pageSheet } from './sheets';
 
 /** What a paper says of how it is laid out. */
 type Way = Pick<Paper, 'leastPt' | 'layOut' | 'turning'>;
@@ -44,6 +44,28 @@ export function asBook(title: string, { chaptersOnNewPage, chapterTabs }: BookWa
 
 function onBothSides({ car }: World): boolean {
   return car.spec.print.sides === 'both';
+}
+
+/** Sheets that are measured with or cut up, printed on one side. They have no head; the foot says which car and which paper. */
+export function asMeasuredSheets(title: string): Way {
+  return {
+    leastPt: ({ fonts }) => leastBookSizes(fonts),
+    turning: () => 'none',
+    layOut: (blocks, world, mark) =>
+      onSheet(measuredSheet(world), (sheet) =>
+        layoutPages(blocks, {
+          fonts: world.fonts,
+          theme: world.theme,
+          sheet,
+          head: { left: [], centre: [], right: [] },
+          foot: wholeFootOf(world, title, mark),
+          firstPage: { head: false, foot: true },
+          chaptersOnNewPage: true,
+          chapterTabs: false,
+          bothSides: false,
+        }),
+      ),
+  };
 }
 
 /** Faces of a card read at one of the car's distances. */

@@ -1,65 +1,142 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type DipstickInput, depthY, drawDipstick, stripWidthPt } from '../../src/drawing/dipstick';
+import {
+  type DipstickInput,
+  depthY,
+  drawDipstick,
+  headLines,
+  stripWidthPt,
+} from '../../src/drawing/dipstick';
+import { rulerAcross, rulerUpright } from '../../src/drawing/ruler';
+import { drawStripSheet } from '../../src/drawing/stripSheet';
 import { drawValveTag, type ValveTagInput } from '../../src/drawing/valveTag';
 import { drawingFaults } from '../helpers/drawingFaults';
 import { plexFonts } from '../helpers/fonts';
 
 const strip: DipstickInput = {
   name: 'strip',
-  tank: 'water tank',
-  units: ['US gal', 'L'],
-  marks: [
-    { depthMm: 25.4, left: '2', right: '8' },
-    { depthMm: 76.2, left: '', right: '' },
-    { depthMm: 127, left: '10', right: '38' },
+  tank: 'water tank T4',
+  head: ['Marigold', 'Issue C, 7GKX·4MRT'],
+  left: {
+    unit: 'US gal',
+    marks: [
+      { depthMm: 25.4, words: '2' },
+      { depthMm: 76.2, words: '' },
+      { depthMm: 127, words: '10' },
+    ],
+  },
+  right: { unit: 'L', marks: [{ depthMm: 50, words: '15' }] },
+  depths: { unit: 'in', marks: [1, 2, 3, 4, 5].map((inch) => ({ depthMm: inch * 25.4, words: `${inch}` })) },
+  levels: [
+    { depthMm: 12, words: 'cannot be drawn' },
+    { depthMm: 40, words: 'reserve' },
+    { depthMm: 140, words: 'fill to here' },
   ],
   cannotBeDrawnMm: 12,
   reserveMm: 40,
   fromMm: 0,
   toMm: 150,
-  note: '',
+  joins: [],
+  foot: 'end of the stick',
 };
 
-/** Level lines that begin at the left edge, by height. */
-const levels = (input: DipstickInput) =>
+/** Level lines that begin at one of the edges and are no longer than a mark, by height. */
+const levels = (input: DipstickInput, edge = 0) =>
   drawDipstick(input, plexFonts).shapes.flatMap((shape) => {
     if (shape.kind !== 'path') return [];
     const [from, to] = shape.pieces;
-    return from && to && 'x' in from && 'x' in to && from.x === 0 && from.y === to.y && to.x < 20
+    return from &&
+      to &&
+      'x' in from &&
+      'x' in to &&
+      from.x === edge &&
+      from.y === to.y &&
+      Math.abs(to.x - edge) < 20
       ? [from.y]
       : [];
   });
+
+const wordsOn = (input: DipstickInput) =>
+  drawDipstick(input, plexFonts).shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
 
 describe('a dipstick strip', () => {
   it('has its marks at their true distances: four inches are 288 points', () => {
     const [low = 0, middle = 0, high = 0] = levels(strip);
     expect(low - high).toBeCloseTo(288, 9);
     expect(low - middle).toBeCloseTo(144, 9);
+    expect(levels(strip, stripWidthPt)).toEqual([depthY(strip, 50)]);
     expect(depthY(strip, 0) - depthY(strip, 100)).toBeCloseTo((100 * 72) / 25.4, 9);
-    expect(drawDipstick(strip, plexFonts).widthPt).toBeCloseTo((40 * 72) / 25.4, 9);
+    expect(drawDipstick(strip, plexFonts).widthPt).toBeCloseTo((48 * 72) / 25.4, 9);
   });
 
-  it('has a rule of a hundred millimetres to check the print with', () => {
-    const rule = drawDipstick(strip, plexFonts).shapes.flatMap((shape) => {
-      if (shape.kind !== 'path') return [];
-      const [from, to] = shape.pieces;
-      const upright =
-        from && to && 'x' in from && 'x' in to && from.x === to.x && from.x === stripWidthPt / 2;
-      return upright ? [Math.abs(to.y - from.y)] : [];
-    });
-    expect(rule).toHaveLength(1);
-    expect(rule[0]).toBeCloseTo((100 * 72) / 25.4, 9);
+  it('says what cannot be drawn, where the reserve begins, how far to fill', () => {
+    for (const { words } of strip.levels) expect(wordsOn(strip)).toContain(words);
+    const crowded = {
+      ...strip,
+      levels: strip.levels.map((level, index) => ({ ...level, depthMm: 1 + index / 2 })),
+    };
+    for (const { words } of strip.levels) expect(wordsOn(crowded)).toContain(words);
+    expect(drawingFaults(drawDipstick(crowded, plexFonts))).toEqual([]);
   });
 
-  it('goes on over several sheets, each with its own marks', () => {
-    expect(levels({ ...strip, fromMm: 50 })).toHaveLength(2);
-    expect(drawDipstick({ ...strip, fromMm: 50 }, plexFonts).alt).toContain('10 US gal at 127.0 mm');
+  it('goes on over several pieces; a figure that an end would cut stands on the other piece', () => {
+    const upper = { ...strip, fromMm: 50, joins: [{ depthMm: 60, words: 'A' }], foot: 'goes on' };
+    expect(levels(upper)).toHaveLength(2);
+    expect(wordsOn(upper).filter((words) => words === 'A')).toHaveLength(2);
+    expect(drawDipstick(upper, plexFonts).alt).toContain('10 US gal at 127.0 mm');
+    expect(wordsOn({ ...upper, fromMm: 126.5 })).not.toContain('10');
+    expect(levels({ ...upper, fromMm: 126.5 })).toHaveLength(1);
     expect(() => drawDipstick({ ...strip, fromMm: 150 }, plexFonts)).toThrow(RangeError);
+  });
+
+  it('names its tank in legible type, or refuses', () => {
+    const long = 'auxiliary feed water tank in the left-hand rear corner of the tonneau';
+    expect(headLines({ ...strip, tank: long }, plexFonts)?.every(({ sizePt }) => sizePt >= 8)).toBe(true);
+    expect(drawingFaults(drawDipstick({ ...strip, tank: long }, plexFonts))).toEqual([]);
+    const longer = `${long} ${long} ${long}`;
+    expect(headLines({ ...strip, tank: longer }, plexFonts)).toBeUndefined();
+    expect(() => drawDipstick({ ...strip, tank: longer }, plexFonts)).toThrow(RangeError);
   });
 
   it('stays in its frame, words apart', () => {
     expect(drawingFaults(drawDipstick(strip, plexFonts))).toEqual([]);
+  });
+});
+
+describe('a sheet of strips', () => {
+  const sheet = drawStripSheet({ name: 'sheet', strips: [strip, { ...strip, toMm: 60 }] }, plexFonts);
+
+  it('stands them on one line beside the ruler, nothing over anything', () => {
+    expect(drawingFaults(sheet)).toEqual([]);
+    const feet = sheet.shapes.flatMap((shape) =>
+      shape.kind === 'text' && shape.text === strip.foot ? [shape.y] : [],
+    );
+    expect(new Set(feet).size).toBe(1);
+    expect(sheet.alt).toContain('ruler of 100 mm and 4 in');
+  });
+});
+
+describe('a ruler', () => {
+  it.each([
+    ['across', rulerAcross],
+    ['upright', rulerUpright],
+  ] as const)('%s is 100 mm on one side and 4 in on the other, from one end', (way, draw) => {
+    const ends = draw({ x: 0, y: 0 }).flatMap((shape) => {
+      if (shape.kind !== 'path') return [];
+      const [from, to] = shape.pieces;
+      if (!(from && to && 'x' in from && 'x' in to)) return [];
+      return way === 'across'
+        ? [{ along: from.x, over: to.y - from.y }]
+        : [{ along: -from.y, over: to.x - from.x }];
+    });
+    const reach = (side: 1 | -1) => {
+      const own = ends
+        .filter(({ over }) => Math.sign(over) === side && Math.abs(over) < 10)
+        .map(({ along }) => along);
+      return Math.max(...own) - Math.min(...own);
+    };
+    expect(reach(-1)).toBeCloseTo((100 * 72) / 25.4, 9);
+    expect(reach(1)).toBeCloseTo(4 * 72, 9);
   });
 });
 

@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { writeScreenPage } from '../../src/html/page';
+import type { Block } from '../../src/markup/block';
 import {
   caution,
   contents,
@@ -236,6 +237,13 @@ describe('one thing at a time', () => {
     expect(attribute(svg, 'role')).toBe('img');
     // one letter of 10 pt in a square font: held to 10, whatever font the reader has
     expect(byTag(elements, 'text').map((each) => attribute(each, 'textLength'))).toEqual(['10']);
+  });
+
+  test('a figure at true size says that a screen does not show it so', () => {
+    const plain = figure(100, 50, 'The strip');
+    expect(byClass(of(plain), 'note')).toEqual([]);
+    const [note] = byClass(of({ ...plain, trueSize: true } as Block), 'note');
+    expect(note && textOf(note)).toMatch(/^Not to scale on a screen/);
   });
 
   test('letters of a drawing are never shown under 11 px: 10 pt letters are 13.3 px, so 100 pt may shrink to 110 px', () => {

@@ -32,8 +32,11 @@ export function writeFigure(block: FigureBlock, writing: Writing): Html {
     svg,
   );
   const below = block.caption.length > 0 ? [element('figcaption', {}, words(block.caption, writing))] : [];
+  const scale =
+    block.trueSize === true ? [element('p', { class: 'note' }, writing.look.words.notToScale)] : [];
   const { names, before, after } = shownChange(block.change, writing);
-  return element('figure', { id: block.id, class: classOf(...names) }, ...before, frame, ...below, ...after);
+  const attributes = { id: block.id, class: classOf(...names) };
+  return element('figure', attributes, ...before, frame, ...scale, ...below, ...after);
 }
 
 /** Width at which the smallest letters can still be read; never more than the drawing's own. */

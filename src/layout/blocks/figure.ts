@@ -1,9 +1,11 @@
-/** Figures: a drawing, scaled down only if it must be, with its caption on the same page. */
+/** Figures: a drawing, scaled down only if it must be and never if it is measured with, with its caption on the same page. */
+import type { Drawing } from '../../drawing/drawing';
+import { placeShape } from '../../drawing/place';
 import type { FigureBlock } from '../../markup/block';
+import { fits } from '../fits';
 import { placeText, setText, textHeight } from '../inline/text';
 import { box, gap, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
-import { placeShape } from '../shape';
 
 /** Makes a figure ready for pages. */
 export function collectFigure(block: FigureBlock, place: Place, setting: Setting): Piece[] {
@@ -15,8 +17,11 @@ export function collectFigure(block: FigureBlock, place: Place, setting: Setting
   const caption = setText(block.caption, look.caption, place.widthPt, setting, block.origin, captionTag);
   const captionPt = caption.lines.length === 0 ? 0 : look.space.caption + textHeight(caption);
   const roomPt = Math.max(setting.roomPt - place.keptAbovePt - captionPt, 0);
-  const scale = Math.min(1, place.widthPt / drawing.widthPt, roomPt / drawing.heightPt);
-  if (scale < smallestScale) setting.problems.add(tooSmall(drawing.name, scale), block.origin);
+  const whole = fits(drawing.widthPt, place.widthPt) && fits(drawing.heightPt, roomPt);
+  const scale = whole ? 1 : Math.min(place.widthPt / drawing.widthPt, roomPt / drawing.heightPt);
+  if (block.trueSize === true && !whole)
+    setting.problems.add(notWhole(drawing, place.widthPt, roomPt), block.origin);
+  else if (scale < smallestScale) setting.problems.add(tooSmall(drawing.name, scale), block.origin);
   reportLetters(block, setting);
   const heightPt = drawing.heightPt * scale;
   const shapes = drawing.shapes.map(
@@ -40,6 +45,18 @@ function tooSmall(name: string, scale: number) {
     found: `${(100 * scale).toFixed(0)} %`,
     expected: `at least ${100 * smallestScale} %`,
     mend: 'use a larger sheet, or a smaller drawing',
+  } as const;
+}
+
+function notWhole({ name, widthPt, heightPt }: Drawing, roomWidthPt: number, roomPt: number) {
+  const measures = (width: number, height: number) => `${width.toFixed(0)} × ${height.toFixed(0)} pt`;
+  return {
+    code: 'layout-figure-true-size',
+    severity: 'error',
+    message: `there is no room for the figure \`${name}\` at its true size`,
+    found: `${measures(widthPt, heightPt)} on ${measures(roomWidthPt, roomPt)}`,
+    expected: 'room for all of it: what is measured with is never made smaller',
+    mend: 'use a larger sheet, or narrower margins in the theme',
   } as const;
 }
 

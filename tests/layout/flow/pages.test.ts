@@ -285,6 +285,15 @@ describe('figures', () => {
   it('are refused when they would come out too small to read', () => {
     expect(codesOf([figure(2000, 100)], 20, 10)).toEqual(['layout-figure-small']);
   });
+
+  it('that are measured with are never made smaller', () => {
+    const measured = (widthPt: number, heightPt: number) =>
+      ({ ...figure(widthPt, heightPt), trueSize: true }) as Block;
+    const { structure } = laidOutCleanly([measured(200, 96)], squareOptions(20, 9));
+    expect(structure.find(({ type }) => type === 'Figure')?.box).toEqual([0, 0, 200, 96]);
+    expect(codesOf([measured(201, 96)], 20, 9)).toEqual(['layout-figure-true-size']);
+    expect(codesOf([measured(200, 200)], 20, 9)).toEqual(['layout-figure-true-size']);
+  });
 });
 
 describe('rules', () => {
