@@ -1,42 +1,101 @@
 /**
- * A tag to hang on a valve, front and back, at its true size: round or oblong, with its hole.
+ * A tag to hang on a valve, at its true size: front and back beside each other with the fold between them, so that both
+ * sides come to lie on each other whatever the printer does. Round or oblong, with its hole at the end away from the fold.
  */
 import type { FontSet } from '../font/metrics';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
+import { placeShape } from './place';
 import { ptPerMm } from './printedSize';
-import { circle, stroke, text } from './shapes';
+import { circle, polyline, stroke, text } from './shapes';
 import { wrapLine } from './wrapLine';
+
+/** How a tag is cut. */
+export type TagForm = 'round' | 'oblong';
 
 /** What a tag is drawn from. */
 export interface ValveTagInput {
   readonly name: string;
-  readonly form: 'round' | 'oblong';
-  readonly side: 'front' | 'back';
-  /** What stands on it in large letters, such as `F1`. */
+  readonly form: TagForm;
+  /** What stands on it in large letters, on both sides, such as `F1`. */
   readonly tag: string;
   readonly valve: string;
-  /** What it does, on the back. */
+  /** On the back: what it does, how it stands when the car is put away, and which car and issue it is of. */
   readonly does: string;
-  /** How it stands when the car is put away, such as `parked: shut`. */
   readonly parked: string;
+  readonly issue: string;
 }
 
-/** Size of a tag: a round one is as wide as it is high. */
-export const tagSizesMm = { round: { width: 50, height: 50 }, oblong: { width: 75, height: 38 } } as const;
+/** Smallest type of each part, in points, from how far away it is read. */
+export interface TagType {
+  readonly tagPt: number;
+  readonly namePt: number;
+  readonly backPt: number;
+}
+
+/** Outer size of one side. */
+export interface TagSize {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** Sizes that tags are made in, from small to large. */
+export const tagSizes: Readonly<Record<TagForm, readonly TagSize[]>> = {
+  round: [38, 47, 60, 75].map((side) => ({ widthMm: side, heightMm: side })),
+  oblong: [
+    { widthMm: 60, heightMm: 30 },
+    { widthMm: 75, heightMm: 38 },
+    { widthMm: 90, heightMm: 45 },
+  ],
+};
 
 const holeMm = 2.5;
-const smallestPt = 8;
+/** From the end of the tag to the middle of its hole, which keeps a rim of metal or film around it. */
+const holeInMm = 5.5;
+const edgeMm = 2;
 
-/** Draws one side at its true size. Throws a RangeError if the words do not fit at the smallest size. */
-export function drawValveTag(input: ValveTagInput, fonts: FontSet): Drawing {
-  const { width, height } = tagSizesMm[input.form];
-  const [widthPt, heightPt] = [width * ptPerMm, height * ptPerMm];
-  const hole =
-    input.form === 'round' ? { x: widthPt / 2, y: 5.5 * ptPerMm } : { x: 5.5 * ptPerMm, y: heightPt / 2 };
+/** Draws front and back at their true size; nothing if the words do not fit in type that can be read. */
+export function drawValveTag(
+  input: ValveTagInput,
+  size: TagSize,
+  type: TagType,
+  fonts: FontSet,
+): Drawing | undefined {
+  const [widthPt, heightPt] = [size.widthMm * ptPerMm, size.heightMm * ptPerMm];
+  const side = { form: input.form, widthPt, heightPt };
+  const front = setWords(frontLines(input, type), { ...side, holeAt: 'left' }, fonts);
+  const back = setWords(backLines(input, type), { ...side, holeAt: 'right' }, fonts);
+  if (front === undefined || back === undefined) return undefined;
+  const onBack = [...sideShapes({ ...side, holeAt: 'right' }), ...back];
+  return {
+    name: input.name,
+    widthPt: 2 * widthPt,
+    heightPt,
+    alt: altWords(input),
+    shapes: [
+      ...sideShapes({ ...side, holeAt: 'left' }),
+      ...front,
+      ...onBack.map((shape) => placeShape(shape, 1, widthPt, 0)),
+      foldLine(widthPt, heightPt),
+    ],
+  };
+}
+
+interface Side {
+  readonly form: TagForm;
+  readonly widthPt: number;
+  readonly heightPt: number;
+  /** The end of an oblong tag that its hole is at: away from the fold. */
+  readonly holeAt: 'left' | 'right';
+}
+
+/** The line to cut along and the hole to punch. */
+function sideShapes({ form, widthPt, heightPt, holeAt }: Side): readonly Shape[] {
   const edge = stroke(0.5, inks.soft);
+  const across = holeAt === 'left' ? holeInMm * ptPerMm : widthPt - holeInMm * ptPerMm;
+  const hole = form === 'round' ? { x: widthPt / 2, y: holeInMm * ptPerMm } : { x: across, y: heightPt / 2 };
   const rim: Shape =
-    input.form === 'round'
+    form === 'round'
       ? circle({ x: widthPt / 2, y: heightPt / 2 }, widthPt / 2 - 0.25, { stroke: edge })
       : {
           kind: 'rect',
@@ -44,72 +103,162 @@ export function drawValveTag(input: ValveTagInput, fonts: FontSet): Drawing {
           y: 0.25,
           width: widthPt - 0.5,
           height: heightPt - 0.5,
-          radius: 3 * ptPerMm,
           paint: { stroke: edge },
         };
-  return {
-    name: input.name,
-    widthPt,
-    heightPt,
-    alt: altWords(input),
-    shapes: [
-      rim,
-      circle(hole, holeMm * ptPerMm, { stroke: edge }),
-      ...wordsOf(input, fonts, widthPt, heightPt),
+  const cross = 1.2 * ptPerMm;
+  const arm = (dx: number, dy: number): Shape =>
+    polyline(
+      [
+        { x: hole.x - dx, y: hole.y - dy },
+        { x: hole.x + dx, y: hole.y + dy },
+      ],
+      { colour: inks.soft, widthPt: 0.4 },
+    );
+  return [rim, circle(hole, holeMm * ptPerMm, { stroke: edge }), arm(cross, 0), arm(0, cross)];
+}
+
+/** Dashed: fold, do not cut. */
+function foldLine(x: number, heightPt: number): Shape {
+  return polyline(
+    [
+      { x, y: 0 },
+      { x, y: heightPt },
     ],
-  };
+    { colour: inks.line, widthPt: 0.6, dashPt: [3, 3] },
+  );
+}
+
+/** One paragraph of a side: its type shrinks from `most` to `least` until the side has room. */
+interface TagWords {
+  readonly words: string;
+  readonly bold: boolean;
+  readonly most: number;
+  readonly least: number;
+}
+
+function frontLines({ tag, valve }: ValveTagInput, { tagPt, namePt }: TagType): readonly TagWords[] {
+  return [
+    { words: tag, bold: true, most: Math.max(36, tagPt), least: tagPt },
+    { words: valve, bold: true, most: Math.max(16, namePt), least: namePt },
+  ];
+}
+
+function backLines(
+  { tag, does, parked, issue }: ValveTagInput,
+  { namePt, backPt }: TagType,
+): readonly TagWords[] {
+  return [
+    { words: tag, bold: true, most: Math.max(16, namePt), least: namePt },
+    { words: does, bold: false, most: Math.max(11, backPt), least: backPt },
+    { words: parked, bold: true, most: Math.max(11, backPt), least: backPt },
+    { words: issue, bold: false, most: backPt, least: backPt },
+  ];
+}
+
+const leading = 1.16;
+const steps = 8;
+
+/** The largest setting of the words that the side has room for; nothing if the smallest has not. */
+function setWords(parts: readonly TagWords[], side: Side, fonts: FontSet): readonly Shape[] | undefined {
+  for (let step = 0; step <= steps; step += 1) {
+    const share = 1 - step / steps;
+    const sized = parts.map((part) => ({ ...part, sizePt: part.least + (part.most - part.least) * share }));
+    const set = setAt(sized, side, fonts);
+    if (set !== undefined) return set;
+  }
+  return undefined;
+}
+
+/** Where a block of words may begin on a round tag: so many heights from the top of its room to its middle. */
+const beginnings = 12;
+
+/** The words at their sizes, as near to the middle of the room that hole and rim leave as they go; nothing if they do not. */
+function setAt(
+  parts: readonly (TagWords & { readonly sizePt: number })[],
+  side: Side,
+  fonts: FontSet,
+): readonly Shape[] | undefined {
+  const { form, heightPt } = side;
+  const top = (form === 'round' ? holeInMm + holeMm + 1 : edgeMm) * ptPerMm;
+  const bottom = heightPt - edgeMm * ptPerMm;
+  if (form === 'oblong') {
+    const lines = linesFrom(parts, top, side, fonts);
+    const spare = bottom - top - heightOf(lines ?? []);
+    return lines === undefined || spare < 0 ? undefined : placed(lines, top + spare / 2);
+  }
+  // where the block begins decides how wide its lines are, and so how many there are
+  const settings = Array.from({ length: beginnings }, (_, index) => {
+    const from = top + ((bottom - top) / 2) * (index / beginnings);
+    const lines = linesFrom(parts, from, side, fonts) ?? [];
+    return {
+      from,
+      lines,
+      over: from + heightOf(lines) - bottom,
+      off: Math.abs(2 * from + heightOf(lines) - top - bottom),
+    };
+  }).filter(({ lines, over }) => lines.length > 0 && over <= 0);
+  const [best] = settings.sort((one, other) => one.off - other.off);
+  return best && placed(best.lines, best.from);
+}
+
+function heightOf(lines: readonly TagLine[]): number {
+  return lines.reduce((sum, { sizePt }) => sum + sizePt * leading, 0);
 }
 
 interface TagLine {
   readonly words: string;
-  readonly bold: boolean;
+  readonly face: 'narrow' | 'narrow-bold';
   readonly sizePt: number;
+  readonly middle: number;
 }
 
-/** The largest setting of the words that fits: front, the tag over the name; back, what it does and how it is parked. */
-function wordsOf(input: ValveTagInput, fonts: FontSet, widthPt: number, heightPt: number): readonly Shape[] {
-  const round = input.form === 'round';
-  const area = {
-    middle: round ? widthPt / 2 : (widthPt + 10 * ptPerMm) / 2 - ptPerMm,
-    top: round ? 9.5 * ptPerMm : 2.5 * ptPerMm,
-    bottom: heightPt - 2.5 * ptPerMm,
-  };
-  const roomAt = (from: number, to: number): number => {
-    if (!round) return widthPt - 14 * ptPerMm;
-    const [radius, centre] = [widthPt / 2 - 2 * ptPerMm, heightPt / 2];
-    const far = Math.max(Math.abs(from - centre), Math.abs(to - centre));
-    return far >= radius ? 0 : 2 * Math.sqrt(radius ** 2 - far ** 2);
-  };
-  for (let sizePt = input.side === 'front' ? 13 : 11; sizePt >= smallestPt; sizePt -= 0.5) {
-    const lines = linesOf(input, fonts, sizePt, round ? widthPt * 0.78 : roomAt(0, 0));
-    const height = lines.reduce((sum, line) => sum + line.sizePt * 1.18, 0);
-    let y = (area.top + area.bottom - height) / 2;
-    if (y < area.top - 0.01) continue;
-    const shapes = lines.map((line): Shape | undefined => {
-      const [from, face] = [y, line.bold ? 'narrow-bold' : 'narrow'] as const;
-      y += line.sizePt * 1.18;
-      if (fonts[face].widthOf(line.words, line.sizePt) > roomAt(from, y)) return undefined;
-      const at = { x: area.middle, y: from + line.sizePt * 0.92 };
-      return text(at, line.words, { face, sizePt: line.sizePt, colour: inks.line, anchor: 'middle' });
-    });
-    const fitting = shapes.filter((shape) => shape !== undefined);
-    if (fitting.length === lines.length) return fitting;
+/** Breaks the words into lines from a height downwards; nothing if a word is wider than the tag where it stands. */
+function linesFrom(
+  parts: readonly (TagWords & { readonly sizePt: number })[],
+  from: number,
+  side: Side,
+  fonts: FontSet,
+): readonly TagLine[] | undefined {
+  const lines: TagLine[] = [];
+  let y = from;
+  for (const { words, bold, sizePt } of parts) {
+    const face = bold ? 'narrow-bold' : 'narrow';
+    let rest = words;
+    while (rest !== '') {
+      const { middle, width } = roomAt(y, y + sizePt * leading, side);
+      const [line = ''] = wrapLine(rest, fonts[face], sizePt, width);
+      if (fonts[face].widthOf(line, sizePt) > width) return undefined;
+      lines.push({ words: line, face, sizePt, middle });
+      rest = rest.slice(line.length).trimStart();
+      y += sizePt * leading;
+      if (y > side.heightPt) return undefined;
+    }
   }
-  throw new RangeError(`the words of the tag ${input.tag} do not fit on its ${input.side}`);
+  return lines;
 }
 
-function linesOf(input: ValveTagInput, fonts: FontSet, sizePt: number, widthPt: number): readonly TagLine[] {
-  const wrapped = (words: string, bold: boolean): readonly TagLine[] =>
-    wrapLine(words, fonts[bold ? 'narrow-bold' : 'narrow'], sizePt, widthPt).map((line) => ({
-      words: line,
-      bold,
-      sizePt,
-    }));
-  if (input.side === 'front')
-    return [{ words: input.tag, bold: true, sizePt: 30 }, ...wrapped(input.valve, true)];
-  return [...wrapped(input.does, false), ...wrapped(input.parked, true)];
+/** How wide a tag is between two heights, less its rim; an oblong one is also less its hole. */
+function roomAt(from: number, to: number, { form, widthPt, heightPt, holeAt }: Side) {
+  if (form === 'oblong') {
+    const hole = (holeInMm + holeMm + 1) * ptPerMm;
+    const width = widthPt - hole - edgeMm * ptPerMm;
+    const left = holeAt === 'left' ? hole : edgeMm * ptPerMm;
+    return { middle: left + width / 2, width };
+  }
+  const [radius, centre] = [widthPt / 2 - edgeMm * ptPerMm, heightPt / 2];
+  const far = Math.max(Math.abs(from - centre), Math.abs(to - centre));
+  return { middle: widthPt / 2, width: far >= radius ? 0 : 2 * Math.sqrt(radius ** 2 - far ** 2) };
 }
 
-function altWords({ tag, valve, does, parked, side }: ValveTagInput): string {
-  return side === 'front' ? `Valve tag ${tag}: ${valve}.` : `Back of valve tag ${tag}: ${does} ${parked}.`;
+function placed(lines: readonly TagLine[], from: number): readonly Shape[] {
+  let y = from;
+  return lines.map(({ words, face, sizePt, middle }) => {
+    const at = { x: middle, y: y + sizePt * 0.9 };
+    y += sizePt * leading;
+    return text(at, words, { face, sizePt, colour: inks.line, anchor: 'middle' });
+  });
+}
+
+function altWords({ tag, valve, does, parked, issue }: ValveTagInput): string {
+  return `Valve tag ${tag}: ${valve}. On its back: ${does} ${parked}. ${issue}.`;
 }

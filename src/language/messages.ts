@@ -24,6 +24,9 @@ export const messageValues = {
   'strip-issue': ['letter', 'mark'],
   'strip-piece': ['piece', 'pieces'],
   'strip-goes-on': ['piece'],
+  // on tags of valves
+  'tag-parked': ['position'],
+  'tag-issue': ['car', 'letter', 'mark'],
   // changes of a car to the standard procedures
   'change-added': ['step'],
   'change-replaced': ['steps', 'step'],

@@ -7,6 +7,9 @@ const alphabet = '34679ACDEFGHJKMNPQRTUVWXY';
 
 const length = 8;
 
+/** A fingerprint as wide as any, for whether names fit beside whatever it will be. */
+export const anyMark = 'MMMM·MMMM';
+
 /**
  * Eight letters in two groups, such as `7GKX·4MRT`, from SHA-256 over the parts. Parts are told apart, so that moving
  * a letter from one to the next changes the mark. About 1.5 × 10^11 marks: two papers of a fleet will not meet by chance.

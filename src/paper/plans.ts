@@ -21,6 +21,7 @@ const plansForm = z.strictObject({
     }),
   ),
   'valve-card': z.array(key).min(1),
+  'valve-tags': z.array(z.enum(['round', 'oblong'])).min(1),
   'not-laminated': z.array(key),
 });
 

@@ -9,6 +9,7 @@ import { logSheet } from './papers/logSheet';
 import { ownersManual } from './papers/ownersManual';
 import { rangeTable } from './papers/rangeTable';
 import { valveCard } from './papers/valveCard';
+import { valveTags } from './papers/valveTags';
 import { visitingDriver } from './papers/visitingDriver';
 import type { Plans } from './plans';
 
@@ -22,6 +23,7 @@ export function papersOf(plans: Plans): readonly Paper[] {
     logSheet,
     rangeTable,
     dipsticks,
+    valveTags,
     inspectionSheet,
     docentGuide,
     ownersManual,

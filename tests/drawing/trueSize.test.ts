@@ -7,9 +7,11 @@ import {
   headLines,
   stripWidthPt,
 } from '../../src/drawing/dipstick';
+import type { Shape } from '../../src/drawing/drawing';
 import { rulerAcross, rulerUpright } from '../../src/drawing/ruler';
 import { drawStripSheet } from '../../src/drawing/stripSheet';
-import { drawValveTag, type ValveTagInput } from '../../src/drawing/valveTag';
+import { drawTagSheet, tagGrid } from '../../src/drawing/tagSheet';
+import { drawValveTag, type TagType, tagSizes, type ValveTagInput } from '../../src/drawing/valveTag';
 import { drawingFaults } from '../helpers/drawingFaults';
 import { plexFonts } from '../helpers/fonts';
 
@@ -143,59 +145,125 @@ describe('a ruler', () => {
 const tag: ValveTagInput = {
   name: 'tag',
   form: 'round',
-  side: 'front',
   tag: 'F1',
   valve: 'main fuel tank valve',
   does: 'Lets main fuel out of the main tank.',
   parked: 'Parked: shut',
+  issue: 'Marigold, issue C, 7GKX·4MRT',
 };
+const type: TagType = { tagPt: 17, namePt: 11.7, backPt: 7.6 };
 const forms = ['round', 'oblong'] as const;
-const sides = ['front', 'back'] as const;
+
+/** The smallest size whose drawing there is. */
+function drawn(input: ValveTagInput) {
+  for (const size of tagSizes[input.form]) {
+    const drawing = drawValveTag(input, size, type, plexFonts);
+    if (drawing !== undefined) return { drawing, size };
+  }
+  return undefined;
+}
+
+const textsOn = (shapes: readonly Shape[]) =>
+  shapes.flatMap((shape) => (shape.kind === 'text' ? [shape] : []));
 
 describe('a valve tag', () => {
-  it('has its true size', () => {
-    const round = drawValveTag(tag, plexFonts);
-    expect([round.widthPt, round.heightPt].map((size) => (size * 25.4) / 72)).toEqual([50, 50]);
-  });
-
-  it('says on its front which valve it is, on its back what it does and how it is parked', () => {
-    for (const form of forms) {
-      const words = (side: 'front' | 'back') =>
-        drawValveTag({ ...tag, form, side }, plexFonts)
-          .shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []))
-          .join(' ');
-      expect(words('front')).toBe('F1 main fuel tank valve');
-      expect(words('back')).toBe('Lets main fuel out of the main tank. Parked: shut');
+  it.each(forms)('%s: has its true size, front and back beside each other', (form) => {
+    for (const size of tagSizes[form].slice(2)) {
+      const drawing = drawValveTag({ ...tag, form }, size, type, plexFonts);
+      expect(((drawing?.widthPt ?? 0) * 25.4) / 72).toBeCloseTo(2 * size.widthMm, 9);
+      expect(((drawing?.heightPt ?? 0) * 25.4) / 72).toBeCloseTo(size.heightMm, 9);
     }
   });
 
-  it('fits its words inside at 8 points or more, or refuses', () => {
+  it.each(forms)(
+    '%s: says on its front which valve it is, on its back what it does and how it is parked',
+    (form) => {
+      const made = drawn({ ...tag, form });
+      const middle = (made?.drawing.widthPt ?? 0) / 2;
+      const words = (back: boolean) =>
+        textsOn(made?.drawing.shapes ?? [])
+          .filter(({ x }) => x > middle === back)
+          .map((each) => each.text)
+          .join(' ');
+      expect(words(false)).toBe('F1 main fuel tank valve');
+      expect(words(true)).toBe(
+        'F1 Lets main fuel out of the main tank. Parked: shut Marigold, issue C, 7GKX·4MRT',
+      );
+    },
+  );
+
+  it.each(forms)('%s: holes lie on each other when it is folded', (form) => {
+    const made = drawn({ ...tag, form });
+    const fold = (made?.drawing.widthPt ?? 0) / 2;
+    const holes = (made?.drawing.shapes ?? []).flatMap((shape) =>
+      shape.kind === 'circle' && shape.r < 20 ? [shape] : [],
+    );
+    expect(holes).toHaveLength(2);
+    const [front, back] = holes;
+    expect(fold - (front?.cx ?? 0)).toBeCloseTo((back?.cx ?? 0) - fold, 9);
+    expect(front?.cy).toBe(back?.cy);
+  });
+
+  it('of a valve with a name of sixty letters is good, or there is none', () => {
+    const long = 'auxiliary superheater drain valve under the left-hand rear fl';
+    expect(long).toHaveLength(61);
+    for (const form of forms) {
+      const made = drawn({ ...tag, form, valve: long });
+      expect(made?.size.widthMm, form).toBeGreaterThanOrEqual(drawn({ ...tag, form })?.size.widthMm ?? 0);
+      expect(made && drawingFaults(made.drawing), form).toEqual([]);
+    }
+    expect(
+      drawn({ ...tag, valve: 'Donaudampfschifffahrtsgesellschaftshauptabsperrventilhandrad' }),
+    ).toBeUndefined();
+  });
+
+  it('fits its words inside its rim in legible type, or there is none', () => {
     const some = fc.array(fc.constantFrom('valve', 'main', 'superheater', 'of', 'left-hand'), {
       minLength: 1,
       maxLength: 12,
     });
-    let drawn = 0;
+    let made = 0;
     fc.assert(
-      fc.property(
-        some,
-        some,
-        fc.constantFrom(...forms),
-        fc.constantFrom(...sides),
-        (valve, does, form, side) => {
-          const input = { ...tag, valve: valve.join(' '), does: does.join(' '), form, side };
-          try {
-            const drawing = drawValveTag(input, plexFonts);
-            drawn += 1;
-            expect(drawingFaults(drawing)).toEqual([]);
-            for (const shape of drawing.shapes)
-              if (shape.kind === 'text') expect(shape.sizePt).toBeGreaterThanOrEqual(8);
-          } catch (error) {
-            expect(error).toBeInstanceOf(RangeError);
-          }
-        },
-      ),
+      fc.property(some, some, fc.constantFrom(...forms), (valve, does, form) => {
+        const input = { ...tag, valve: valve.join(' '), does: does.join(' '), form };
+        const found = drawn(input);
+        if (found === undefined) return;
+        made += 1;
+        const { drawing, size } = found;
+        expect(drawingFaults(drawing)).toEqual([]);
+        const texts = textsOn(drawing.shapes);
+        expect(texts.map((each) => each.text).join(' ')).toBe(
+          [input.tag, input.valve, input.tag, input.does, input.parked, input.issue].join(' '),
+        );
+        const radius = (size.widthMm * 36) / 25.4;
+        for (const { x, y, text, face, sizePt } of texts) {
+          expect(sizePt).toBeGreaterThanOrEqual(type.backPt - 1e-9);
+          if (form !== 'round') continue;
+          const centre = x < 2 * radius ? radius : 3 * radius;
+          const half = plexFonts[face].widthOf(text, sizePt) / 2;
+          for (const corner of [y, y - plexFonts[face].capHeight * sizePt])
+            expect(Math.hypot(Math.abs(x - centre) + half, corner - radius)).toBeLessThan(radius);
+        }
+      }),
       { numRuns: 100 },
     );
-    expect(drawn).toBeGreaterThan(50);
+    expect(made).toBeGreaterThan(50);
+  });
+});
+
+describe('a sheet of tags', () => {
+  it('has a ruler, and no tag over another', () => {
+    const [, size = { widthMm: 0, heightMm: 0 }] = tagSizes.oblong;
+    const grid = tagGrid(size, { widthPt: 560, heightPt: 700 });
+    expect(grid).toEqual({ columns: 1, rows: 5 });
+    const tags = Array.from({ length: 5 }, (_, index) => ({
+      ...tag,
+      form: 'oblong' as const,
+      tag: `F${index}`,
+    }));
+    const sheet = drawTagSheet({ name: 'sheet', tags, size, type, columns: 1 }, plexFonts);
+    expect(drawingFaults(sheet)).toEqual([]);
+    expect(sheet.heightPt).toBeLessThanOrEqual(700);
+    expect(sheet.alt).toContain('Valve tag F4');
   });
 });

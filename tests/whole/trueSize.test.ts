@@ -224,8 +224,55 @@ describe.each(demoNames)('the strips of %s', (name) => {
   });
 });
 
+describe.each(demoNames)('the tags of %s', (name) => {
+  test('every valve has one in each form: letter on both sides, name, what it does, how it is parked', async () => {
+    const { car } = await demo(name);
+    const pages = (await textOf(await bytesOf(name, 'valve-tags'))).filter((texts) =>
+      texts.some(({ text }) => /^Sheet \d/.test(text)),
+    );
+    const texts = pages.flat();
+    const run = texts.map(({ text }) => text.replace(/[\s\u00a0]+/g, '')).join('');
+    for (const { tag, name: valve, does, parked } of Object.values(car.spec.valves)) {
+      const letters = texts.filter(({ text }) => text === tag);
+      expect(letters, tag).toHaveLength(2 * shop.plans['valve-tags'].length);
+      // capitals of the front are seen under 20 minutes of arc from the dash: 2 D tan(a / 2)
+      const least = 2 * car.spec.print.distances.dash.si * Math.tan((20 / 60 / 2) * (Math.PI / 180));
+      expect(letters.filter(({ size }) => mm(size * 0.698) >= least * 1000 - 0.01)).toHaveLength(
+        shop.plans['valve-tags'].length,
+      );
+      const front = `${tag}${valve}`.replace(/[\s\u00a0]+/g, '');
+      const back = `${tag}${does}Parked: ${parked}${car.spec.car.name}`.replace(/[\s\u00a0]+/g, '');
+      expect(run).toContain(front);
+      expect(run).toContain(back);
+    }
+  });
+
+  test('the ruler on every sheet is 100 mm and 4 in', async () => {
+    const bytes = await bytesOf(name, 'valve-tags');
+    const file = new PdfFile(bytes);
+    const sheets = [...(await textOf(bytes)).entries()].filter(([, texts]) =>
+      texts.some(({ text }) => /^Sheet \d/.test(text)),
+    );
+    expect(sheets.length).toBeGreaterThan(1);
+    for (const [page] of sheets) {
+      const lines = linesOf(file, page);
+      const spine = lines.find(
+        ({ from, to }) => from[1] === to[1] && Math.abs(to[0] - from[0] - 4 * 72) < 0.01,
+      );
+      if (spine === undefined) throw new Error('there is no ruler');
+      const above = lines.filter(
+        ({ from, to }) => from[0] === to[0] && from[1] === spine.from[1] && to[1] < from[1],
+      );
+      expect(mm(Math.max(...above.map(({ from }) => from[0])) - spine.from[0])).toBeCloseTo(100, 3);
+    }
+  });
+});
+
 /** Papers on which a length is true, and the edge they ask to be turned on. */
-const measured = [['dipsticks', 'Simplex']] as const;
+const measured = [
+  ['dipsticks', 'Simplex'],
+  ['valve-tags', 'Simplex'],
+] as const;
 
 describe.each(demoNames)('the files of %s ask the printer', (name) => {
   test.each(measured)('%s: no scaling, %s', async (paper, duplex) => {

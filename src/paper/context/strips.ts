@@ -13,6 +13,7 @@ import { type StripSheetInput, stripsAcross } from '../../drawing/stripSheet';
 import type { UnitSystem } from '../../quantity/dimension';
 import { inPrintedUnit } from '../../quantity/print';
 import { quantity } from '../../quantity/quantity';
+import { anyMark } from '../fingerprint';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 import { measuredRoom } from '../sheets';
@@ -97,9 +98,9 @@ export function stripSheets(world: World, mark: string): readonly StripSheetInpu
 }
 
 /** Tanks whose names are too long for the head of a strip. */
-export function unnameable(world: World, mark: string): readonly TankModel[] {
+export function unnameable(world: World): readonly TankModel[] {
   return tankStrips(world)
-    .filter((strip) => headLines(stripInput(strip, 0, world, mark), world.fonts) === undefined)
+    .filter((strip) => headLines(stripInput(strip, 0, world, anyMark), world.fonts) === undefined)
     .map(({ model }) => model);
 }
 
