@@ -24,6 +24,7 @@ export class AttributeCheck {
   /** The sound attributes of `node`, by name. */
   check(node: ElementNode, name: Exclude<FormName, 'paper'>): ReadonlyMap<string, string> {
     const form = subset[name];
+    if (node.attributes.length === 0 && form.required === undefined) return none;
     const sound = new Map<string, string>();
     for (const attribute of node.attributes) {
       const rule = Object.hasOwn(form.attributes, attribute.name)
@@ -102,6 +103,8 @@ export class AttributeCheck {
     this.tell(markupProblem(code, this.finder, offset, words));
   }
 }
+
+const none: ReadonlyMap<string, string> = new Map();
 
 function fits({ name, value }: AttributeNode, rule: AttributeRule, drawings: readonly string[]): boolean {
   switch (rule.kind) {

@@ -21,7 +21,9 @@ export interface Checked {
 }
 
 /** Words are anything but the white space of ASCII: a fixed space is a word. */
-export const blank = /^[ \t\n\r\f]*$/;
+export function hasWords(text: string): boolean {
+  return /[^ \t\n\r\f]/.test(text);
+}
 
 /** Checks a whole paper. Elements that do not fit are told and left out. */
 export class SubsetCheck {
@@ -47,7 +49,7 @@ export class SubsetCheck {
 
   private text(node: TextNode, parent: FormName): TextNode | undefined {
     if (parent !== root && subset[parent].text === 'words') return node;
-    if (!blank.test(node.text)) {
+    if (hasWords(node.text)) {
       const lead = /^[ \t\n\r\f]*/.exec(node.text)?.[0].length ?? 0;
       this.report('markup-place', node.offset + lead, {
         message: `words stand directly in ${formWords(parent)}`,
@@ -82,6 +84,8 @@ export class SubsetCheck {
   }
 
   private chooseForm(node: ElementNode, parent: FormName): Checked['form'] | undefined {
+    const here = fittingIn(parent, node.name);
+    if (here.length > 0) return this.chooseByClass(node, here);
     const named = forms.filter(([, form]) => form.element === node.name);
     if (named.length === 0) {
       const near = nearest(node.name, new Set(forms.map(([, form]) => form.element)));
@@ -94,8 +98,6 @@ export class SubsetCheck {
       });
       return undefined;
     }
-    const here = named.filter(([, form]) => form.within.includes(parent));
-    if (here.length > 0) return this.chooseByClass(node, here);
     this.report('markup-place', node.offset, {
       message: `\`<${node.name}>\` may not stand in ${formWords(parent)}`,
       expected: childWords(parent),
@@ -104,11 +106,10 @@ export class SubsetCheck {
     return undefined;
   }
 
-  private chooseByClass(
-    node: ElementNode,
-    here: readonly (readonly [Checked['form'], Form])[],
-  ): Checked['form'] | undefined {
+  private chooseByClass(node: ElementNode, here: readonly NamedForm[]): Checked['form'] | undefined {
+    const [only, another] = here;
     const written = node.attributes.find(({ name }) => name === 'class');
+    if (only && !another && !written && only[1].marker === undefined) return only[0];
     const words = (written?.value ?? '').split(/[ \t\n\r\f]+/).filter((word) => word !== '');
     const marked = here.find(([, form]) => form.marker !== undefined && words.includes(form.marker));
     if (marked) return marked[0];
@@ -132,6 +133,26 @@ export class SubsetCheck {
   }
 }
 
+type NamedForm = readonly [Checked['form'], Form];
+
+/** The forms of an element of this name that may stand in `parent`. */
+function fittingIn(parent: FormName, name: string): readonly NamedForm[] {
+  let inParent = fitting.get(parent);
+  if (inParent === undefined) {
+    const all = forms.filter(([, form]) => form.within.includes(parent));
+    const names = new Set(all.map(([, form]) => form.element));
+    inParent = new Map(
+      [...names].map((element) => [element, all.filter(([, form]) => form.element === element)]),
+    );
+    fitting.set(parent, inParent);
+  }
+  return inParent.get(name) ?? none;
+}
+
+const fitting = new Map<FormName, ReadonlyMap<string, readonly NamedForm[]>>();
+
+const none: readonly NamedForm[] = [];
+
 /** A form in a sentence: `<ol class="steps">`. */
 export function formWords(name: FormName): string {
   if (name === root) return 'the paper itself';
@@ -151,7 +172,7 @@ function placesOf(named: readonly Form[]): string {
 
 function isFilled(node: ElementNode): boolean {
   return node.children.some((child) =>
-    child.kind === 'text' ? !blank.test(child.text) : child.name !== 'br',
+    child.kind === 'text' ? hasWords(child.text) : child.name !== 'br',
   );
 }
 

@@ -44,7 +44,7 @@ class LineOfWords {
   }
 
   private text(written: string, style: Style): void {
-    const collapsed = written.replace(/[ \t\n\r\f]+/g, ' ');
+    const collapsed = toCollapse.test(written) ? written.replace(/[ \t\n\r\f]+/g, ' ') : written;
     const text = this.atLineStartOrSpace() ? collapsed.replace(/^ /, '') : collapsed;
     if (text === '') return;
     const last = this.list.at(-1);
@@ -66,6 +66,8 @@ class LineOfWords {
     else this.list[this.list.length - 1] = { ...last, text };
   }
 }
+
+const toCollapse = /[\t\n\r\f]| {2}/;
 
 function sameStyle(a: Style, b: Style): boolean {
   return a.strong === b.strong && a.emphasis === b.emphasis && a.link === b.link;

@@ -7,6 +7,7 @@
  */
 import { type Token, Tokenizer } from 'parse5';
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { plainTree } from './plainTree';
 import { type Finder, markupProblem } from './problem';
 import { voidElements } from './subset';
 
@@ -43,6 +44,15 @@ interface Building extends ElementNode {
 
 /** Reads markup; problems are told to `tell`. */
 export function readTree(
+  html: string,
+  finder: Finder,
+  tell: (problem: Diagnostic) => void,
+): readonly TreeNode[] {
+  return plainTree(html) ?? fullTree(html, finder, tell);
+}
+
+/** The same for any markup. */
+export function fullTree(
   html: string,
   finder: Finder,
   tell: (problem: Diagnostic) => void,

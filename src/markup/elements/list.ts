@@ -1,6 +1,6 @@
 /** `ul`, `ol` and their `li`. */
 import type { Block } from '../block';
-import { blank, type Checked } from '../check';
+import { type Checked, hasWords } from '../check';
 import { baseOf, type ElementReader, elementsOf, type Reader } from '../reader';
 
 /** A plain list. An entry holds either words, which become a paragraph, or blocks. */
@@ -20,7 +20,7 @@ function readEntry(item: Checked, reader: Reader): readonly Block[] {
     return [{ kind: 'paragraph', origin: item.origin, style: 'body', content: reader.words(item) }];
   }
   const mixed = item.children.some((child) =>
-    child.kind === 'text' ? !blank.test(child.text) : !isBlock(child),
+    child.kind === 'text' ? hasWords(child.text) : !isBlock(child),
   );
   if (mixed) {
     reader.report('markup-place', item, {

@@ -3,9 +3,8 @@
  */
 import type { BlockOrigin } from '../block';
 
-interface Stretch {
-  /** Where the stretch begins in the markup. */
-  readonly start: number;
+/** What made a stretch of markup. */
+export interface Source {
   readonly template: string;
   readonly line: number;
   readonly column: number;
@@ -15,30 +14,38 @@ interface Stretch {
 
 /** Tells for every letter of the markup which template, line and column made it. */
 export class Origins {
-  private readonly stretches: Stretch[] = [];
+  private readonly starts: number[] = [];
+  private readonly sources: Source[] = [];
 
   /** Notes that the markup from `start` on came from this place. Call in the order of the markup. */
-  add(stretch: Stretch): void {
-    this.stretches.push(stretch);
+  add(start: number, source: Source): void {
+    this.starts.push(start);
+    this.sources.push(source);
   }
 
   /** The origin of the letter at `offset`; a letter of a value has the place where the value was asked for. */
   at(offset: number): BlockOrigin | undefined {
-    const stretch = this.stretches[this.lastAtOrBefore(offset)];
-    if (!stretch) return undefined;
-    const before = stretch.text.slice(0, offset - stretch.start);
-    const lines = before.split('\n');
-    const last = lines.at(-1) ?? '';
-    const column = lines.length === 1 ? stretch.column + last.length : last.length + 1;
-    return { template: stretch.template, line: stretch.line + lines.length - 1, column };
+    const index = this.lastAtOrBefore(offset);
+    const source = this.sources[index];
+    if (!source) return undefined;
+    const { template, text } = source;
+    const length = Math.min(offset - (this.starts[index] ?? 0), text.length);
+    let { line, column } = source;
+    let from = 0;
+    for (let end = text.indexOf('\n'); end !== -1 && end < length; end = text.indexOf('\n', from)) {
+      line += 1;
+      column = 1;
+      from = end + 1;
+    }
+    return { template, line, column: column + length - from };
   }
 
   private lastAtOrBefore(offset: number): number {
     let low = 0;
-    let high = this.stretches.length - 1;
+    let high = this.starts.length - 1;
     while (low <= high) {
       const middle = (low + high) >> 1;
-      if ((this.stretches[middle]?.start ?? 0) <= offset) low = middle + 1;
+      if ((this.starts[middle] ?? 0) <= offset) low = middle + 1;
       else high = middle - 1;
     }
     return high;

@@ -107,8 +107,7 @@ class Rendering {
         ? node.loc.start.column + (skipped[0]?.length ?? 0)
         : (skipped.at(-1)?.length ?? 0);
     const line = node.loc.start.line + skipped.length - 1;
-    this.origins.add({
-      start: this.html.length,
+    this.origins.add(this.html.length, {
       template: this.current,
       line,
       column: column + 1,
@@ -138,7 +137,7 @@ class Rendering {
       });
       return;
     }
-    this.origins.add({ start: this.html.length, template: this.current, line, column: column + 1, text: '' });
+    this.origins.add(this.html.length, { template: this.current, line, column: column + 1, text: '' });
     this.html += escapeText(String(value));
   }
 
