@@ -1,9 +1,8 @@
 /**
  * Measures font files. Each word is shaped once per face and remembered in font units.
  */
-import type * as fontkit from 'fontkit';
 import { type Face, type FontMetrics, type FontSet, faces } from './metrics';
-import { shaperOf } from './shaper';
+import { type Shaper, shaperOf } from './shaper';
 import { splitWords } from './words';
 
 /** Measures every face from the bytes of its font file (TrueType, OpenType or WOFF). Throws if one cannot be read. */
@@ -13,49 +12,67 @@ export function measureFonts(files: Readonly<Record<Face, Uint8Array>>): FontSet
 }
 
 function measureFace(face: Face, file: Uint8Array): FontMetrics {
-  const { font, shape } = shaperOf(file);
-  const unit = 1 / font.unitsPerEm;
+  const shaper = shaperOf(file);
+  const { heights } = shaper;
+  const unit = 1 / heights.unitsPerEm;
   const advances = new Map<string, number>();
-  const absent = new Map<string, readonly string[]>();
+  const letters = new Letters(shaper);
 
+  /** Of a word without spaces, or of a space. */
   const advanceOf = (word: string): number => {
     const known = advances.get(word);
     if (known !== undefined) return known;
-    const { advance } = shape(word);
+    const advance = shaper.advanceOf(word);
     advances.set(word, advance);
     return advance;
   };
 
   return {
     face,
-    ascent: font.ascent * unit,
-    descent: -font.descent * unit,
-    capHeight: font['OS/2'].capHeight * unit,
-    xHeight: font['OS/2'].xHeight * unit,
+    ascent: heights.ascent * unit,
+    descent: -heights.descent * unit,
+    capHeight: heights.capHeight * unit,
+    xHeight: heights.xHeight * unit,
     widthOf(text, sizePt) {
-      const whole = advances.get(text);
-      if (whole !== undefined) return whole * unit * sizePt;
+      if (!text.includes(' ')) return advanceOf(text) * unit * sizePt;
       let advance = 0;
       for (const word of splitWords(text)) advance += advanceOf(word);
       return advance * unit * sizePt;
     },
-    missing(text) {
-      const known = absent.get(text);
-      if (known !== undefined) return known;
-      const letters = lettersWithoutGlyph(font, text);
-      absent.set(text, letters);
-      return letters;
-    },
+    missing: (text) => (letters.hasAll(text) ? none : letters.missing(text)),
   };
 }
 
-function lettersWithoutGlyph(font: fontkit.Font, text: string): readonly string[] {
-  const letters = new Set<string>();
-  for (const letter of text) {
-    const code = letter.codePointAt(0);
-    if (code !== undefined && !font.hasGlyphForCodePoint(code)) letters.add(letter);
+/** Which letters a font can print, each looked up once. */
+class Letters {
+  /** For each code unit: 0 not looked up, 1 there, 2 not there or half of a letter. */
+  private readonly known = new Uint8Array(0x10000);
+
+  constructor(private readonly shaper: Shaper) {}
+
+  hasAll(text: string): boolean {
+    for (let at = 0; at < text.length; at += 1) {
+      const unit = text.charCodeAt(at);
+      if ((this.known[unit] || this.look(unit)) !== 1) return false;
+    }
+    return true;
   }
-  return letters.size === 0 ? none : [...letters];
+
+  missing(text: string): readonly string[] {
+    const letters = new Set<string>();
+    for (const letter of text) {
+      const code = letter.codePointAt(0);
+      if (code !== undefined && !this.shaper.has(code)) letters.add(letter);
+    }
+    return letters.size === 0 ? none : [...letters];
+  }
+
+  private look(unit: number): number {
+    const isHalf = unit >= 0xd800 && unit <= 0xdfff;
+    const found = !isHalf && this.shaper.has(unit) ? 1 : 2;
+    this.known[unit] = found;
+    return found;
+  }
 }
 
 const none: readonly string[] = [];

@@ -95,3 +95,16 @@ export function classOf(view: DataView, at: number, glyph: number): number {
   }
   return 0;
 }
+
+/** The glyphs in the coverage table at `at`. */
+export function coveredBy(view: DataView, at: number): readonly number[] {
+  const isList = view.getUint16(at) === 1;
+  const glyphs: number[] = [];
+  for (let index = 0; index < view.getUint16(at + 2); index += 1) {
+    const entry = at + 4 + (isList ? 2 : 6) * index;
+    const first = view.getUint16(entry);
+    const last = isList ? first : view.getUint16(entry + 2);
+    for (let glyph = first; glyph <= last; glyph += 1) glyphs.push(glyph);
+  }
+  return glyphs;
+}

@@ -4,38 +4,41 @@
  * Nearly every word of a paper is of this kind, and a general shaper takes most of a run's time for them. What is not
  * surely plain (letters with marks of their own, slanted fractions, a font with more rules) is left to the general one.
  */
-import { classOf, coverageOf, featuresOf, from, type Lookups, type Subtable } from './openType';
-import { type Glyphs, glyphsOf, tablesOf } from './sfnt';
+import type { FontTables } from './fontFile';
+import { classOf, coverageOf, coveredBy, featuresOf, from, type Lookups, type Subtable } from './openType';
+import { type Glyphs, glyphsOf } from './sfnt';
 
 /** A word as glyphs, in the font's own units. */
 export interface ShapedWord {
   readonly advance: number;
-  readonly glyphs: readonly ShapedGlyph[];
+  readonly glyphs: readonly number[];
+  /** How far the pen moves at each glyph. */
+  readonly moves: readonly number[];
+  /** How far each glyph is set off to the right; left out if none is. */
+  readonly offsets?: readonly number[];
+  /** The letters that each glyph stands for; left out if they are the letters of the word, one by one. */
+  readonly letters?: readonly (readonly number[])[];
 }
 
-/** One glyph: the letters it stands for, its own width, how far the pen moves, how far it is set off to the right. */
-export interface ShapedGlyph {
-  readonly id: number;
-  readonly codePoints: readonly number[];
-  readonly width: number;
-  readonly advance: number;
-  readonly offset: number;
+/** Shapes plain words; what is not plain in its font it leaves undone. */
+export interface PlainShaper {
+  shape(word: string): ShapedWord | undefined;
+  /** How far a word moves the pen: less work than shaping it. */
+  advanceOf(word: string): number | undefined;
 }
-
-/** Shapes a word, or nothing if it is not plain in this font. */
-export type PlainShaper = (word: string) => ShapedWord | undefined;
 
 /** Features a general shaper applies to Latin text unasked. */
 const unasked = new Set(
   'rvrn rclt rlig calt clig liga locl ccmp abvm blwm mark mkmk curs dist kern rtlm rtla ltra ltrm'.split(' '),
 );
 
+const shapesNothing: PlainShaper = { shape: () => undefined, advanceOf: () => undefined };
+
 /** A shaper of the plain words of a font; one that shapes none if the font has rules of another kind. */
-export function plainShaper(sfnt: Uint8Array): PlainShaper {
-  const tables = tablesOf(sfnt);
+export function plainShaper(tables: FontTables): PlainShaper {
   const glyphs = glyphsOf(tables);
-  const [gsub, gpos] = [tables.get('GSUB'), tables.get('GPOS')];
-  if (glyphs === undefined || gsub === undefined || gpos === undefined) return () => undefined;
+  const [gsub, gpos] = [tables.view('GSUB'), tables.view('GPOS')];
+  if (glyphs === undefined || gsub === undefined || gpos === undefined) return shapesNothing;
   const substitutions = featuresOf(gsub, 7);
   const positions = featuresOf(gpos, 9);
   const ligatures = substitutions.get('liga') ?? [];
@@ -46,10 +49,13 @@ export function plainShaper(sfnt: Uint8Array): PlainShaper {
     (tag) => unasked.has(tag) && !known.has(tag),
   );
   const fits = ligatures.flat().every(isLigature) && pairs.flat().every(isPair) && pairs.length > 0;
-  if (strange || !fits) return () => undefined;
-  const kern = kerning(pairs);
-  return (word) => shapePlain(word, glyphs, ligatures, kern);
+  if (strange || !fits) return shapesNothing;
+  const marks = [...(positions.get('mark') ?? []), ...(positions.get('mkmk') ?? [])].flat().flatMap(covered);
+  return new PlainFont(glyphs, new Set(marks), ligatures, kerning(pairs));
 }
+
+/** The glyphs that a subtable begins with: of ligatures the first, of marks the marks. */
+const covered = ({ view }: Subtable): readonly number[] => coveredBy(view, view.getUint16(2));
 
 const isLigature = ({ type }: Subtable): boolean => type === 4;
 
@@ -59,39 +65,92 @@ const isPair = ({ type, view }: Subtable): boolean =>
 
 const movesAdvance = 0x0004;
 
-function shapePlain(
-  word: string,
-  glyphs: Glyphs,
-  ligatures: Lookups,
-  kern: (left: number, right: number) => number,
-): ShapedWord | undefined {
-  const letters: { id: number; codePoints: readonly number[] }[] = [];
-  for (let at = 0; at < word.length; at += 1) {
-    const code = word.charCodeAt(at);
-    const id = isPlain(code) ? glyphs.of(code) : 0;
-    if (id === 0) return undefined;
-    letters.push({ id, codePoints: [code] });
+/** One more than the last code point of a plain letter. */
+const plainEnd = 0x2220;
+
+class PlainFont implements PlainShaper {
+  /** One more than the glyph of each letter, 1 if it is not plain; 0 if it has not been looked up. */
+  private readonly known = new Uint16Array(plainEnd);
+  /** Glyphs that a ligature begins with. */
+  private readonly joining: ReadonlySet<number>;
+
+  constructor(
+    private readonly glyphs: Glyphs,
+    /** Glyphs that are put on the letter before them. */
+    private readonly marks: ReadonlySet<number>,
+    private readonly ligatures: Lookups,
+    private readonly kern: (left: number, right: number) => number,
+  ) {
+    this.joining = new Set(ligatures.flat().flatMap(covered));
   }
-  for (const lookup of ligatures) join(letters, lookup);
-  let advance = 0;
-  const shaped = letters.map(({ id, codePoints }, index): ShapedGlyph => {
-    const next = letters[index + 1];
-    const width = glyphs.advance(id);
-    const moved = width + (next === undefined ? 0 : kern(id, next.id));
-    advance += moved;
-    return { id, codePoints, width, advance: moved, offset: 0 };
-  });
-  return { advance, glyphs: shaped };
+
+  advanceOf(word: string): number | undefined {
+    let advance = 0;
+    let before = 0;
+    for (let at = 0; at < word.length; at += 1) {
+      const glyph = this.glyphOf(word.charCodeAt(at));
+      if (glyph === 0) return undefined;
+      if (this.joining.has(glyph)) return this.shape(word)?.advance;
+      if (before !== 0) advance += this.kern(before, glyph);
+      advance += this.glyphs.advance(glyph);
+      before = glyph;
+    }
+    return advance;
+  }
+
+  shape(word: string): ShapedWord | undefined {
+    const glyphs: number[] = [];
+    let joins = false;
+    for (let at = 0; at < word.length; at += 1) {
+      const glyph = this.glyphOf(word.charCodeAt(at));
+      if (glyph === 0) return undefined;
+      joins ||= this.joining.has(glyph);
+      glyphs.push(glyph);
+    }
+    if (!joins) return this.set(glyphs);
+    const letters = glyphs.map((id, at) => ({ id, codePoints: [word.charCodeAt(at)] }));
+    for (const lookup of this.ligatures) join(letters, lookup);
+    if (letters.length === glyphs.length) return this.set(letters.map(({ id }) => id));
+    return {
+      ...this.set(letters.map(({ id }) => id)),
+      letters: letters.map(({ codePoints }) => codePoints),
+    };
+  }
+
+  /** Glyphs side by side, pairs moved together. */
+  private set(glyphs: readonly number[]): ShapedWord {
+    let advance = 0;
+    const moves: number[] = [];
+    for (let at = 0; at < glyphs.length; at += 1) {
+      const [glyph = 0, next] = [glyphs[at], glyphs[at + 1]];
+      const moved = this.glyphs.advance(glyph) + (next === undefined ? 0 : this.kern(glyph, next));
+      moves.push(moved);
+      advance += moved;
+    }
+    return { advance, glyphs, moves };
+  }
+
+  /** The glyph of a plain letter; 0 if the letter is not plain or the font lacks it. */
+  private glyphOf(code: number): number {
+    if (code >= plainEnd) return 0;
+    const known = this.known[code] ?? 0;
+    if (known !== 0) return known - 1;
+    const found = isPlain(code) ? this.glyphs.of(code) : 0;
+    const glyph = this.marks.has(found) ? 0 : found;
+    this.known[code] = glyph + 1;
+    return glyph;
+  }
 }
 
-/** Latin letters, figures and signs without marks that are put on others; no soft hyphen, no fraction slash. */
+/** Latin letters, figures, signs and arrows without marks that are put on others; no soft hyphen, no fraction slash. */
 function isPlain(code: number): boolean {
   if (code < 0x180) return code >= 0x20 && (code < 0x7f || code > 0x9f) && !putOn.has(code);
-  return (code >= 0x2010 && code <= 0x2027) || (code >= 0x2030 && code <= 0x203a) || code === 0x2212;
+  if (code < 0x2190) return (code >= 0x2010 && code <= 0x2027) || (code >= 0x2030 && code <= 0x203a);
+  return code <= 0x2193 || code === 0x2212;
 }
 
-/** Grave, diaeresis, soft hyphen, macron, acute, cedilla by themselves. */
-const putOn = new Set([0x60, 0xa8, 0xad, 0xaf, 0xb4, 0xb8]);
+/** Diaeresis, soft hyphen, macron, acute, cedilla by themselves. */
+const putOn = new Set([0xa8, 0xad, 0xaf, 0xb4, 0xb8]);
 
 type Letter = { readonly id: number; readonly codePoints: readonly number[] };
 

@@ -2,24 +2,38 @@
  * The tables of a TrueType or OpenType file that measuring needs, read where they lie (ISO/IEC 14496-22).
  */
 
+import type { FontTables } from './fontFile';
+
+/** Heights of a face and its own units, as the tables `head`, `hhea` and `OS/2` give them. */
+export interface FaceHeights {
+  readonly unitsPerEm: number;
+  readonly ascent: number;
+  /** Below zero. */
+  readonly descent: number;
+  readonly capHeight: number;
+  readonly xHeight: number;
+}
+
+/** The heights of a face. Throws if the font does not say them. */
+export function heightsOf(tables: FontTables): FaceHeights {
+  const [head, hhea, os2] = ['head', 'hhea', 'OS/2'].map((tag) => tables.view(tag));
+  if (!head || !hhea || !os2 || os2.getUint16(0) < 2)
+    throw new Error('the font does not say how tall its letters are');
+  return {
+    unitsPerEm: head.getUint16(18),
+    ascent: hhea.getInt16(4),
+    descent: hhea.getInt16(6),
+    capHeight: os2.getInt16(88),
+    xHeight: os2.getInt16(86),
+  };
+}
+
 /** The glyphs of a font: which one stands for a letter, and how far each moves the pen. */
 export interface Glyphs {
   /** The glyph for a code point; 0 if the font has none. */
   of(codePoint: number): number;
   /** Width in the font's own units. */
   advance(glyph: number): number;
-}
-
-/** Tables of a font file by their tags. Throws a RangeError if the file ends before they do. */
-export function tablesOf(sfnt: Uint8Array): ReadonlyMap<string, DataView> {
-  const file = new DataView(sfnt.buffer, sfnt.byteOffset, sfnt.byteLength);
-  const tables = new Map<string, DataView>();
-  for (let index = 0; index < file.getUint16(4); index += 1) {
-    const at = 12 + 16 * index;
-    const offset = sfnt.byteOffset + file.getUint32(at + 8);
-    tables.set(tagAt(file, at), new DataView(sfnt.buffer, offset, file.getUint32(at + 12)));
-  }
-  return tables;
 }
 
 /** Four letters of a tag. */
@@ -32,9 +46,9 @@ export function tagAt(view: DataView, at: number): string {
   );
 }
 
-/** Glyphs of a font with a Unicode `cmap` of format 4 and TrueType widths; nothing if it has others. */
-export function glyphsOf(tables: ReadonlyMap<string, DataView>): Glyphs | undefined {
-  const [hhea, hmtx, cmap] = [tables.get('hhea'), tables.get('hmtx'), tables.get('cmap')];
+/** Glyphs of a font with a Unicode `cmap` of format 4; nothing if it has others. */
+export function glyphsOf(tables: FontTables): Glyphs | undefined {
+  const [hhea, hmtx, cmap] = [tables.view('hhea'), tables.view('hmtx'), tables.view('cmap')];
   if (hhea === undefined || hmtx === undefined || cmap === undefined) return undefined;
   const subtable = basicPlane(cmap);
   if (subtable === undefined) return undefined;

@@ -1,10 +1,9 @@
 /**
- * Unpacks a WOFF font file (W3C Recommendation "WOFF File Format 1.0") into the TrueType or OpenType file it holds.
- *
- * Font readers unpack each table by themselves, slowly and every time; unpacked once, a font is measured and
- * embedded from the same bytes.
+ * Unpacks a WOFF font file (W3C Recommendation "WOFF File Format 1.0"): a table of it, or all of it into the TrueType or
+ * OpenType file it holds.
  */
 import { inflateSync } from 'node:zlib';
+import { tagAt } from './sfnt';
 
 const woffSignature = 0x774f4646;
 const woffHeaderBytes = 44;
@@ -18,10 +17,27 @@ interface Table {
   readonly bytes: Uint8Array;
 }
 
+/** Whether a file is a WOFF file. */
+export function isWoff(file: Uint8Array): boolean {
+  const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
+  return file.byteLength >= woffHeaderBytes && view.getUint32(0) === woffSignature;
+}
+
+/** Unpacks each table of a WOFF file when it is called for, by its tag. */
+export function packedTables(file: Uint8Array): ReadonlyMap<string, () => Uint8Array> {
+  const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
+  const tables = new Map<string, () => Uint8Array>();
+  for (let index = 0; index < view.getUint16(12); index += 1) {
+    const at = woffHeaderBytes + index * woffEntryBytes;
+    tables.set(tagAt(view, at), () => readTable(file, view, at).bytes);
+  }
+  return tables;
+}
+
 /** The font in `file`, unpacked; a file that is not WOFF is given back as it is. */
 export function unpackWoff(file: Uint8Array): Uint8Array {
+  if (!isWoff(file)) return file;
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
-  if (file.byteLength < woffHeaderBytes || view.getUint32(0) !== woffSignature) return file;
   const count = view.getUint16(12);
   const tables = Array.from({ length: count }, (_, index) =>
     readTable(file, view, woffHeaderBytes + index * woffEntryBytes),

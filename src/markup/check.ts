@@ -171,9 +171,7 @@ function placesOf(named: readonly Form[]): string {
 }
 
 function isFilled(node: ElementNode): boolean {
-  return node.children.some((child) =>
-    child.kind === 'text' ? hasWords(child.text) : child.name !== 'br',
-  );
+  return node.children.some((child) => (child.kind === 'text' ? hasWords(child.text) : child.name !== 'br'));
 }
 
 function excerpt(text: string): string {

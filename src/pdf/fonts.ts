@@ -1,10 +1,13 @@
 /**
- * Fonts as the writer uses them: words turned into glyphs of the embedded subset, each word once.
+ * Fonts as the writer uses them: words turned into glyphs, each word once.
+ *
+ * Glyphs keep the numbers they have in the whole font, so that a word is written the same in every file.
  */
-import type { Face } from '../font/metrics';
+import { type Face, faces } from '../font/metrics';
 import type { ShapedWord } from '../font/plain';
-import { shaperOf } from '../font/shaper';
-import { splitWords } from '../font/words';
+import { type Shaper, shaperOf } from '../font/shaper';
+import { embedFont, type Letters } from './embed';
+import type { ObjectStore } from './objects';
 import { hex4, num } from './syntax';
 
 /** A run of text, ready for a `TJ` operator. */
@@ -25,16 +28,17 @@ interface EncodedWord {
 export interface Ink {
   /** The name of the font in the page's resources. */
   readonly id: string;
-  readonly dictionary: PDFKit.Dictionary;
+  /** The number of the font's object. */
+  readonly object: number;
   encode(text: string): EncodedText;
 }
 
 /** Gives each face when it is first asked for; a face that is never used is not embedded. */
 export class Inks {
-  private readonly inks = new Map<Face, Ink>();
+  private readonly inks = new Map<Face, FaceInk>();
 
   constructor(
-    private readonly doc: PDFKit.PDFDocument,
+    private readonly store: ObjectStore,
     private readonly files: Readonly<Record<Face, Uint8Array>>,
   ) {}
 
@@ -42,56 +46,85 @@ export class Inks {
   of(face: Face): Ink {
     const known = this.inks.get(face);
     if (known) return known;
-    const ink = makeInk(this.doc, this.files[face]);
+    const ink = new FaceInk(`F${faces.indexOf(face) + 1}`, this.store, shaperOf(this.files[face]));
     this.inks.set(face, ink);
     return ink;
   }
+
+  /** Embeds the faces with the glyphs that were used. */
+  finish(): void {
+    for (const ink of this.inks.values()) ink.embed();
+  }
 }
 
-function makeInk(doc: PDFKit.PDFDocument, file: Uint8Array): Ink {
-  const shaper = shaperOf(file);
-  doc.font(shaper.font);
-  const embedded = doc._font;
-  const scale = 1000 / shaper.font.unitsPerEm;
-  const words = new Map<string, EncodedWord>();
-  // glyph 0 stands for a letter the font lacks; readers must not take it for the letter NUL
-  embedded.unicode[0] = [0xfffd];
-  const word = (text: string): EncodedWord => {
-    const known = words.get(text);
-    if (known) return known;
-    const encoded = encodeWord(embedded, shaper.shape(text), scale);
-    words.set(text, encoded);
-    return encoded;
-  };
-  return {
-    id: embedded.id,
-    dictionary: embedded.ref(),
-    encode(text) {
-      let inside = '';
-      let advance = 0;
-      for (const piece of splitWords(text)) {
-        const part = word(piece);
-        inside += part.inside;
-        advance += part.advance;
+class FaceInk implements Ink {
+  readonly object: number;
+  private readonly words = new Map<string, EncodedWord>();
+  /** The letters that each glyph stood for when it was first used. */
+  private readonly letters = new Map<number, Letters>();
+
+  constructor(
+    readonly id: string,
+    private readonly store: ObjectStore,
+    private readonly shaper: Shaper,
+  ) {
+    this.object = store.reserve();
+  }
+
+  encode(text: string): EncodedText {
+    let inside = '';
+    let advance = 0;
+    let start = 0;
+    for (let at = text.indexOf(' '); at !== -1; at = text.indexOf(' ', start)) {
+      if (at > start) {
+        const word = this.word(text.slice(start, at));
+        inside += word.inside;
+        advance += word.advance;
       }
-      return { array: `<${inside}>`, advance };
-    },
-  };
-}
+      const space = this.word(' ');
+      inside += space.inside;
+      advance += space.advance;
+      start = at + 1;
+    }
+    if (start < text.length) {
+      const word = this.word(start === 0 ? text : text.slice(start));
+      inside += word.inside;
+      advance += word.advance;
+    }
+    return { array: `<${inside}>`, advance };
+  }
 
-/** What is read for a glyph that adds nothing to the letters before it: a zero-width space. */
-const nothingSeen: readonly number[] = [0x200b];
+  embed(): void {
+    embedFont(this.shaper, this.letters, this.object, this.store);
+  }
+
+  private word(text: string): EncodedWord {
+    const known = this.words.get(text);
+    if (known) return known;
+    const shaped = this.shaper.shape(text);
+    this.note(text, shaped);
+    const encoded = encodeWord(shaped, this.shaper);
+    this.words.set(text, encoded);
+    return encoded;
+  }
+
+  private note(text: string, { glyphs, letters }: ShapedWord): void {
+    for (let at = 0; at < glyphs.length; at += 1) {
+      const glyph = glyphs[at] ?? 0;
+      if (!this.letters.has(glyph)) this.letters.set(glyph, letters?.[at] ?? [text.charCodeAt(at)]);
+    }
+  }
+}
 
 /** Glyphs move the pen by their own width; what shaping adds or takes (kerning) is a number between them. */
-function encodeWord(font: PDFKit.EmbeddedFont, { glyphs, advance }: ShapedWord, scale: number): EncodedWord {
+function encodeWord({ glyphs, moves, offsets, advance }: ShapedWord, shaper: Shaper): EncodedWord {
+  const scale = 1000 / shaper.heights.unitsPerEm;
   let inside = '';
   let owed = 0;
-  for (const { id: glyph, codePoints, width, advance: moved, offset } of glyphs) {
-    const id = font.subset.includeGlyph(glyph);
-    font.widths[id] ??= width * scale;
-    font.unicode[id] ??= codePoints.length > 0 ? codePoints : nothingSeen;
-    inside += shiftBy(owed + offset, scale) + hex4(id);
-    owed = moved - width - offset;
+  for (let at = 0; at < glyphs.length; at += 1) {
+    const [glyph = 0, offset = 0] = [glyphs[at], offsets?.[at]];
+    inside += shiftBy(owed + offset, scale) + hex4(glyph);
+    owed = (moves[at] ?? 0) - shaper.widthOf(glyph) - offset;
   }
   return { inside: inside + shiftBy(owed, scale), advance: advance * scale };
 }

@@ -57,7 +57,7 @@ class PdfWriter {
       font: '',
     });
     this.store = new ObjectStore(this.doc);
-    this.inks = new Inks(this.doc, options.fontFiles);
+    this.inks = new Inks(this.store, options.fontFiles);
     this.tree = new StructureTree(laidOut.structure, laidOut.pages.length, this.store);
     this.lineEnds = new LineEnds(laidOut);
     this.destinations = new Set(laidOut.destinations.map(({ name }) => name));
@@ -65,6 +65,7 @@ class PdfWriter {
 
   write(): Uint8Array {
     for (const [index, page] of this.laidOut.pages.entries()) this.page(index, page);
+    this.inks.finish();
     this.catalog();
     this.doc.endMetadata = () => this.metadata();
     this.doc.end();
@@ -88,8 +89,8 @@ class PdfWriter {
       else links.push(this.link(item, handle));
     }
     this.doc.addContent(latin(content.finish()));
-    const fonts: Record<string, PDFKit.Dictionary> = this.doc.page.fonts;
-    for (const [name, ink] of content.fonts) fonts[name] = ink.dictionary;
+    const fonts: Record<string, unknown> = this.doc.page.fonts;
+    for (const [name, { object }] of content.fonts) fonts[name] = new Raw(ref(object));
     const annotations = links.length === 0 ? {} : { Annots: new Raw(`[${links.join(' ')}]`) };
     Object.assign(dictionary.data, { Tabs: 'S', StructParents: index, ...annotations });
   }

@@ -5,6 +5,7 @@
  * They are the machine checks that our files can break; they are not a verdict of conformance.
  */
 import { type Dict, isDict, Name, operations, type PdfFile, Ref, Stream, type Value } from './pdfFile';
+import { lettersByGlyph } from './pdfText';
 
 /** One check. */
 export interface Check {
@@ -157,12 +158,7 @@ function unicodeBreaches(file: PdfFile): readonly string[] {
   return fontsOf(file).flatMap((font) => {
     const map = file.get(font.ToUnicode);
     if (!(map instanceof Stream)) return [`${nameOf(font.BaseFont)} has no ToUnicode`];
-    const tables = [...map.bytes.toString('latin1').matchAll(/\[([^\]]*)\]/g)].map(
-      ([, table]) => table ?? '',
-    );
-    const values = tables.flatMap((table) =>
-      [...table.matchAll(/<([^>]*)>/g)].map(([, hex]) => (hex ?? '').replaceAll(' ', '').toUpperCase()),
-    );
+    const values = [...lettersByGlyph(map.bytes.toString('latin1')).values()];
     const bad = ['', '0000', 'FEFF', 'FFFE'];
     return unless(values.length > 0, 'an empty ToUnicode').concat(
       values.flatMap((hex) => unless(!bad.includes(hex), `${nameOf(font.BaseFont)} maps a glyph to ${hex}`)),

@@ -51,26 +51,31 @@ export async function textOf(bytes: Uint8Array): Promise<readonly (readonly Foun
 export function shownText(file: PdfFile, pageIndex: number): readonly string[] {
   const page = file.dict(file.pages[pageIndex]);
   const fonts = file.dict(file.dict(page.Resources).Font);
-  let letters: readonly string[] = [];
+  let letters: ReadonlyMap<number, string> = new Map();
   return operations(file.stream(page.Contents)).flatMap(({ operator, operands: [first] }) => {
     if (operator === 'Tf' && first instanceof Name) letters = lettersOf(file, file.dict(fonts[first.name]));
     if (operator !== 'Tj' && operator !== 'TJ') return [];
     const strings = Array.isArray(first) ? first.filter((one) => typeof one === 'string') : [first];
     const codes = Buffer.from(strings.join(''), 'latin1');
     return [
-      Array.from({ length: codes.length / 2 }, (_, at) => letters[codes.readUInt16BE(at * 2)] ?? '?').join(
-        '',
-      ),
+      Array.from(
+        { length: codes.length / 2 },
+        (_, at) => letters.get(codes.readUInt16BE(at * 2)) ?? '?',
+      ).join(''),
     ];
   });
 }
 
-/** Letters by glyph, from a ToUnicode table of consecutive ranges. */
-function lettersOf(file: PdfFile, font: Dict): readonly string[] {
-  const table = file.stream(font.ToUnicode).bytes.toString('latin1');
-  return [...table.matchAll(/\[([^\]]*)\]/g)].flatMap(([, range = '']) =>
-    [...range.matchAll(/<([^>]*)>/g)].map(([, hex = '']) =>
-      Buffer.from(hex.replaceAll(' ', ''), 'hex').swap16().toString('utf16le'),
-    ),
-  );
+/** What each glyph of a font stands for, as text. */
+function lettersOf(file: PdfFile, font: Dict): ReadonlyMap<number, string> {
+  const table = lettersByGlyph(file.stream(font.ToUnicode).bytes.toString('latin1'));
+  const text = (hex: string) => Buffer.from(hex, 'hex').swap16().toString('utf16le');
+  return new Map([...table].map(([glyph, hex]) => [glyph, text(hex)]));
+}
+
+/** The `bfchar` lines of a ToUnicode table: letters in UTF-16 as hexadecimal digits, by glyph. */
+export function lettersByGlyph(table: string): ReadonlyMap<number, string> {
+  const lists = [...table.matchAll(/\d+ beginbfchar\n([\s\S]*?)endbfchar/g)].map(([, list = '']) => list);
+  const lines = lists.flatMap((list) => [...list.matchAll(/^<([0-9A-F]{4})> <([0-9A-F]*)>$/gm)]);
+  return new Map(lines.map(([, glyph = '', hex = '']) => [Number.parseInt(glyph, 16), hex]));
 }

@@ -61,7 +61,9 @@ const damage: Readonly<Record<string, (file: PdfFile) => void>> = {
   'UA 7.18.5-2': (file) => delete firstLink(file).Contents,
   'UA 7.21.4.1': (file) => delete fontWith(file, 'FontFile2').FontFile2,
   'UA 7.21.7': (file) =>
-    edit(file, fontWith(file, 'ToUnicode').ToUnicode, (text) => text.replace(/\[<[^>]*>/, '[<0000>')),
+    edit(file, fontWith(file, 'ToUnicode').ToUnicode, (text) =>
+      text.replace(/(beginbfchar\n<....>) <[^>]*>/, '$1 <0000>'),
+    ),
   'UA 7.21.8': editPage((text) => text.replace(/<[0-9A-F]{4}/, '<0000')),
   'A 6.1.3': (file) => delete file.trailer.ID,
   'A 6.2.3': (file) => delete file.catalog.OutputIntents,
