@@ -6,7 +6,7 @@
  * not through a check valve or a pump; forward both pass, since neither is meant to hold. Relief and safety valves hold.
  */
 import type { Car, PartId, Place } from '../car/car';
-import type { Pipe } from '../car/plant';
+import type { Fluid, Pipe } from '../car/plant';
 import { cheapestCut } from './minCut';
 
 /** What leaks. */
@@ -96,19 +96,26 @@ class Plumbing {
    */
   private feeds(leak: Leak): Feeds {
     const { car } = this;
-    const ids = [...car.parts.keys()].filter((id) => car.plant.into.has(id) || car.plant.out.has(id));
-    const index = new Map(ids.map((id, at) => [id, at]));
+    const onLines = [...car.parts.keys()].filter((id) => car.plant.into.has(id) || car.plant.out.has(id));
+    const sides = onLines.flatMap((id) => sidesOf(car, id).map((fluid) => ({ id, fluid })));
+    const ids = sides.map(({ id }) => id);
+    const nodes = new Map(sides.map(({ id, fluid }, node) => [sideKey(id, fluid), node]));
+    const index = new Map(ids.map((id, node) => [id, node]));
     const target = ids.length;
-    const at = (id: PartId) => index.get(id) ?? -1;
+    const at = (id: PartId, carries: Fluid) => nodes.get(sideKey(id, carries)) ?? index.get(id) ?? -1;
     const edges: (readonly [number, number])[] = [];
     const oil = this.isOil(leak);
     for (const pipe of car.plant.pipes) {
       if ((pipe.carries === 'oil') !== oil) continue;
       const leaks = 'pipe' in leak && leak.pipe.index === pipe.index;
-      if (gives(car, pipe.from, 'forward')) edges.push([at(pipe.from), leaks ? target : at(pipe.to)]);
-      if (gives(car, pipe.to, 'back')) edges.push([at(pipe.to), leaks ? target : at(pipe.from)]);
+      if (gives(car, pipe.from, 'forward'))
+        edges.push([at(pipe.from, pipe.carries), leaks ? target : at(pipe.to, pipe.carries)]);
+      if (gives(car, pipe.to, 'back'))
+        edges.push([at(pipe.to, pipe.carries), leaks ? target : at(pipe.from, pipe.carries)]);
     }
-    if ('part' in leak) edges.push([at(leak.part), target]);
+    if ('part' in leak) {
+      for (const [node, id] of ids.entries()) if (id === leak.part) edges.push([node, target]);
+    }
     return { edges, ids, index };
   }
 
@@ -167,6 +174,22 @@ class Plumbing {
   private placeOf(id: PartId): Place | undefined {
     return this.car.places.get(this.car.parts.get(id)?.place ?? '');
   }
+}
+
+/**
+ * What is kept apart in a part. Where two fluids each come in and go out, as in a feed heater, a wall stands between them
+ * and neither feeds the other; anywhere else all that comes in can go out, and there is one side with no name.
+ */
+function sidesOf(car: Car, id: PartId): readonly (Fluid | undefined)[] {
+  const into = new Set((car.plant.into.get(id) ?? []).map(({ carries }) => carries));
+  const through = new Set(
+    (car.plant.out.get(id) ?? []).map(({ carries }) => carries).filter((fluid) => into.has(fluid)),
+  );
+  return isSource(car, id) || through.size < 2 ? [undefined] : [...through];
+}
+
+function sideKey(id: PartId, fluid: Fluid | undefined): string {
+  return fluid === undefined ? id : `${id} ${fluid}`;
 }
 
 /** Whether something can come out of a part on that side: from a source, or through it. */

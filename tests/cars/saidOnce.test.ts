@@ -7,7 +7,7 @@ const leavesIt: ReadonlySet<string> = new Set(['open', 'shut']);
 const moves: ReadonlySet<string> = new Set(['open', 'shut', 'crack', 'blow', 'drain']);
 
 /** Words of steps that only make sure, such as the last round of a parked car. */
-const feltAgain = /^(Feel|See|Look|Leave)\b/;
+const feltAgain = /^(Feel|See|Look|If it is not)\b/;
 
 /** Steps that set a part as an earlier step of the same procedure has set it, with nothing in between that moves it. */
 function saidTwice({ id, steps }: Procedure): readonly string[] {

@@ -462,7 +462,7 @@ describe('words and figures', () => {
       'Hold the flame at the pilot burner, then crack the pilot needle valve (F4).',
     );
     expect(crack('us').crack?.remark).toMatch(
-      /^First lift the seat cushion\. To open, turn anticlockwise, 1\/8\u00a0turn and no more\./,
+      /^First lift the seat cushion\. To open, turn anticlockwise, but only 1\/8\u00a0turn\./,
     );
     expect(crack('us').pressure).toBe('15\u00a0psi to 20\u00a0psi');
     // 15 psi = 1.034 bar, 20 psi = 1.379 bar (1 psi = 6894.757 Pa, NIST SP 811); the band may only grow narrower in print

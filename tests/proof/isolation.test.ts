@@ -94,6 +94,24 @@ describe('what to shut on Marigold', () => {
   });
 });
 
+describe('what to shut on Thimble', () => {
+  const found = isolations(demo('thimble').car);
+
+  test('the wall of a feed heater keeps the water out of the exhaust', () => {
+    const one = shutFor(found, 'feed-heater', 'exhaust-muffler');
+    expect(one.sources).toEqual(['boiler']);
+    expect(one.valves).toEqual(['throttle-valve']);
+    expect(one.fromSeat).toEqual(['throttle-valve']);
+  });
+
+  test('a leak of the heater itself is fed from both of its sides', () => {
+    const one = found.find(({ leak }) => 'part' in leak && leak.part === 'feed-heater');
+    expect(new Set(one?.sources)).toEqual(new Set(['water-tank', 'boiler']));
+    expect(one?.valves).toContain('throttle-valve');
+    expect(one?.valves?.length).toBe(2);
+  });
+});
+
 describe.each(['marigold', 'thimble', 'heron'])('every leak of %s', (name) => {
   const { car } = demo(name);
 
@@ -134,24 +152,27 @@ function fedWith(
     if (device === 'relief-valve' || device === 'safety-valve') return false;
     return device !== 'check-valve' || !back;
   };
-  const seen = new Set<PartId>();
-  const waiting: PartId[] = [];
-  const into = (id: PartId) => {
-    if (!seen.has(id)) waiting.push(id);
-    seen.add(id);
+  // in a feed heater a wall stands between the water and the steam, so it matters on which side one comes to it
+  const isHeater = (id: PartId) => kind(id) === 'feed-heater';
+  const seen = new Set<string>();
+  const waiting: { readonly id: PartId; readonly side: string }[] = [];
+  const into = (id: PartId, carries: string) => {
+    const side = isHeater(id) ? carries : '';
+    if (!seen.has(`${id} ${side}`)) waiting.push({ id, side });
+    seen.add(`${id} ${side}`);
   };
-  if ('part' in leak) into(leak.part);
+  if ('part' in leak) for (const { carries } of pipes) into(leak.part, carries);
   else {
-    if (gives(leak.pipe.from, false)) into(leak.pipe.from);
-    if (gives(leak.pipe.to, true)) into(leak.pipe.to);
+    if (gives(leak.pipe.from, false)) into(leak.pipe.from, leak.pipe.carries);
+    if (gives(leak.pipe.to, true)) into(leak.pipe.to, leak.pipe.carries);
   }
-  for (const id of waiting) {
+  for (const { id, side } of waiting) {
     if (holds(id)) return true;
     for (const pipe of pipes) {
       const leaks = 'pipe' in leak && leak.pipe.index === pipe.index;
-      if (leaks) continue;
-      if (pipe.to === id && gives(pipe.from, false)) into(pipe.from);
-      if (pipe.from === id && gives(pipe.to, true)) into(pipe.to);
+      if (leaks || (isHeater(id) && pipe.carries !== side)) continue;
+      if (pipe.to === id && gives(pipe.from, false)) into(pipe.from, pipe.carries);
+      if (pipe.from === id && gives(pipe.to, true)) into(pipe.to, pipe.carries);
     }
   }
   return false;

@@ -197,7 +197,7 @@ function asFigures(
         ...common,
         doubt: {
           basis: rate?.estimated === true ? 'estimated' : 'computed',
-          words: 'with nobody pumping; an engine pump makes it longer',
+          words: 'with nobody pumping, and no pump that the engine drives',
         },
       };
     }),

@@ -58,6 +58,8 @@ export interface LeakContext {
     readonly seated: boolean;
     readonly last: boolean;
   }[];
+  /** Whether all of those are reached from the seat. */
+  readonly seatIsEnough: boolean;
   readonly fromSeat: readonly { readonly tag: string; readonly name: string; readonly last: boolean }[];
 }
 
@@ -102,6 +104,7 @@ function grouped(rows: readonly IsolationRow[]): readonly LeakContext[] {
           seated: reach === 'seated',
           last: index === first.shut.length - 1,
         })),
+        seatIsEnough: first.shut.length > 0 && first.shut.every(({ reach }) => reach === 'seated'),
         fromSeat: first.fromSeat.map(({ tag, name }, index) => ({
           tag,
           name,
