@@ -107,8 +107,7 @@ describe('what to shut on Thimble', () => {
   test('a leak of the heater itself is fed from both of its sides', () => {
     const one = found.find(({ leak }) => 'part' in leak && leak.part === 'feed-heater');
     expect(new Set(one?.sources)).toEqual(new Set(['water-tank', 'boiler']));
-    expect(one?.valves).toContain('throttle-valve');
-    expect(one?.valves?.length).toBe(2);
+    expect(new Set(one?.valves)).toEqual(new Set(['throttle-valve', 'water-tank-valve', 'bypass-valve']));
   });
 });
 
