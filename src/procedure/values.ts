@@ -48,6 +48,7 @@ export const carValueMeanings = {
   'boiler.least-to-move': 'The least at which the car is moved.',
   'boiler.blow-down': 'The pressure at which it is blown down.',
   'boiler.draws-full': 'There if the boiler draws itself full as it cools.',
+  'boiler.never-draws-full': 'There if it is known not to draw itself full.',
   'boiler.glass': 'There if its level is read on a glass with steam up.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
@@ -81,6 +82,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       'least-to-move': print.show(boiler['least-to-move'], 'up'),
       'blow-down': print.show(boiler['blow-down-pressure'], 'down'),
       'draws-full': boiler['draws-full'] === 'yes' ? 'yes' : undefined,
+      'never-draws-full': boiler['draws-full'] === 'no' ? 'yes' : undefined,
       glass: car.spec.boiler.level.some(
         ({ gauge, when }) => when !== 'cold' && car.spec.gauges[gauge]?.kind === 'glass',
       )
