@@ -16,7 +16,7 @@ const library = theLibrary();
 const verbs = new Set(
   (
     'Agree Aim Ask Begin Blow Brake Bring Call Come Compare Cover Crack Dip Dress Empty Feel Fill Find Fit Get Give Go Hang Have Hold Join Lay Leave Let Light ' +
-    'Listen Look Mop Oil Open Play Press Prove Pull Pump Push Put Read Rock See Set Shut Sit Smell Sound Stand Stay Stop Stow Strain Switch Take Touch Try Wait Walk ' +
+    'Listen Look Mop Oil Open Play Press Prove Pull Pump Push Put Read Rock See Set Shut Sit Slacken Smell Sound Stand Stay Stop Stow Strain Switch Take Tighten Touch Try Wait Walk ' +
     'Watch Work Write'
   ).split(' '),
 );
