@@ -22,6 +22,7 @@ import { phrasesFor } from './paper/phrase';
 import { type Plans, readPlans } from './paper/plans';
 import { papersOf } from './paper/registry';
 import { type Sayings, sayingsIn } from './paper/sayings';
+import { drawnSigns, readSigns, type Signs, unknownSigns } from './paper/signs';
 import { templateHelpers } from './paper/templateHelpers';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
@@ -59,6 +60,7 @@ export interface Workshop {
   readonly languages: Languages;
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
+  readonly signWords: Signs;
   readonly theme: SilentTheme;
   readonly screen: SilentLook;
   /** Text of each template as it stands in its file. */
@@ -112,10 +114,12 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     style: shared.texts.get('screen/page.css') ?? '',
     script: shared.texts.get('screen/page.js') ?? '',
   });
+  const signs = from('signs.yaml', readSigns);
   const theme = from(`themes/${shared.theme ?? 'plain'}.yaml`, (text, file) => readTheme(text, file, fonts));
   const guideFiles = readGuide(shared.texts, {
     procedures: procedureIds,
     cautions: cautionIds ?? [],
+    signs: signs.ok ? [...signs.value.keys()] : [],
   });
   const all = [
     liquids,
@@ -125,9 +129,10 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     ...(library.ok ? [day] : []),
     glossary,
     faults,
+    signs,
     theme,
     screen,
-    ...(library.ok ? [guideFiles] : []),
+    ...(library.ok && signs.ok ? [guideFiles] : []),
   ];
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
   if (
@@ -138,11 +143,14 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     !day.ok ||
     !glossary.ok ||
     !faults.ok ||
+    !signs.ok ||
     !theme.ok ||
     !screen.ok ||
     !guideFiles.ok
   )
     return bad(problems);
+  const strange = unknownSigns(library.value, signs.value);
+  if (strange.length > 0) return bad([...problems, ...strange]);
   const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
   if (!templates.ok) return bad([...problems, ...templates.problems]);
   return good(
@@ -155,6 +163,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       languages: languages.value,
       glossary: glossary.value,
       faults: faults.value,
+      signWords: signs.value,
       theme: theme.value,
       screen: screen.value,
       templateSources: shared.templates,
@@ -266,6 +275,7 @@ export function worldOf(ready: ReadyCar, workshop: Workshop, earlier?: EarlierIs
     screen: lookInWords(workshop.screen, language.furniture),
     phrases: phrasesFor(car.spec, language),
     ...(earlier === undefined ? {} : { earlier: worldOf(earlier.ready, earlier.workshop) }),
+    signs: drawnSigns(workshop.signWords, language),
   };
 }
 

@@ -89,7 +89,7 @@ function rowOf(paper: MadePaper, place: string): Row {
   return {
     paper: paper.title,
     pages: String(pages),
-    size: `${sheetWords(paper.laidOut)}${turnedOn(paper.turning)}`,
+    size: `${sheetWords(paper.laidOut)}${turnedOn(paper.turning)}${paper.lightOnDark ? ', light on dark: takes much ink' : ''}`,
     file: relative('.', place),
   };
 }

@@ -89,6 +89,13 @@ class UnitWalk {
         return { ...block, blocks: this.blocks(block.blocks) };
       case 'steps':
         return { ...block, items: block.items.map((item) => this.step(item)) };
+      case 'signs':
+        return {
+          ...block,
+          items: block.items.map((item) =>
+            this.unit(item, 'sign', `${item.sign.name} ${said(item.content)}`),
+          ),
+        };
       case 'definitions':
         return { ...block, items: block.items.map((item) => this.definition(item)) };
       case 'table': {
@@ -112,7 +119,12 @@ class UnitWalk {
     return this.unit(
       block,
       'caution',
-      [block.signal, block.brief === true ? 'brief' : 'whole', ...parts].join('\n'),
+      [
+        block.signal,
+        block.brief === true ? 'brief' : 'whole',
+        ...(block.signs ?? []).map(({ name }) => name),
+        ...parts,
+      ].join('\n'),
     );
   }
 

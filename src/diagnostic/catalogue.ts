@@ -81,6 +81,7 @@ export const catalogue = {
   'markup-heading': 'A heading skips a level.',
   'markup-id': 'Two elements have the same id.',
   'markup-link': 'A link leads to an id that does not exist.',
+  'markup-sign': 'The markup names a safety sign that there is not.',
   'markup-drawing': 'A figure names a drawing that does not exist.',
 
   // papers: what is cut out and hung on the car
@@ -146,6 +147,7 @@ export const catalogue = {
   'file-unwritable': 'Papers cannot be written where they should go.',
   'folder-absent': 'The folder of its own that a spec names is not there.',
   'folder-strange': 'A file in the folder of its own takes the place of none of the program’s.',
+  'shared-sign': 'A safety sign is named that the program cannot draw, or one that it can has no words.',
   'theme-unknown': 'The theme that the spec names is not there.',
   'paper-unknown': 'There is no paper of that name.',
 

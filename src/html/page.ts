@@ -31,6 +31,8 @@ export interface ScreenPageOptions {
   readonly fingerprint: string;
   /** The car is made up, and the page must say so. */
   readonly invented: boolean;
+  /** Dark whatever the device asks for, for what is read without light. */
+  readonly dark?: boolean;
   readonly look: ScreenLook;
   /** The fonts that drawings were measured with; the page itself uses the reader's own. */
   readonly fonts: FontSet;
@@ -54,7 +56,12 @@ export function writeScreenPage(blocks: readonly Block[], options: ScreenPageOpt
       element('script', {}, Html.sound(`\n${options.look.script}\n`)),
     ]),
   );
-  const attributes = { lang: options.language, dir: 'ltr', 'data-fingerprint': options.fingerprint };
+  const attributes = {
+    lang: options.language,
+    dir: 'ltr',
+    class: options.dark === true ? 'in-the-dark' : undefined,
+    'data-fingerprint': options.fingerprint,
+  };
   const page = element('html', attributes, '\n', head(options), '\n', body, '\n');
   return `<!DOCTYPE html>\n${page.text}\n`;
 }

@@ -2,7 +2,7 @@
 import { signalWords } from '../language/signal';
 import type { ScreenColours, ScreenLook } from './look';
 
-/** All of it, light by default and on paper, dark where the device asks for it. */
+/** All of it, light by default and on paper, dark where the device or the paper asks for it. */
 export function styleOf({ colours, signals, style }: ScreenLook): string {
   const panels = signalWords.flatMap((signal) => [
     `--${signal}: ${signals[signal].panel};`,
@@ -11,6 +11,7 @@ export function styleOf({ colours, signals, style }: ScreenLook): string {
   return [
     `:root { ${variables(colours.light)} ${panels.join(' ')} }`,
     `@media screen and (prefers-color-scheme: dark) { :root { ${variables(colours.dark)} } }`,
+    `@media screen { :root.in-the-dark { color-scheme: dark; ${variables(colours.dark)} } }`,
     style,
   ].join('\n');
 }

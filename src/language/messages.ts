@@ -20,6 +20,7 @@ export const messageValues = {
   'page-of-pages': ['page', 'pages'],
   'issue-line': ['letter', 'date', 'mark'],
   subject: ['title', 'letter', 'date', 'mark'],
+  sign: ['number', 'means', 'shows'],
   // on strips for dipsticks
   'strip-issue': ['letter', 'mark'],
   'strip-piece': ['piece', 'pieces'],

@@ -87,14 +87,19 @@ interface Pair {
   readonly path: readonly string[];
   readonly letters: Colour;
   readonly ground: Colour;
+  /** Least contrast, if it is more than that of any text. */
+  readonly least?: number;
 }
 
+/** Least contrast of words read without light: WCAG 2.2, success criterion 1.4.6, level AAA. */
+const leastInTheDark = 7;
+
 function tooFaint(theme: SilentTheme, spotOf: SpotOf): Diagnostic[] {
-  return pairsOf(theme).flatMap(({ path, letters, ground }): Diagnostic[] => {
+  return pairsOf(theme).flatMap(({ path, letters, ground, least = leastContrast }): Diagnostic[] => {
     const inColour = contrast(letters, ground);
     const inGrey = contrast(asGrey(letters), asGrey(ground));
-    if (Math.min(inColour, inGrey) >= leastContrast) return [];
-    const how = inColour < leastContrast ? 'in colour' : 'on a printer without colours';
+    if (Math.min(inColour, inGrey) >= least) return [];
+    const how = inColour < least ? 'in colour' : 'on a printer without colours';
     return [
       {
         code: 'theme-contrast',
@@ -102,7 +107,7 @@ function tooFaint(theme: SilentTheme, spotOf: SpotOf): Diagnostic[] {
         message: `\`${letters}\` on \`${ground}\` is too faint to be read ${how}`,
         at: spotOf(path),
         found: `a contrast of ${inColour.toFixed(2)} in colour and ${inGrey.toFixed(2)} in grey`,
-        expected: `at least ${leastContrast} (WCAG 2.2)`,
+        expected: `at least ${least} (WCAG 2.2)`,
         mend: 'move the two colours further apart in lightness',
       },
     ];
@@ -124,5 +129,11 @@ function pairsOf(theme: SilentTheme): Pair[] {
     { path: ['tabs', 'letters'], letters: theme.tabs.letters, ground: theme.tabs.panel },
     { path: ['tabs', 'panel'], letters: theme.tabs.panel, ground: colours.paper },
   ];
-  return [...plain, ...panels, ...tabs];
+  const dark = {
+    path: ['dark', 'ink'],
+    letters: theme.dark.ink,
+    ground: theme.dark.paper,
+    least: leastInTheDark,
+  };
+  return [...plain, ...panels, ...tabs, dark];
 }

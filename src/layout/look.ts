@@ -53,6 +53,12 @@ export interface CautionLook {
   >;
 }
 
+/** How safety signs are set: their height, and the numbers under them. */
+export interface SignLook {
+  readonly heightPt: number;
+  readonly label: TextStyle;
+}
+
 /** Lengths between and around blocks, in points. */
 export interface SpaceLook {
   readonly paragraph: number;
@@ -82,6 +88,7 @@ export interface Look {
   readonly tables: Readonly<Record<TableBlock['style'], readonly TextStyle[]>>;
   readonly steps: StepsLook;
   readonly cautions: CautionLook;
+  readonly signs: SignLook;
   readonly space: SpaceLook;
   readonly line: Theme['line'];
   readonly colours: Theme['colours'];

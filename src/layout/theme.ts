@@ -53,6 +53,7 @@ export const themeSchema = z.strictObject({
     letters: colour,
   }),
   card: z.strictObject({ marginMm: length }),
+  dark: z.strictObject({ paper: colour, ink: colour, padMm: length }),
   type: z.strictObject({
     body: type,
     lead: type,
@@ -114,6 +115,13 @@ export interface Theme extends SilentTheme {
 /** A theme in the words of a language. */
 export function themeInWords(theme: SilentTheme, { sheets, signals }: Furniture): Theme {
   return { ...theme, words: sheets, cautions: withSignalWords(theme.cautions, signals) };
+}
+
+/** The same theme for a paper that is read in the dark: light on dark, everything in one ink. */
+export function darkened(theme: Theme): Theme {
+  const { paper, ink } = theme.dark;
+  const colours = { paper, ink, soft: ink, rule: ink, hair: ink, stripe: paper, box: paper };
+  return { ...theme, colours };
 }
 
 /** A kind of text that a theme gives a face and a size. */

@@ -1,6 +1,7 @@
 /**
  * What a caller tells layout: the sheet, the look, the running heads, and how far type may shrink or grow.
  */
+import type { Colour } from '../drawing/drawing';
 import type { Face, FontSet } from '../font/metrics';
 import type { Theme } from './theme';
 
@@ -63,8 +64,12 @@ export interface CardOptions {
   readonly title: string;
   /** What the foot of every face says: car, card, issue, fingerprint. Each piece stays whole if it can. */
   readonly foot: readonly string[];
+  /** What is printed behind everything, and how far beyond the margins of the sheet; left out, the bare paper. */
+  readonly ground?: { readonly colour: Colour; readonly outsetPt: number };
   /** Smallest legible size of each face where the card is read, in points. Type never goes below it. */
   readonly leastPt: Readonly<Record<Face, number>>;
+  /** Height of safety signs, in points: that at which they are told apart where the card is read. */
+  readonly signPt: number;
   /** Largest useful size of the steps, in points. */
   readonly mostPt: number;
   /** How many faces the card may take. More is refused with a reason. */

@@ -10,6 +10,12 @@ import type { AttributeNode, ElementNode } from './tree';
 
 const idForm = /^[A-Za-z][\w.:-]*$/;
 
+/** Names that attributes may give. */
+export interface KnownNames {
+  readonly drawings: readonly string[];
+  readonly signs: readonly string[];
+}
+
 /** Checks attributes one element at a time, then ids and links over the whole paper. */
 export class AttributeCheck {
   private readonly ids = new Map<string, number>();
@@ -17,7 +23,7 @@ export class AttributeCheck {
 
   constructor(
     private readonly finder: Finder,
-    private readonly drawings: readonly string[],
+    private readonly names: KnownNames,
     private readonly tell: (problem: Diagnostic) => void,
   ) {}
 
@@ -38,7 +44,7 @@ export class AttributeCheck {
       const rule = form.attributes[required];
       this.report('markup-attribute', node.offset, {
         message: `\`<${node.name}>\` needs \`${required}\``,
-        expected: rule ? ruleWords(rule, this.drawings) : required,
+        expected: rule ? ruleWords(rule, this.names) : required,
         mend: `write \`<${node.name} ${required}="…">\``,
       });
     }
@@ -68,15 +74,12 @@ export class AttributeCheck {
   }
 
   private value(attribute: AttributeNode, rule: AttributeRule): boolean {
-    if (fits(attribute, rule, this.drawings)) return this.noteNames(attribute, rule);
-    const choices = choicesOf(rule, this.drawings);
+    if (fits(attribute, rule, this.names)) return this.noteNames(attribute, rule);
+    const choices = choicesOf(rule, this.names);
     const near = nearest(attribute.value, choices);
-    this.report(rule.kind === 'drawing' ? 'markup-drawing' : 'markup-value', attribute.offset, {
-      message:
-        rule.kind === 'drawing'
-          ? `there is no drawing \`${attribute.value}\``
-          : `\`${attribute.name}\` cannot be \`${attribute.value}\``,
-      expected: ruleWords(rule, this.drawings),
+    this.report(codeFor(rule), attribute.offset, {
+      message: refusal(attribute, rule),
+      expected: ruleWords(rule, this.names),
       mend: near === undefined ? 'use one of those' : `did you mean \`${near}\`?`,
     });
     return false;
@@ -106,12 +109,28 @@ export class AttributeCheck {
 
 const none: ReadonlyMap<string, string> = new Map();
 
-function fits({ name, value }: AttributeNode, rule: AttributeRule, drawings: readonly string[]): boolean {
+/** The words of an attribute that holds several. */
+export function wordsIn(value: string): readonly string[] {
+  return value.split(/[ \t\n\r\f]+/).filter((word) => word !== '');
+}
+
+function codeFor({ kind }: AttributeRule): DiagnosticCode {
+  if (kind === 'drawing') return 'markup-drawing';
+  return kind === 'signs' ? 'markup-sign' : 'markup-value';
+}
+
+function refusal({ name, value }: AttributeNode, { kind }: AttributeRule): string {
+  if (kind === 'drawing') return `there is no drawing \`${value}\``;
+  if (kind === 'signs') return `there is no safety sign \`${value}\` to be drawn`;
+  return `\`${name}\` cannot be \`${value}\``;
+}
+
+function fits({ name, value }: AttributeNode, rule: AttributeRule, { drawings, signs }: KnownNames): boolean {
   switch (rule.kind) {
     case 'one-of':
       return rule.values.includes(value);
     case 'words': {
-      const words = value.split(/[ \t\n\r\f]+/).filter((word) => word !== '');
+      const words = wordsIn(value);
       const known = words.every((word) => rule.groups.some((group) => group.includes(word)));
       return known && rule.groups.every((group) => words.filter((word) => group.includes(word)).length <= 1);
     }
@@ -125,17 +144,30 @@ function fits({ name, value }: AttributeNode, rule: AttributeRule, drawings: rea
       return value.startsWith('#') && idForm.test(value.slice(1));
     case 'drawing':
       return drawings.includes(value);
+    case 'signs': {
+      const numbers = wordsIn(value);
+      return (
+        numbers.length >= 1 &&
+        numbers.length <= rule.most &&
+        new Set(numbers).size === numbers.length &&
+        numbers.every((number) => signs.includes(number))
+      );
+    }
   }
 }
 
-function choicesOf(rule: AttributeRule, drawings: readonly string[]): readonly string[] {
+function choicesOf(rule: AttributeRule, { drawings, signs }: KnownNames): readonly string[] {
   if (rule.kind === 'one-of') return rule.values;
   if (rule.kind === 'words') return rule.groups.flat();
+  if (rule.kind === 'signs') return signs;
   return rule.kind === 'drawing' ? drawings : [];
 }
 
 /** What an attribute may hold, in words. */
-export function ruleWords(rule: AttributeRule, drawings: readonly string[] = []): string {
+export function ruleWords(
+  rule: AttributeRule,
+  { drawings, signs }: KnownNames = { drawings: [], signs: [] },
+): string {
   switch (rule.kind) {
     case 'one-of':
       return rule.values.map((value) => `\`${value}\``).join(', ');
@@ -155,5 +187,10 @@ export function ruleWords(rule: AttributeRule, drawings: readonly string[] = [])
       return drawings.length === 0
         ? 'the name of a drawing'
         : drawings.map((name) => `\`${name}\``).join(', ');
+    case 'signs': {
+      const one = 'the number of a safety sign';
+      const what = rule.most === 1 ? one : `${one}, or up to ${rule.most} of them`;
+      return signs.length === 0 ? what : `${what}: ${signs.map((name) => `\`${name}\``).join(', ')}`;
+    }
   }
 }

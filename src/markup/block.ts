@@ -149,11 +149,25 @@ export interface FigureBlock extends BlockBase {
 export interface CautionBlock extends BlockBase {
   readonly kind: 'caution';
   readonly signal: SignalWord;
+  /** Safety signs that say the same at a glance; left out if there are none. */
+  readonly signs?: readonly Drawing[];
   /** Said in one line beside its signal word, because the whole stands elsewhere; then only `hazard` has words. */
   readonly brief?: boolean;
   readonly hazard: readonly Inline[];
   readonly consequence: readonly Inline[];
   readonly avoidance: readonly Inline[];
+}
+
+/** Safety signs, each with what it means here. */
+export interface SignsBlock extends BlockBase {
+  readonly kind: 'signs';
+  readonly items: readonly SignItem[];
+}
+
+/** One sign with its words. The name of its drawing is its number. */
+export interface SignItem extends Markable {
+  readonly sign: Drawing;
+  readonly content: readonly Inline[];
 }
 
 /** Words and their meanings. */
@@ -201,6 +215,7 @@ export type Block =
   | TableBlock
   | FigureBlock
   | CautionBlock
+  | SignsBlock
   | DefinitionsBlock
   | ContentsBlock
   | GroupBlock

@@ -4,7 +4,7 @@
 import type { DiagnosticCode } from '../diagnostic/catalogue';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
-import { AttributeCheck } from './attributes';
+import { AttributeCheck, type KnownNames } from './attributes';
 import type { BlockOrigin } from './block';
 import { type Finder, type MarkupWords, markupProblem } from './problem';
 import { type Form, type FormName, forms, root, subset } from './subset';
@@ -31,10 +31,10 @@ export class SubsetCheck {
 
   constructor(
     private readonly finder: Finder,
-    drawings: readonly string[],
+    names: KnownNames,
     private readonly tell: (problem: Diagnostic) => void,
   ) {
-    this.attributes = new AttributeCheck(finder, drawings, tell);
+    this.attributes = new AttributeCheck(finder, names, tell);
   }
 
   /** The nodes that fit inside `parent`. */

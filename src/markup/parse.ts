@@ -4,6 +4,7 @@
 import type { Diagnostic, Outcome } from '../diagnostic/diagnostic';
 import { bad, good } from '../diagnostic/diagnostic';
 import type { Drawing } from '../drawing/drawing';
+import { wordsIn } from './attributes';
 import type { Block, BlockOrigin, HeadingBlock } from './block';
 import { type Checked, SubsetCheck } from './check';
 import { blockReaders } from './elements/registry';
@@ -18,6 +19,8 @@ import { readTree } from './tree';
 export interface MarkupSurroundings {
   /** Drawings by the name a `figure` gives. */
   readonly drawings: ReadonlyMap<string, Drawing>;
+  /** Safety signs by their numbers. */
+  readonly signs?: ReadonlyMap<string, Drawing>;
   /** The way back to the templates, if the markup came from some; without it, places are those of the markup. */
   readonly origins?: Origins;
 }
@@ -26,15 +29,15 @@ export interface MarkupSurroundings {
 export function parseMarkup(
   html: string,
   template: string,
-  { drawings, origins }: MarkupSurroundings,
+  { drawings, signs = new Map(), origins }: MarkupSurroundings,
 ): Outcome<readonly Block[]> {
   const problems: Diagnostic[] = [];
   const tell = (problem: Diagnostic): void => void problems.push(problem);
   const finder = finderFor(html, template, origins);
-  const check = new SubsetCheck(finder, [...drawings.keys()], tell);
+  const check = new SubsetCheck(finder, { drawings: [...drawings.keys()], signs: [...signs.keys()] }, tell);
   const nodes = check.nodes(readTree(html, finder, tell), root);
   check.attributes.finish();
-  const reader = new BlockReader(drawings, finder, tell);
+  const reader = new BlockReader(drawings, signs, finder, tell);
   const top = nodes.filter((node): node is Checked => node.kind === 'element');
   const blocks = reader.readAll(top);
   problems.push(...headingProblems(blocks));
@@ -44,6 +47,7 @@ export function parseMarkup(
 class BlockReader implements Reader {
   constructor(
     readonly drawings: ReadonlyMap<string, Drawing>,
+    private readonly knownSigns: ReadonlyMap<string, Drawing>,
     private readonly finder: Finder,
     private readonly tell: (problem: Diagnostic) => void,
   ) {}
@@ -54,6 +58,10 @@ class BlockReader implements Reader {
 
   blocks(node: Checked): readonly Block[] {
     return this.readAll(elementsOf(node));
+  }
+
+  signs(numbers: string | undefined): readonly Drawing[] {
+    return wordsIn(numbers ?? '').flatMap((number) => this.knownSigns.get(number) ?? []);
   }
 
   words(node: Checked | undefined): ReturnType<Reader['words']> {

@@ -13,6 +13,8 @@ export type ElementReader = (node: Checked, reader: Reader) => Block | undefined
 /** What a reader of an element may call on. */
 export interface Reader {
   readonly drawings: ReadonlyMap<string, Drawing>;
+  /** The signs with these numbers, which have been checked; none for an attribute that is not there. */
+  signs(numbers: string | undefined): readonly Drawing[];
   /** The blocks among the children of `node`, in order. */
   blocks(node: Checked): readonly Block[];
   /** The words of `node`. */

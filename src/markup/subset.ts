@@ -15,7 +15,9 @@ export type AttributeRule =
   | { readonly kind: 'flag' }
   | { readonly kind: 'id' }
   | { readonly kind: 'link' }
-  | { readonly kind: 'drawing' };
+  | { readonly kind: 'drawing' }
+  /** Numbers of safety signs, at most so many, with spaces between. */
+  | { readonly kind: 'signs'; readonly most: number };
 
 /** One form of an element. */
 export interface Form {
@@ -47,6 +49,8 @@ export type FormName =
   | 'ul'
   | 'ol'
   | 'li'
+  | 'ul.signs'
+  | 'li in ul.signs'
   | 'dl'
   | 'dt'
   | 'dd'
@@ -90,6 +94,7 @@ const lines: readonly FormName[] = [
   'h4',
   'p',
   'li',
+  'li in ul.signs',
   'dt',
   'dd',
   'caption',
@@ -140,6 +145,22 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     ...words,
     attributes: {},
     meaning: 'an entry of a list: either words, or blocks',
+  },
+  'ul.signs': {
+    element: 'ul',
+    marker: 'signs',
+    within: open,
+    ...parts,
+    attributes: { ...id, ...classOf('signs') },
+    meaning: 'safety signs of ISO 7010, each with what it means here',
+  },
+  'li in ul.signs': {
+    element: 'li',
+    within: ['ul.signs'],
+    ...words,
+    attributes: { 'data-sign': { kind: 'signs', most: 1 } },
+    required: ['data-sign'],
+    meaning: 'one sign, by its number, and its words',
   },
   dl: { element: 'dl', within: open, ...parts, attributes: id, meaning: 'words and their meanings' },
   dt: { element: 'dt', within: ['dl'], ...words, attributes: {}, meaning: 'a word; its `dd` follows' },
@@ -242,10 +263,11 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
       ...id,
       'data-signal': { kind: 'one-of', values: ['danger', 'warning', 'caution', 'notice'] },
       'data-brief': { kind: 'flag' },
+      'data-signs': { kind: 'signs', most: 3 },
     },
     required: ['data-signal'],
     meaning:
-      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said',
+      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said; `data-signs` puts safety signs beside the words',
   },
   'p.hazard': {
     element: 'p',

@@ -20,6 +20,20 @@ export function leastBookSizes(fonts: FontSet): Readonly<Record<Face, number>> {
   return bySize((face) => heightPt / fonts[face].capHeight);
 }
 
+/**
+ * Small letters read by what light there is: where by day 16 minutes of arc are the least, here they are the 20 that ISO 9241-303
+ * prefers, in a bold face; they grow no further than to 24, the most that NUREG-0700 (rev. 2) names.
+ */
+const darkArcMinutes = { least: preferredArcMinutes, most: 24 };
+
+/** The smallest and the largest size of each face for words read in the dark from `distanceM`. */
+export function darkSizes(fonts: FontSet, distanceM: number) {
+  return {
+    leastPt: bySize((face) => sizeFor(fonts, face, distanceM, darkArcMinutes.least)),
+    mostPt: sizeFor(fonts, 'narrow-bold', distanceM, darkArcMinutes.most),
+  };
+}
+
 /** The size at which small letters are seen under the preferred 20 minutes of arc. */
 export function preferredPt(fonts: FontSet, face: Face, distanceM: number): number {
   return sizeFor(fonts, face, distanceM, preferredArcMinutes);

@@ -29,6 +29,7 @@ import { leftOut } from './kept';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
 import { onSheets } from './sheets';
+import type { Signs } from './signs';
 import type { Since } from './since';
 
 /** Everything a paper can be made from. */
@@ -47,6 +48,10 @@ export interface World {
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
   readonly phrases: Phrases;
+  /** Safety signs by their numbers, with what they say in the language of the papers. */
+  readonly signs: ReadonlyMap<string, Drawing>;
+  /** What each sign means. */
+  readonly signWords: Signs;
   readonly theme: Theme;
   readonly screen: ScreenLook;
   readonly fonts: FontSet;
@@ -70,6 +75,8 @@ export interface Paper {
   readonly template: string;
   /** It marks what reads otherwise than in the issue before. */
   readonly marksChanges?: boolean;
+  /** It is printed light on dark, which takes much ink. */
+  readonly lightOnDark?: boolean;
   /** What the template is filled in with, less the fingerprint. Plain data. */
   context(world: World): Readonly<Record<string, unknown>>;
   /** What the template may show. `mark` is the fingerprint, for drawings that are cut out and must carry it. */
@@ -100,6 +107,8 @@ export interface MadePaper {
   readonly sheets?: PrintedSheets;
   /** The edge its sheets are turned on, where it is to be printed on both sides. */
   readonly turning?: Turning | 'none';
+  /** It is printed light on dark, which takes much ink. */
+  readonly lightOnDark: boolean;
   readonly laidOut: LaidOut;
   readonly blocks: readonly Block[];
   readonly remarks: readonly Diagnostic[];
@@ -134,12 +143,14 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
     world.templateText,
     JSON.stringify(world.theme),
     JSON.stringify(world.car.spec.print),
+    JSON.stringify([...world.signs.values()].map(({ alt }) => alt)),
   ]);
   const rendered = world.templates.render(paper.template, { ...context, fingerprint: printed ?? mark });
   if (!rendered.ok) return rendered;
   const drawings = new Map(paper.drawings(world, printed ?? mark).map((drawing) => [drawing.name, drawing]));
   const blocks = parseMarkup(rendered.value.html, paper.template, {
     drawings,
+    signs: world.signs,
     origins: rendered.value.origins,
   });
   if (!blocks.ok) return blocks;
@@ -164,6 +175,7 @@ export function setPaper(paper: Paper, world: World, fill: Fill = fillPaper): Ou
       name: paper.name,
       title: paper.title,
       fileName: `${paper.name}.pdf`,
+      lightOnDark: paper.lightOnDark ?? false,
       fingerprint: mark,
       laidOut: laidOut.value,
       blocks,
@@ -214,7 +226,10 @@ export async function makePaper(
 }
 
 /** The same blocks as a page for a screen. */
-function screenPage({ title, fingerprint: mark, blocks }: SetPaper, { car, screen, fonts }: World): string {
+function screenPage(
+  { title, fingerprint: mark, blocks, lightOnDark }: SetPaper,
+  { car, screen, fonts }: World,
+): string {
   return writeScreenPage(blocks, {
     title,
     language: car.spec.print.language,
@@ -225,6 +240,7 @@ function screenPage({ title, fingerprint: mark, blocks }: SetPaper, { car, scree
     invented: car.spec.car.invented ?? false,
     look: screen,
     fonts,
+    dark: lightOnDark,
   });
 }
 

@@ -1,6 +1,7 @@
 /** Every paper that can be made. */
 import type { Paper } from './paper';
 import { burnerFront } from './papers/burnerFront';
+import { cardForTheDark } from './papers/cardForTheDark';
 import { dashCard } from './papers/dashCard';
 import { dipsticks } from './papers/dipsticks';
 import { docentGuide } from './papers/docentGuide';
@@ -19,6 +20,7 @@ export function papersOf(plans: Plans): readonly Paper[] {
     ...plans.cards.map(dashCard),
     valveCard,
     burnerFront,
+    cardForTheDark,
     visitingDriver,
     logSheet,
     rangeTable,

@@ -2,7 +2,7 @@
 import { bad, type Outcome } from '../diagnostic/diagnostic';
 import type { LaidOut } from '../layout/frame';
 import { impose } from '../layout/impose';
-import { makeSheet, readSheetSize } from '../layout/sheet';
+import { laminatingEdgeMm, makeSheet, readSheetSize } from '../layout/sheet';
 import type { Sheet } from '../layout/types';
 import type { World } from './paper';
 
@@ -13,11 +13,16 @@ export function pageSheet({ car, theme }: World): Outcome<Sheet> {
 }
 
 /** A face of a dash card; the size is the keeper's, or half a sheet of the paper in the printer. */
-export function cardSheet({ car, theme }: World): Outcome<Sheet> {
+export function cardSheet({ car, theme }: World, padMm = 0): Outcome<Sheet> {
   const asked = car.spec.print.card ?? (car.spec.print.paper === 'a4' ? 'A5' : 'half letter');
   const size = readSheetSize(asked.replace(/^index[- ]/i, 'card ').replaceAll('-', ' '));
-  if (size.ok) return makeSheet(size.value, theme.card.marginMm, true);
+  if (size.ok) return makeSheet(size.value, Math.max(theme.card.marginMm, laminatingEdgeMm) + padMm, true);
   return bad(size.problems.map((problem) => ({ ...problem, at: car.spotOf('print.card') })));
+}
+
+/** A face of a card that is dark all over: the words keep off the edge of the dark ground. */
+export function darkCardSheet(world: World): Outcome<Sheet> {
+  return cardSheet(world, world.theme.dark.padMm);
 }
 
 /** A sheet read on the lap and put in a weather-proof sleeve: the paper in the printer, with the edge a pouch needs. */

@@ -1,13 +1,17 @@
 /** The ways papers are laid out: on the pages of a book, on the faces of a card, on weather-proof sheets for the lap. */
 import type { Outcome } from '../diagnostic/diagnostic';
-import { layoutCard, layoutSheet } from '../layout/card/layout-card';
+import { leastSignMm } from '../drawing/signs/signs';
+import { layoutBoldCard, layoutCard, layoutSheet } from '../layout/card/layout-card';
 import { layoutPages } from '../layout/flow/layout-pages';
 import type { LaidOut } from '../layout/frame';
+import { handDistanceM } from '../layout/legibility';
+import { pointsPerMm } from '../layout/sheet';
+import { darkened } from '../layout/theme';
 import type { CardOptions, Sheet } from '../layout/types';
 import { footOf, headOf, identityLine, wholeFootOf } from './heads';
-import { leastBookSizes, leastSizes, mostUsefulPt } from './legible';
+import { darkSizes, leastBookSizes, leastSizes, mostUsefulPt } from './legible';
 import type { Paper, World } from './paper';
-import { cardSheet, lapSheet, measuredSheet, pageSheet } from './sheets';
+import { cardSheet, darkCardSheet, lapSheet, measuredSheet, pageSheet } from './sheets';
 
 /** What a paper says of how it is laid out. */
 type Way = Pick<Paper, 'leastPt' | 'layOut' | 'turning'>;
@@ -78,9 +82,28 @@ export function asCard(title: string, read: 'dash' | 'lap', mostFaces: number): 
         layoutCard(blocks, {
           ...onFaces(world, title, mark, sheet, mostFaces),
           leastPt: leastSizes(world.fonts, distanceM(world)),
+          signPt: leastSignMm(distanceM(world)) * pointsPerMm,
           mostPt: mostUsefulPt(world.fonts, distanceM(world)),
         }),
       ),
+  };
+}
+
+/** Faces of a card at the dash that is read in the dark: light on dark, bold, larger than by day. */
+export function asDarkCard(title: string, mostFaces: number): Way {
+  const distanceM = ({ car }: World) => car.spec.print.distances.dash.si;
+  return {
+    leastPt: (world) => darkSizes(world.fonts, distanceM(world)).leastPt,
+    layOut: (blocks, world, mark) =>
+      onSheet(darkCardSheet(world), (sheet) => {
+        const theme = darkened(world.theme);
+        return layoutBoldCard(blocks, {
+          ...onFaces({ ...world, theme }, title, mark, sheet, mostFaces),
+          ...darkSizes(world.fonts, distanceM(world)),
+          signPt: leastSignMm(distanceM(world)) * pointsPerMm,
+          ground: { colour: theme.colours.paper, outsetPt: theme.dark.padMm * pointsPerMm },
+        });
+      }),
   };
 }
 
@@ -102,6 +125,7 @@ export function asLapSheet(title: string, { mostFaces, growTo, lies }: LapSheetW
         layoutSheet(blocks, {
           ...onFaces(world, title, mark, sheet, mostFaces),
           leastPt: leastSizes(world.fonts, distanceM(world)),
+          signPt: leastSignMm(distanceM(world)) * pointsPerMm,
           mostPt: mostUsefulPt(world.fonts, distanceM(world)) * growTo,
         }),
       ),
@@ -122,6 +146,7 @@ export function asFilledSheet(
         layoutSheet(blocks, {
           ...onFaces(world, title, mark, sheet, mostFaces),
           leastPt: leastBookSizes(world.fonts),
+          signPt: leastSignMm(handDistanceM) * pointsPerMm,
           mostPt: mostPt(world),
         }),
       ),
@@ -138,7 +163,7 @@ function onFaces(
   mark: string,
   sheet: Sheet,
   mostFaces: number,
-): Omit<CardOptions, 'leastPt' | 'mostPt'> {
+): Omit<CardOptions, 'leastPt' | 'mostPt' | 'signPt'> {
   const foot = [car.spec.car.name, title, identityLine({ ...world, fonts, theme, car }, mark)];
   return { fonts, theme, sheet, title, foot, mostFaces };
 }

@@ -47,6 +47,7 @@ export class CautionWriter {
           consequence: field('consequence'),
           avoidance: field('avoidance'),
           short: field('short'),
+          signs: caution.form.signs ?? [],
         },
       ];
     });

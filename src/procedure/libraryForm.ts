@@ -163,6 +163,15 @@ export const cautionFileForm = z.strictObject({
         'applies-when': conditionForm
           .meta({ description: 'Cars it applies to; left out, every car.' })
           .optional(),
+        signs: z
+          .array(z.string().regex(/^[A-Z]\d{3}$/))
+          .min(1)
+          .max(3)
+          .meta({
+            description: 'Safety signs of ISO 7010 beside it, by number, where it is said whole.',
+            sample: '[W021, P003]',
+          })
+          .optional(),
         front: yesNo('It stands at the front of the manual.').optional(),
       }),
     )

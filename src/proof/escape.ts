@@ -2,7 +2,7 @@
  * The way out: from every step of every procedure, before it, half done and done, the emergency sequence is stepped
  * through, and what a driver reaches from the seat must be enough to make the car safe.
  */
-import type { PartId } from '../car/car';
+import type { Car, PartId } from '../car/car';
 import type { Procedure, Step } from '../procedure/procedure';
 import { apply } from './apply';
 import type { Chain } from './chain';
@@ -60,6 +60,14 @@ export function unsafe(model: Model, flows: Flows, state: State): string | undef
   return at(state, model.slots.motion) === motion.standing ? undefined : 'the car still moves';
 }
 
+/** The steps of a procedure that are done without leaving the seat: the part of the way out that must be enough. */
+export function seatedSteps(car: Car, { steps }: Procedure): readonly Step[] {
+  return steps.filter((step) => {
+    const place = step.place === undefined ? undefined : car.places.get(step.place);
+    return place === undefined || place.reach === 'seated';
+  });
+}
+
 /** Try the way out from every situation of a day. */
 export function wayOutOf(model: Model, flows: Flows, day: Chain, wayOut: Procedure): Escape {
   const search = new Search(model, flows, wayOut);
@@ -87,10 +95,7 @@ class Search {
     private readonly flows: Flows,
     wayOut: Procedure,
   ) {
-    this.seatSteps = wayOut.steps.filter((step) => {
-      const place = step.place === undefined ? undefined : model.car.places.get(step.place);
-      return place === undefined || place.reach === 'seated';
-    });
+    this.seatSteps = seatedSteps(model.car, wayOut);
   }
 
   tryMoment(procedure: Procedure, moment: Moment): void {

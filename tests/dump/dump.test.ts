@@ -86,6 +86,7 @@ function card(): LaidOut {
     title: 'Firing up',
     foot: ['Invented tourer', 'issue C'],
     leastPt: size8,
+    signPt: 30,
     mostPt: 12,
     mostFaces: 2,
   });

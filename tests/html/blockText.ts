@@ -153,6 +153,8 @@ function wordsOf(block: Block): string {
       return plain(block.caption);
     case 'caution':
       return plain(block.hazard) + plain(block.consequence) + plain(block.avoidance);
+    case 'signs':
+      return block.items.map(({ content }) => plain(content)).join('');
     case 'definitions':
       return block.items.map(({ term, meaning }) => plain(term) + plain(meaning)).join('');
     case 'group':

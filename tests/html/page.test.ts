@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { drawSign } from '../../src/drawing/signs/signs';
 import { writeScreenPage } from '../../src/html/page';
 import type { Block } from '../../src/markup/block';
 import {
@@ -11,6 +12,8 @@ import {
   figure,
   group,
   heading,
+  inlines,
+  origin,
   paragraph,
   step,
   steps,
@@ -249,6 +252,27 @@ describe('one thing at a time', () => {
   test('letters of a drawing are never shown under 11 px: 10 pt letters are 13.3 px, so 100 pt may shrink to 110 px', () => {
     const [frame] = byClass(of(figure(100, 50)), 'drawing');
     expect(frame && attribute(frame, 'style')).toBe('--least:110px');
+  });
+
+  test('safety signs are pictures with words, and their numbers are not read twice', () => {
+    const sign = drawSign('W021', 'Safety sign W021: flammable material');
+    const warned = { ...caution('danger', 'Fuel'), signs: [sign] };
+    const list = {
+      kind: 'signs',
+      origin: origin(),
+      items: [{ sign, content: inlines('fuel here') }],
+    } as const;
+    const elements = elementsOf(writeScreenPage([warned, list], options));
+    const pictures = byClass(elements, 'sign');
+    expect(pictures.length).toBe(2);
+    for (const picture of pictures) {
+      const [svg] = byTag(within(picture), 'svg');
+      expect(svg && attribute(svg, 'role')).toBe('img');
+      expect(textOf(picture)).toContain(sign.alt);
+      const [number] = byClass(within(picture), 'number');
+      expect(number && [textOf(number), attribute(number, 'aria-hidden')]).toEqual(['W021', 'true']);
+    }
+    expect(byClass(elements, 'signs').map((each) => byTag(within(each), 'li').length)).toEqual([1]);
   });
 
   test('what stands in columns is in one element that the style sets in columns', () => {

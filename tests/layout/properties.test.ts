@@ -121,6 +121,7 @@ describe('any card', () => {
             title: 'any card',
             foot: ['an invented car', 'issue A', 'K7M2-4QXD'],
             leastPt: all(9),
+            signPt: 30,
             mostPt: 20,
             mostFaces: 40,
           });

@@ -74,6 +74,17 @@ describe('readTheme', () => {
     ]);
   });
 
+  it('asks more contrast of words read in the dark than of others', () => {
+    // 5.74 to 1: enough by day
+    const [problem, ...others] = problemsOf(changed("ink: '#ffffff'", "ink: '#888888'"));
+    expect(others).toEqual([]);
+    expect(problem).toMatchObject({
+      code: 'theme-contrast',
+      at: { path: 'dark.ink' },
+      expected: 'at least 7 (WCAG 2.2)',
+    });
+  });
+
   it('tells everything that is wrong at once, each at its place', () => {
     const text = changed('size: 10.5, leading: 14 }', 'size: ten, leading: 14 }').replace(
       'hair: 0.4',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic } from '../../src/diagnostic/diagnostic';
 import type { Drawing } from '../../src/drawing/drawing';
+import { drawSign } from '../../src/drawing/signs/signs';
 import type { Block, Inline } from '../../src/markup/block';
 import { parseMarkup } from '../../src/markup/parse';
 import { compileTemplates } from '../../src/markup/template/compile';
@@ -303,6 +304,34 @@ describe('other blocks', () => {
       { kind: 'rule', lines: 4 },
       { kind: 'page-break' },
     ]);
+  });
+
+  it('are signs with their words, and signs beside a caution', () => {
+    const sign = drawSign('M009', 'gloves');
+    const outcome = parseMarkup(
+      '<ul class="signs"><li data-sign="M009">Gloves <strong>on</strong></li></ul><aside data-signal="notice" data-signs="M009"><p class="hazard">h</p></aside>',
+      'page',
+      { drawings, signs: new Map([['M009', sign]]) },
+    );
+    expect(outcome.ok && outcome.value).toMatchObject([
+      { kind: 'signs', items: [{ sign, content: [run('Gloves '), { text: 'on', strong: true }] }] },
+      { kind: 'caution', signs: [sign] },
+    ]);
+  });
+
+  it('name only signs there are, each once, and no more than fit', () => {
+    const told = (numbers: string) => {
+      const html = `<aside data-signal="notice" data-signs="${numbers}"><p class="hazard">h</p></aside>`;
+      const signs = new Map(['W012', 'W017', 'W021', 'M009'].map((each) => [each, plan]));
+      const outcome = parseMarkup(html, 'page', { drawings, signs });
+      return outcome.ok ? [] : outcome.problems.map(({ code, mend }) => [code, mend]);
+    };
+    expect(told('W021 M009 W017')).toEqual([]);
+    expect(told('W022')).toEqual([['markup-sign', 'did you mean `W012`?']]);
+    expect(told('M009 M009')[0]?.[0]).toBe('markup-sign');
+    expect(told('W012 W017 W021 M009')[0]?.[0]).toBe('markup-sign');
+    expect(told('')[0]?.[0]).toBe('markup-sign');
+    expect(codes('<ul class="signs"><li>x</li></ul>')).toEqual(['markup-attribute']);
   });
 
   it('name only drawings there are', () => {

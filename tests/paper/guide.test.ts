@@ -8,6 +8,7 @@ const shop = await workshop();
 const keys = {
   procedures: shop.library.procedures.map(({ form }) => form.id),
   cautions: [...shop.library.cautions.keys()],
+  signs: [...shop.signWords.keys()],
 };
 const withText = (name: string, change: (text: string) => string) => {
   const text = texts.get(name);

@@ -66,7 +66,7 @@ function libraryWords(ready: ReadyCar, paper: string): string {
   gather(ready.car.spec);
   for (const liquid of shop.liquids.values()) texts.push(liquid.name);
   const printed = JSON.stringify(blocksOf(ready, paper), (key, value: unknown) =>
-    key === 'origin' || key === 'drawing' ? null : value,
+    ['origin', 'drawing', 'sign', 'signs'].includes(key) ? null : value,
   );
   const own = [...new Set(texts)].filter((text) => text.length > 3).sort((a, b) => b.length - a.length);
   return own.reduce((left, text) => left.replaceAll(text, '·'), printed);

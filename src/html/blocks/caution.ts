@@ -7,6 +7,7 @@ import { classOf, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
+import { signPicture } from './signs';
 
 /** A caution as a note with a name; a brief one has its words beside the panel where there is room. */
 export function writeCaution(block: CautionBlock, writing: Writing): Html {
@@ -23,6 +24,8 @@ export function writeCaution(block: CautionBlock, writing: Writing): Html {
     label,
   );
   const { names, before, after } = shownChange(block.change, writing);
+  const signs = (block.signs ?? []).map((sign) => signPicture(sign, writing));
+  const row = signs.length > 0 ? [element('p', { class: 'sign-row' }, ...signs)] : [];
   const kind = block.brief === true ? 'caution brief' : 'caution';
   return element(
     'div',
@@ -34,6 +37,7 @@ export function writeCaution(block: CautionBlock, writing: Writing): Html {
     },
     ...before,
     panel,
+    ...row,
     ...parts,
     ...after,
   );

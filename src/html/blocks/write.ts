@@ -5,6 +5,7 @@ import type { Writing } from '../writing';
 import { writeCaution } from './caution';
 import { writeContents } from './contents';
 import { writeFigure } from './figure';
+import { writeSigns } from './signs';
 import { writeSteps } from './steps';
 import { writeTable } from './table';
 import { writeDefinitions, writeHeading, writeList, writeParagraph, writeRule } from './text';
@@ -26,6 +27,8 @@ export function writeBlock(block: Block, writing: Writing): Html {
       return writeFigure(block, writing);
     case 'caution':
       return writeCaution(block, writing);
+    case 'signs':
+      return writeSigns(block, writing);
     case 'definitions':
       return writeDefinitions(block, writing);
     case 'contents':

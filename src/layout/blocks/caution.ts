@@ -10,6 +10,7 @@ import { type Box, box, gap, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { alertTriangle, filledRect, outlinedRect } from './marks';
 import { measure } from './paragraph';
+import { setSigns } from './sign';
 
 /** Makes a caution that stands by itself ready for pages. */
 export function collectCaution(block: CautionBlock, place: Place, setting: Setting): Piece[] {
@@ -63,17 +64,22 @@ function panelBox(block: CautionBlock, place: Place, setting: Setting): Box {
   const { x, widthPt } = place;
   const tag = setting.structure.add('Div', place.tag);
   const panel = signalPanel(block, place, setting, tag);
-  const texts = cautionTexts(block, widthPt - 2 * cautions.padXPt, setting, tag);
-  const items: PlacedItem[] = [...panel.items];
-  let y = panel.heightPt + 0.75 * cautions.padYPt;
+  const signs = setSigns(block.signs ?? [], tag, setting);
+  const besidePt = signs.widthPt === 0 ? 0 : signs.widthPt + cautions.padXPt;
+  const texts = cautionTexts(block, widthPt - 2 * cautions.padXPt - besidePt, setting, tag);
+  const top = panel.heightPt + 0.75 * cautions.padYPt;
+  const { items: drawn, figures } = signs.place(x + cautions.padXPt, top + 0.25 * cautions.padYPt);
+  const items: PlacedItem[] = [...panel.items, ...drawn];
+  let y = top;
   for (const { text, tag: own } of texts) {
     if (text.lines.length === 0) continue;
-    items.push(...placeText(text, x + cautions.padXPt, y, 'left', setting, own));
+    items.push(...placeText(text, x + cautions.padXPt + besidePt, y, 'left', setting, own));
     y += textHeight(text);
   }
-  const heightPt = y + cautions.padYPt;
+  const signsPt = signs.heightPt === 0 ? 0 : top + 0.25 * cautions.padYPt + signs.heightPt;
+  const heightPt = Math.max(y + cautions.padYPt, signsPt + 0.5 * cautions.padYPt);
   const outline = outlinedRect(x, 0, widthPt, heightPt, look.colours.ink, look.line.heavy);
-  return box(heightPt, [...items, outline], block.origin);
+  return { ...box(heightPt, [...items, outline], block.origin), figures };
 }
 
 function signalPanel(block: CautionBlock, place: Place, setting: Setting, parent: StructureIndex) {

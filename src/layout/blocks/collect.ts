@@ -15,6 +15,7 @@ import { collectHeading } from './heading';
 import { collectList } from './list';
 import { collectParagraph } from './paragraph';
 import { collectRule } from './rule';
+import { collectSigns } from './signs';
 import { collectSteps } from './steps';
 
 /** Makes one block ready for pages. */
@@ -34,6 +35,8 @@ function collectBlock(block: Block, place: Place, setting: Setting): readonly Pi
       return withChange(collectFigure(block, place, setting), block.change);
     case 'caution':
       return withChange(collectCaution(block, place, setting), block.change);
+    case 'signs':
+      return collectSigns(block, place, setting);
     case 'definitions':
       return collectDefinitions(block, place, setting);
     case 'contents':

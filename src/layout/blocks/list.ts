@@ -3,7 +3,7 @@ import type { Block, BlockOrigin, ListBlock } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { refuseTooNarrow } from '../inline/text';
 import { baselineIn } from '../look';
-import { box, gap, isSolid, type Piece, withItems } from '../pieces';
+import { box, gap, heldTogether, isSolid, type Piece, withItems } from '../pieces';
 import { indented, type Place, type Setting } from '../setting';
 import type { CollectBlocks } from './collect';
 import { bullet } from './marks';
@@ -29,9 +29,17 @@ export function collectList(
     const mark = block.ordered
       ? number(index + 1, place.x + indentPt, setting, label)
       : dot(place.x + 0.4 * indentPt, place.depth, setting);
-    pieces.push(...marked(collected, mark, setting, blocks, block.origin), gap(itemGap(blocks, setting)));
+    const whole = marked(collected, mark, setting, blocks, block.origin);
+    pieces.push(...(isShort(whole) ? heldTogether(whole, 'ought') : whole), gap(itemGap(blocks, setting)));
   });
   return [...tightened(pieces), gap(look.space.paragraph)];
+}
+
+/** An item of no more lines than this stays whole if a page can hold it. */
+const shortLines = 4;
+
+function isShort(pieces: readonly Piece[]): boolean {
+  return pieces.length <= shortLines && pieces.every(({ kind }) => kind === 'box');
 }
 
 type Mark = (baseline: number) => PlacedItem[];

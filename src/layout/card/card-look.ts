@@ -1,9 +1,9 @@
 /**
  * The look of cards: every size a share of the one that fits, and none below the smallest legible size of its face.
  */
-import type { Face, FontSet } from '../../font/metrics';
+import type { Face } from '../../font/metrics';
 import { type HeadingLook, type Look, strongStyle, styleOf, type TextStyle } from '../look';
-import type { Theme } from '../theme';
+import type { CardOptions } from '../types';
 
 /** The smallest legible size of each face, in points. */
 export type LeastSizes = Readonly<Record<Face, number>>;
@@ -14,11 +14,12 @@ export function leastSizeOf(face: Face, leastPt: LeastSizes): number {
   return Math.max(leastPt[face], leastPt[strong], leastPt[emphasis]);
 }
 
+/** What the look of a card is made from, whatever the size of its type. */
+export type CardLookOptions = Pick<CardOptions, 'theme' | 'fonts' | 'leastPt' | 'signPt'>;
+
 /** The look at type size `sizePt` in the face `base`. */
 export function cardLook(
-  theme: Theme,
-  fonts: FontSet,
-  leastPt: LeastSizes,
+  { theme, fonts, leastPt, signPt }: CardLookOptions,
   base: Face,
   sizePt: number,
 ): Look {
@@ -35,7 +36,7 @@ export function cardLook(
   };
   const above = shares.headingGap * em;
   const tables =
-    base === 'narrow' ? [style(shares.table)] : [style(shares.table), style(shares.table, 'narrow')];
+    base !== 'text' ? [style(shares.table)] : [style(shares.table), style(shares.table, 'narrow')];
   return {
     fonts,
     body,
@@ -67,6 +68,7 @@ export function cardLook(
       padYPt: 0.3 * em,
       panels: theme.cautions,
     },
+    signs: { heightPt: signPt, label: style(shares.note) },
     space: {
       paragraph: shares.stepGap * em,
       listItem: 0.5 * shares.stepGap * em,

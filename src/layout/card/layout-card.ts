@@ -8,6 +8,7 @@ import { bad, type Diagnostic, type Outcome } from '../../diagnostic/diagnostic'
 import type { Face } from '../../font/metrics';
 import type { Block } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
+import { filledRect } from '../blocks/marks';
 import { Reuse } from '../blocks/reuse';
 import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page } from '../frame';
@@ -30,6 +31,11 @@ import { largestSize } from './largest';
 /** Lays out a card in the condensed cut. A level 1 heading that comes first is its title. */
 export function layoutCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
   return layoutLargest(blocks, options, 'narrow');
+}
+
+/** Lays out a card in the bold condensed cut, for few words. */
+export function layoutBoldCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
+  return layoutLargest(blocks, options, 'narrow-bold');
 }
 
 /** Lays out a sheet in the plain cut, its type growing to fill the faces it needs. */
@@ -62,7 +68,7 @@ function layoutAtSize(
   base: Face,
   sizePt: number,
 ): Outcome<LaidOut> {
-  const look = cardLook(options.theme, options.fonts, options.leastPt, base, sizePt);
+  const look = cardLook(options, base, sizePt);
   const problems = new Problems();
   const found = survey(blocks, problems);
   const reuse = new Reuse();
@@ -176,10 +182,25 @@ function faceSurrounds(
   ];
 }
 
-function finishedFace(items: Page['items'], index: number, count: number, { sheet }: CardOptions): Page {
+function finishedFace(
+  items: Page['items'],
+  index: number,
+  count: number,
+  { sheet, ground }: CardOptions,
+): Page {
   const { widthPt, heightPt, margins } = sheet;
-  const printable = [margins.left, margins.top, widthPt - margins.right, heightPt - margins.bottom] as const;
-  return { widthPt, heightPt, label: `${index + 1} of ${count}`, items, printable };
+  const out = ground?.outsetPt ?? 0;
+  const [left, top] = [margins.left - out, margins.top - out];
+  const [right, bottom] = [widthPt - margins.right + out, heightPt - margins.bottom + out];
+  const behind =
+    ground === undefined ? [] : [filledRect(left, top, right - left, bottom - top, ground.colour)];
+  return {
+    widthPt,
+    heightPt,
+    label: `${index + 1} of ${count}`,
+    items: [...behind, ...items],
+    printable: [left, top, right, bottom],
+  };
 }
 
 function tooManyFaces(

@@ -72,6 +72,8 @@ function wordsOfBlock(block: Block, facts: WordFacts): ExpectedWord[] {
       return set(block.caption);
     case 'caution':
       return cautionWords(block, plain, facts);
+    case 'signs':
+      return block.items.flatMap(({ content }) => set(content));
     case 'definitions':
       return block.items.flatMap(({ term, meaning }) => [...set(term), ...set(meaning)]);
     case 'contents':

@@ -1,8 +1,11 @@
 /**
  * The look of a paper that flows over pages: every size straight from the theme.
  */
+import { leastSignMm } from '../../drawing/signs/signs';
 import type { FontSet } from '../../font/metrics';
+import { handDistanceM } from '../legibility';
 import { type HeadingLook, type Look, strongStyle, styleOf, type TextStyle } from '../look';
+import { pointsPerMm } from '../sheet';
 import type { Theme, TypeRole } from '../theme';
 
 /** The theme's style for one kind of text. */
@@ -47,6 +50,10 @@ export function flowLook(theme: Theme, fonts: FontSet): Look {
       padXPt: space.boxX,
       padYPt: space.boxY,
       panels: theme.cautions,
+    },
+    signs: {
+      heightPt: leastSignMm(handDistanceM) * pointsPerMm,
+      label: themeStyle(theme, 'running'),
     },
     space,
     line: theme.line,

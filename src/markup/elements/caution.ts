@@ -19,6 +19,7 @@ export function readCaution(node: Checked, reader: Reader): CautionBlock | undef
     { form: 'p.consequence', least, most: 1 },
     { form: 'p.avoidance', least, most: 1 },
   ]);
+  const signs = reader.signs(node.attributes.get('data-signs'));
   const [left] = brief ? [...parts['p.consequence'], ...parts['p.avoidance']] : [];
   if (left) {
     reader.report('markup-part', left, {
@@ -31,6 +32,7 @@ export function readCaution(node: Checked, reader: Reader): CautionBlock | undef
     ...baseOf(node),
     signal,
     ...(brief ? { brief } : {}),
+    ...(signs.length > 0 ? { signs } : {}),
     hazard: reader.words(parts['p.hazard'][0]),
     consequence: reader.words(parts['p.consequence'][0]),
     avoidance: reader.words(parts['p.avoidance'][0]),

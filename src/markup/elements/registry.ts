@@ -11,6 +11,7 @@ import { readList } from './list';
 import { readPageBreak } from './pageBreak';
 import { readParagraph } from './paragraph';
 import { readRule } from './rule';
+import { readSigns } from './signs';
 import { readSteps } from './steps';
 import { readTable } from './table';
 
@@ -23,6 +24,7 @@ export const blockReaders: Readonly<Partial<Record<Checked['form'], ElementReade
   p: readParagraph,
   ul: readList,
   ol: readList,
+  'ul.signs': readSigns,
   dl: readDefinitions,
   table: readTable,
   figure: readFigure,

@@ -20,7 +20,8 @@ export function burnerFrontContext({ car, guide, procedures }: World): Readonly<
   const card = guide.crew['burner-front'];
   const places = burnerPlaces(car);
   return {
-    stand: card.stand,
+    stand: card.stand.map(({ say, sign }) => ({ say, sign: sign ?? '' })),
+    signed: card.stand.filter(({ sign }) => sign !== undefined),
     stopAt: card['stop-at'],
     procedures: procedures
       .filter(({ phase }) => card.phases.includes(phase))

@@ -30,6 +30,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       why,
       least: phrases.paced(least),
     })),
+    signs: docent.signs,
     weather: docent.weather,
     go: docent.go,
     runSheet: runSheetContext(world),

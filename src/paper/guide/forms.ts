@@ -13,6 +13,12 @@ const text = (description: string) => words(description, 'Look at it.');
 const texts = (description: string) => sentences(description, '[Look at it.]');
 const list = <T extends z.ZodType>(entry: T) => z.array(entry).min(1);
 
+/** The number of a safety sign of ISO 7010. */
+const signNumber = z
+  .string()
+  .regex(/^[A-Z]\d{3}$/)
+  .meta({ description: 'The number of a safety sign of ISO 7010.', sample: 'W021' });
+
 /** One thing to do, with what is seen when it is done. */
 const act = z.strictObject({
   say: text('The act.'),
@@ -41,6 +47,7 @@ export const docentForm = z.strictObject({
       when,
     }),
   ),
+  signs: list(z.strictObject({ sign: signNumber, say: text('Where it is put up.'), when })),
   weather: list(z.strictObject({ sign: text('What the weather does.'), act: text('What is done.') })),
   go: list(z.strictObject({ say: text('What must be so.'), when, for: each })),
   'run-sheet': list(
@@ -162,9 +169,18 @@ export const crewForm = z.strictObject({
   }),
   'burner-front': z.strictObject({
     phases: z.array(z.enum(phases)).min(1),
-    stand: list(z.strictObject({ say: text('Where to stand, what to hold.'), when })),
+    stand: list(
+      z.strictObject({ say: text('Where to stand, what to hold.'), sign: signNumber.optional(), when }),
+    ),
     'stop-at': list(
       z.strictObject({ sign: text('What is seen.'), call: text('What is called.'), when, for: each }),
+    ),
+  }),
+  dark: z.strictObject({
+    shut: key.meta({ description: 'The procedure whose seated steps shut everything.' }),
+    find: list(z.strictObject({ of, what: text('What is to be found.') })),
+    look: list(
+      z.strictObject({ what: text('What is looked at.'), good: text('As it should be.'), when, for: each }),
     ),
   }),
   log: z.strictObject({

@@ -34,6 +34,8 @@ export type Guide = { readonly [K in keyof Forms]: Spoken<Forms[K]> };
 export interface LibraryKeys {
   readonly procedures: readonly string[];
   readonly cautions: readonly string[];
+  /** Numbers of the safety signs that can be drawn. */
+  readonly signs: readonly string[];
 }
 
 /** Read the prose files. `texts` are named relative to `shared`; `keys` are those of the step library. */
@@ -64,12 +66,18 @@ function unknownKeys(
   const check = new NameCheck();
   for (const [at, { emergency }] of docent.form.trouble.entries())
     check.known(docent, ['trouble', at, 'emergency'], emergency, keys.procedures, 'procedure');
+  for (const [at, { sign }] of docent.form.signs.entries())
+    check.known(docent, ['signs', at, 'sign'], sign, keys.signs, 'safety sign');
+  for (const [at, { sign }] of crew.form['burner-front'].stand.entries())
+    if (sign !== undefined)
+      check.known(crew, ['burner-front', 'stand', at, 'sign'], sign, keys.signs, 'safety sign');
   const { hurts, start, stop } = crew.form.visiting;
   for (const [at, id] of hurts.entries())
     check.known(crew, ['visiting', 'hurts', at], id, keys.cautions, 'caution');
   for (const [at, id] of start.entries())
     check.known(crew, ['visiting', 'start', at], id, keys.procedures, 'procedure');
   check.known(crew, ['visiting', 'stop'], stop, keys.procedures, 'procedure');
+  check.known(crew, ['dark', 'shut'], crew.form.dark.shut, keys.procedures, 'procedure');
   return check.problems;
 }
 

@@ -49,6 +49,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     car: identityContext(car.spec, phrases),
     words,
     signals: signalWords.map((word) => ({ word: word.toUpperCase(), meaning: words.signals[word] })),
+    signs: signsIn(world),
     generalCautions: world.front.cautions.map((caution) => ({ ...caution, brief: false })),
     notices: world.front.notices,
     howItWorks: howItWorksContext(car),
@@ -80,6 +81,26 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     index: partIndex(world),
     since: world.since ?? false,
   };
+}
+
+/** The safety signs that stand beside cautions of this car, with what they mean. */
+function signsIn({
+  front,
+  procedures,
+  signWords,
+  language,
+}: World): readonly { readonly number: string; readonly means: string }[] {
+  const cautions = [
+    ...front.cautions,
+    ...procedures.flatMap((procedure) => [
+      ...procedure.cautions,
+      ...procedure.steps.flatMap((step) => step.cautions),
+    ]),
+  ];
+  const used = new Set(cautions.flatMap(({ signs }) => signs));
+  return [...signWords]
+    .filter(([number]) => used.has(number))
+    .map(([number, { means }]) => ({ number, means: language.texts.say(means) }));
 }
 
 /** Signs of faults under the part of the car they concern, in the order of the file. */

@@ -29,6 +29,7 @@ function options(sheetName: string, more: Partial<CardOptions> = {}): CardOption
     title: 'Raising steam',
     foot: ['Invented tourer', 'Raising steam', 'issue C, 2026-04-12', 'K7M2-4QXD'],
     leastPt: all(8.5),
+    signPt: 30,
     mostPt: 24,
     mostFaces: 9,
     ...more,

@@ -1,0 +1,57 @@
+/** The card for the dark: what is shut from the seat, in order, and how that feels; what must be found; what is looked at. */
+import type { Step } from '../../procedure/procedure';
+import { seatedSteps } from '../../proof/escape';
+import type { World } from '../paper';
+import { type Piece, withNamesStrong } from '../pieces';
+
+/** One thing to do by feel. */
+export interface DarkStep {
+  readonly say: readonly Piece[];
+  /** Which way a valve goes; empty for what is not one. */
+  readonly how: string;
+}
+
+/** Neighbouring steps at one place, numbered on from those before. */
+export interface DarkPlace {
+  /** Empty where no place matters. */
+  readonly place: string;
+  readonly start: number;
+  readonly steps: readonly DarkStep[];
+}
+
+/** Everything the card says. */
+export function darkContext(world: World): Readonly<Record<string, unknown>> {
+  const { car, guide, procedures } = world;
+  const { shut, find, look } = guide.crew.dark;
+  const wayOut = procedures.find(({ id }) => id === shut);
+  return {
+    places: wayOut === undefined ? [] : byPlace(seatedSteps(car, wayOut), world),
+    find,
+    look,
+  };
+}
+
+function byPlace(steps: readonly Step[], world: World): readonly DarkPlace[] {
+  const places: { place: string; start: number; steps: DarkStep[] }[] = [];
+  for (const [index, step] of steps.entries()) {
+    const place = world.car.places.get(step.place ?? '')?.name ?? '';
+    const last = places.at(-1);
+    if (last === undefined || last.place !== place)
+      places.push({ place, start: index + 1, steps: [stepOf(step, world)] });
+    else last.steps.push(stepOf(step, world));
+  }
+  return places;
+}
+
+/** A valve is said by its name and the way it is shut; anything else in the words of its step. Nothing to see: it is dark. */
+function stepOf({ part: id, say, action }: Step, { car, language }: World): DarkStep {
+  const part = id === undefined ? undefined : car.parts.get(id);
+  const valve = part?.kind === 'valve' ? car.spec.valves[part.id] : undefined;
+  if (part === undefined || valve === undefined || action !== 'shut')
+    return { say: withNamesStrong(say, part === undefined ? [] : [part.name]), how: '' };
+  const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
+  return {
+    say: withNamesStrong(named, [named]),
+    how: language.ways[valve.opens]?.shut ?? '',
+  };
+}

@@ -1,0 +1,26 @@
+/** The card for the dark: light on dark, bold, few words, read at the dash when the lamps are out. */
+import { darkContext } from '../context/dark';
+import { identityContext } from '../context/identity';
+import type { Paper } from '../paper';
+import { asDarkCard } from '../ways';
+
+const title = 'In the dark';
+
+/** More faces than anybody turns by feel. */
+const mostFaces = 8;
+
+/** The card for the dark. */
+export const cardForTheDark: Paper = {
+  name: 'card-for-the-dark',
+  title,
+  what: 'white on black: what is shut from the seat and which way it goes, where lamps and extinguisher are, what to look at',
+  template: 'card-for-the-dark',
+  context: (world) => ({
+    car: identityContext(world.car.spec, world.phrases),
+    card: { title },
+    ...darkContext(world),
+  }),
+  drawings: () => [],
+  lightOnDark: true,
+  ...asDarkCard(title, mostFaces),
+};

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { setOnePaper, worldOf } from '../../src/kettlebook';
+import { contrast } from '../../src/layout/contrast';
+import type { Block, Inline } from '../../src/markup/block';
+import { makePaper } from '../../src/paper/paper';
+import { seatedSteps } from '../../src/proof/escape';
+import { demo, demoNames, goodOf, workshop } from '../whole/made';
+
+const shop = await workshop();
+const paperOf = (name: string) => {
+  const paper = shop.papers.find((each) => each.name === name);
+  if (paper === undefined) throw new Error(`there is no paper ${name}`);
+  return paper;
+};
+const dark = paperOf('card-for-the-dark');
+const said = (content: readonly Inline[]) =>
+  content.map((each) => (each.kind === 'text' ? each.text : '')).join('');
+const words = (blocks: readonly Block[]) =>
+  blocks.flatMap((block): string[] => {
+    if (block.kind === 'heading') return [said(block.content)];
+    if (block.kind !== 'steps') return [];
+    return block.items.map(({ action }) => said(action));
+  });
+
+describe.each(demoNames)('the card for the dark of %s', (name) => {
+  test('has every seated act of the way out, in its order, numbered on', async () => {
+    const ready = await demo(name);
+    const { blocks } = goodOf(setOnePaper(ready, dark, shop));
+    const wayOut = ready.procedures.find(({ id }) => id === 'shut-everything');
+    if (wayOut === undefined) throw new Error('no way out');
+    const acts = seatedSteps(ready.car, wayOut);
+    const lists = blocks.filter((block) => block.kind === 'steps');
+    const printed = lists.flatMap(({ start, items }) =>
+      items.map(({ action }, index) => ({
+        number: start + index,
+        text: said(action),
+      })),
+    );
+    expect(printed.map(({ number }) => number)).toEqual(acts.map((_, index) => index + 1));
+    for (const [index, { part, say, action }] of acts.entries()) {
+      const valve = action === 'shut' && part !== undefined ? ready.car.parts.get(part) : undefined;
+      expect(printed[index]?.text).toContain(valve === undefined ? say : valve.name);
+    }
+    expect(acts.length).toBeGreaterThan(4);
+  });
+
+  test('is set larger than cards are by day, in bold, and keeps to few faces', async () => {
+    const ready = await demo(name);
+    const { laidOut } = goodOf(setOnePaper(ready, dark, shop));
+    const day = paperOf('card-shut-everything').leastPt(worldOf(ready, shop))['narrow-bold'];
+    for (const { items } of laidOut.pages)
+      for (const item of items) {
+        if (item.kind !== 'text' || item.tag === undefined) continue;
+        expect(item.sizePt).toBeGreaterThan(1.2 * day);
+        expect(item.face).toBe('narrow-bold');
+        expect(contrast(item.colour, '#000000')).toBeGreaterThanOrEqual(7);
+      }
+    expect(laidOut.pages.length).toBeLessThanOrEqual(4);
+  });
+
+  test('is dark behind everything, up to an edge that laminates', async () => {
+    const ready = await demo(name);
+    const { laidOut } = goodOf(setOnePaper(ready, dark, shop));
+    for (const { items, printable, widthPt } of laidOut.pages) {
+      const [left, top, right, bottom] = printable;
+      const [ground] = items;
+      const rect = { x: left, y: top, width: right - left, height: bottom - top };
+      expect(ground).toMatchObject({
+        kind: 'shape',
+        shape: { kind: 'rect', ...rect, paint: { fill: '#000000' } },
+      });
+      expect(Math.min(left, top, widthPt - right)).toBeGreaterThanOrEqual((3 * 72) / 25.4);
+      const texts = items.flatMap((item) => (item.kind === 'text' ? [item] : []));
+      for (const { x, widthPt: wide } of texts) {
+        expect(x).toBeGreaterThan(left + 8);
+        expect(x + wide).toBeLessThan(right - 8);
+      }
+    }
+  });
+});
+
+test('lamps are named where a car has them, and only there', async () => {
+  const titles = async (name: string) => words(goodOf(setOnePaper(await demo(name), dark, shop)).blocks);
+  expect(await titles('marigold')).toContain('Lamps');
+  expect(await titles('thimble')).not.toContain('Lamps');
+  expect(await titles('thimble')).toContain('Extinguisher');
+});
+
+test('valves are said with the way they are shut, so that it can be done by feel', async () => {
+  const { blocks } = goodOf(setOnePaper(await demo('marigold'), dark, shop));
+  const [first] = blocks.flatMap((block) => (block.kind === 'steps' ? block.items : []));
+  if (first === undefined) throw new Error('no steps');
+  expect([said(first.action), said(first.result)]).toEqual(['fuel stop valve F2', 'pull the lever back']);
+});
+
+test('it is told that it takes much ink, and its page for a screen is dark', async () => {
+  const made = goodOf(await makePaper(dark, worldOf(await demo('thimble'), shop)));
+  expect(made.lightOnDark).toBe(true);
+  const html = new TextDecoder().decode(made.screen.bytes);
+  expect(html).toContain('class="in-the-dark"');
+  expect(html).toMatch(/@media screen \{ :root\.in-the-dark \{ color-scheme: dark; --paper: #/);
+});
