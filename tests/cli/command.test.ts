@@ -3,12 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { specText } from '../whole/made';
-import { run } from './run';
+import { putLogs, run } from './run';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlebook-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const spec = join(folder, 'thimble.yaml');
+putLogs(folder);
 const good = specText('thimble');
 const spoilt = good.replace(/allowed-pressure: .*/, 'allowed-pressure: 10 psi');
 

@@ -5,12 +5,13 @@ import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { openCar } from '../../src/cli/openCar';
 import { setOnePaper } from '../../src/kettlebook';
 import { root, specText } from '../whole/made';
-import { run } from './run';
+import { putLogs, run } from './run';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlebook-own-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const spec = join(folder, 'thimble.yaml');
+putLogs(folder);
 const own = join(folder, 'museum');
 const card = 'card-running';
 

@@ -1,7 +1,9 @@
 /** Running the command in a test. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { vi } from 'vitest';
 import { main } from '../../src/cli/main';
-import { root } from '../whole/made';
+import { logs, root } from '../whole/made';
 
 /** Run the command; what it said and how it ended. */
 export async function run(...args: string[]): Promise<{ code: number; said: string; complained: string }> {
@@ -18,4 +20,9 @@ export async function run(...args: string[]): Promise<{ code: number; said: stri
     out.mockRestore();
     error.mockRestore();
   }
+}
+
+/** Put the logs of the demo cars’ trips beside specs that are copied into `folder`. */
+export function putLogs(folder: string): void {
+  for (const [name, text] of logs()) writeFileSync(join(folder, name), text);
 }

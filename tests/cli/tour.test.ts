@@ -36,6 +36,16 @@ describe('a way planned', () => {
     expect(readdirSync(join(folder, 'marigold'))).toEqual(['tour-marigold-tour.pdf']);
   });
 
+  test('the runabout’s own round, with one stop for water', async () => {
+    const { code, said } = await run(
+      join(root, 'cars', 'thimble.yaml'),
+      join(root, 'cars', 'thimble-tour.csv'),
+    );
+    expect(code).toBe(0);
+    expect(said).toMatch(/thimble-tour: 22\.4 mi\. .*; stop once\./);
+    expect(said).toMatch(/^Upper mill .* water$/m);
+  });
+
   test('from a GPX track: stops from its waypoints, and how its heights were smoothed', async () => {
     const { code, said } = await run(join(root, 'cars', 'heron.yaml'), join(root, 'cars', 'heron-tour.gpx'));
     expect(code).toBe(0);
