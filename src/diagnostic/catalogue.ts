@@ -321,7 +321,10 @@ export const catalogue = {
   'figure-soak-short': 'The soak of a kerosene burner is under 15 minutes.',
   'figure-cut-out-high': 'The burner cuts out far above 550 psi.',
   'figure-blend-light': 'There is far more than about 5 % of gasoline in kerosene.',
+  'figure-draught-short': 'With the car standing, the draught feeds less than 90 in 100 of the full fire.',
   'figure-steam-slow': 'By fire, water and metal, steam takes over about 10 minutes from cold.',
+  'figure-heat-balance':
+    'Water and fuel used on the road do not go together: more heat is in the steam than the fuel can give, or far less.',
   'figure-range-far':
     'The water goes far less or more far than the 25 to 40 miles that 25 US gal take other cars.',
 } as const satisfies Record<string, string>;

@@ -209,6 +209,8 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
       ratio(metricVolumes.litre, times.minute, fineFlow),
       ratio(metricVolumes.millilitre, times.hour, [0, 0, 0]),
       ratio(metricVolumes.millilitre, times.minute, [1, 0, 0]),
+      ratio(cubicFoot, times.minute, [1, 0, 0]),
+      ratio(metricVolumes.cubicMetre, times.hour, [1, 0, 0]),
     ]),
   massFlow: [ratio(masses.pound, times.hour, [1, 0, 0]), ratio(masses.kilogram, times.hour, [1, 0, 0])],
   volumePerDistance: [

@@ -1,41 +1,77 @@
 /** What blowing down costs, how often the water asks for it, and the heat that steam takes. */
 import type { Car } from '../../car/car';
 import { quantity } from '../../quantity/quantity';
-import type { Figure } from '../figure';
+import type { Figure, FigureInput } from '../figure';
+import type { Liquids } from '../fuel/liquids';
 import { absolutePressurePa, standardAir } from '../steam/atmosphere';
 import { blowDownInterval, blowDownLoss } from '../water/blow-down';
-import { feedK, heatPerKgSteam } from './plant';
+import { efficiencyOf, feedK, fuelHeatPerM3, heatPerKgSteam, mainBurnerOf, usualEfficiency } from './plant';
 import type { LiquidUse } from './use';
 
-/** What emptying the whole boiler at its blow-down pressure throws away. */
-export function blowDownFigures({ spec: { boiler } }: Car): readonly Figure[] {
+/** What emptying the whole boiler at its blow-down pressure throws away: water, and the fuel that made it hot. */
+export function blowDownFigures(car: Car, liquids: Liquids): readonly Figure[] {
+  const { boiler } = car.spec;
   const pressure = boiler['blow-down-pressure'];
-  if (pressure === undefined) return [];
+  const main = mainBurnerOf(car);
+  if (pressure === undefined || main === undefined) return [blowDownNotKnown];
   const loss = blowDownLoss({
     pressurePa: absolutePressurePa(pressure.si, standardAir(0).pressurePa),
     boilerWaterM3: boiler['water-at-working-level'].si,
     feedTemperatureK: feedK,
   });
+  const fuelHeat = fuelHeatPerM3(car, main.burner.fuel, liquids) * efficiencyOf(car);
+  const inputs: readonly FigureInput[] = [
+    { name: 'pressure', value: pressure, from: 'boiler.blow-down-pressure' },
+    {
+      name: 'water in the boiler',
+      value: boiler['water-at-working-level'],
+      from: 'boiler.water-at-working-level',
+    },
+  ];
+  const doubt = { basis: 'computed', words: 'less if it is not emptied' } as const;
   return [
     {
       id: 'blow-down-loss',
       name: 'cold water that replaces a full blow-down',
       value: { kind: 'quantity', quantity: quantity('volume', loss.feedM3), rounding: 'up' },
-      inputs: [
-        { name: 'pressure', value: pressure, from: 'boiler.blow-down-pressure' },
-        {
-          name: 'water in the boiler',
-          value: boiler['water-at-working-level'],
-          from: 'boiler.water-at-working-level',
-        },
-      ],
+      inputs,
       formula: 'mass of the boiling water / density of the cold feed',
       source: 'IAPWS-IF97',
       checkedAgainst: 'steam tables',
-      doubt: { basis: 'computed', words: 'less if it is not emptied' },
+      doubt,
+    },
+    {
+      id: 'blow-down-fuel',
+      name: 'fuel that a full blow-down throws away as heat',
+      value: { kind: 'quantity', quantity: quantity('volume', loss.heatJ / fuelHeat, true), rounding: 'up' },
+      inputs: [
+        ...inputs,
+        { name: 'heat thrown away', value: quantity('energy', loss.heatJ), from: 'worked out' },
+        {
+          name: 'efficiency',
+          value: boiler.efficiency ?? `${usualEfficiency * 100} %, from memory`,
+          from: 'boiler.efficiency',
+        },
+      ],
+      formula:
+        'mass of the boiling water × its heat over that of the cold feed / (lower heating value × efficiency)',
+      source: 'IAPWS-IF97',
+      checkedAgainst: 'Keenan and Keyes, Thermodynamic Properties of Steam (rows from memory)',
+      doubt: { ...doubt, basis: 'estimated' },
     },
   ];
 }
+
+const blowDownNotKnown: Figure = {
+  id: 'blow-down-loss',
+  name: 'cold water that replaces a full blow-down',
+  value: { kind: 'unknown', measure: 'the pressure at which it is blown down (`boiler.blow-down-pressure`)' },
+  inputs: [],
+  formula: 'mass of the boiling water / density of the cold feed',
+  source: 'IAPWS-IF97',
+  checkedAgainst: 'nothing, as nothing is worked out',
+  doubt: { basis: 'unknown', words: 'not measured' },
+};
 
 /** How much feed may go through between full blow-downs, by the water's hardness, and how far that is on level road. */
 export function blowDownIntervalFigure({ spec }: Car, water: LiquidUse): Figure {

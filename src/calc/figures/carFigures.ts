@@ -11,7 +11,9 @@ import type { Timeline } from '../time/timeline';
 import { type BlendChart, blendCharts } from './blends';
 import { blowDownFigures, blowDownIntervalFigure, steamHeatFigures } from './boilerFigures';
 import { type ChargedFigures, chargedFigures } from './charged';
+import { evaporationFigures, heatFoundShare } from './evaporationFigures';
 import { feedFigures } from './feed';
+import { type FuelHeat, fuelHeats } from './fuelHeats';
 import { type FuelHazard, fuelHazards } from './hazards';
 import { honest } from './honest';
 import { type Planning, planningOf } from './planning';
@@ -37,6 +39,9 @@ export interface CarFigures {
   readonly water?: RangeChart;
   readonly fuel?: RangeChart;
   readonly planning: Planning;
+  /** Share of the fuel’s heat found again in the steam, by the readings; absent where they do not tell. */
+  readonly heatFound?: number;
+  readonly heats: readonly FuelHeat[];
   readonly hazards: readonly FuelHazard[];
   readonly charged: readonly ChargedFigures[];
   readonly raising: RaisingFigures;
@@ -81,6 +86,7 @@ export function carFigures(car: Car, sources: FigureSources): CarFigures {
     return model === undefined ? undefined : rangeChart(model, uses[liquid], system);
   };
   const [water, fuel] = [chartFor('water'), chartFor('fuel')];
+  const heatFound = heatFoundShare(car, uses, liquids);
   const parts = {
     sticks,
     steam: steamTable(car),
@@ -88,10 +94,12 @@ export function carFigures(car: Car, sources: FigureSources): CarFigures {
     toppingUp: toppingUpCharts(car, sticks, liquids),
     uses,
     planning: planningOf(water, fuel, printedStepM[system]),
+    heats: fuelHeats(car, liquids),
     hazards: fuelHazards(car, liquids),
     charged: chargedFigures(car),
     raising: raisingFigures(car, liquids),
     blowDownInterval: blowDownIntervalFigure(car, uses.water),
+    ...(heatFound === undefined ? {} : { heatFound }),
     ...(water === undefined ? {} : { water }),
     ...(fuel === undefined ? {} : { fuel }),
   };
@@ -113,6 +121,7 @@ function listed(
     ...figures.sticks.map((chart) => chart.figure),
     ...figures.blends.map((chart) => chart.figure),
     ...figures.toppingUp.map((chart) => chart.figure),
+    ...figures.heats.flatMap((heat) => heat.figures),
     ...figures.hazards.flatMap((hazard) => hazard.figures),
     ...figures.charged.flatMap((each) => each.figures),
     ...figures.startUp.figures,
@@ -123,9 +132,10 @@ function listed(
     ...feedFigures(car, figures.uses, liquids),
     ...speedFigures(car),
     ...oilFigures(car),
-    ...blowDownFigures(car),
+    ...blowDownFigures(car, liquids),
     figures.blowDownInterval,
     ...steamHeatFigures(car),
+    ...evaporationFigures(car, figures.uses, liquids),
     ...figures.steam.map((row) => row.figure),
     ...readingFigures(car, face),
   ];

@@ -6,6 +6,7 @@ import type { Liquids } from '../fuel/liquids';
 import { standardAir } from '../steam/atmosphere';
 import { metalSpecificHeat, raiseSteam, type SteamRaising, timeToGaugeS } from '../water/raise-steam';
 import { efficiencyOf, fuelHeatPerM3, mainBurnerOf, usualEfficiency } from './plant';
+import { type StandingFire, standingFire } from './standingFire';
 
 /** Steam raising from one start. */
 export interface RaisingCurve {
@@ -22,8 +23,15 @@ export interface RaisingCurve {
 /** Both curves and the figures made from them. */
 export interface RaisingFigures {
   readonly curves: readonly RaisingCurve[];
+  /** How far the times may be out, as a share of them. */
+  readonly doubt: number;
+  /** The fire with the car at rest; absent where the full fire is not known. */
+  readonly fire?: StandingFire;
   readonly figures: readonly Figure[];
 }
+
+/** How far the times may be out: more where nobody knows whether the fire gets its air. Common practice, no source. */
+const doubts = { draughtKnown: 0.25, draughtNotKnown: 0.5 } as const;
 
 /** Water and air from which a cold start is reckoned, and the boiler of yesterday evening. */
 const coldK = 288.15;
@@ -40,13 +48,20 @@ export function raisingFigures(car: Car, library: Liquids): RaisingFigures {
   const { boiler } = car.spec;
   const main = mainBurnerOf(car);
   const rate = main?.burner['full-rate'];
-  if (main === undefined || rate === undefined || boiler['steel-mass'] === undefined)
-    return { curves: [], figures: [notKnown(rate === undefined)] };
-  const heatW = rate.si * fuelHeatPerM3(car, main.burner.fuel, library) * efficiencyOf(car);
+  const fire = standingFire(car, library);
+  const doubt = fire?.known === true ? doubts.draughtKnown : doubts.draughtNotKnown;
+  if (main === undefined || rate === undefined || fire === undefined)
+    return { curves: [], doubt, figures: [notKnown(true)] };
+  if (boiler['steel-mass'] === undefined)
+    return { curves: [], doubt, fire, figures: [fire.figure, notKnown(false)] };
+  const heatW = fire.share * rate.si * fuelHeatPerM3(car, main.burner.fuel, library) * efficiencyOf(car);
   const curves = (['cold', 'warm'] as const).map((start) => curveFrom(car, start, heatW));
+  const told = { burner: main.id, rate, heatW, fire, doubt };
   return {
     curves,
-    figures: curves.flatMap((curve) => asFigures(car, curve, { burner: main.id, rate, heatW })),
+    doubt,
+    fire,
+    figures: [fire.figure, ...curves.flatMap((curve) => asFigures(car, curve, told))],
   };
 }
 
@@ -97,7 +112,13 @@ const pressureFrom: Readonly<Record<Check, string>> = {
 function asFigures(
   car: Car,
   { start, checks }: RaisingCurve,
-  fire: { readonly burner: string; readonly rate: Quantity; readonly heatW: number },
+  told: {
+    readonly burner: string;
+    readonly rate: Quantity;
+    readonly heatW: number;
+    readonly fire: StandingFire;
+    readonly doubt: number;
+  },
 ): readonly Figure[] {
   const { boiler } = car.spec;
   return checks.map(({ at, pressure, seconds }) => ({
@@ -118,7 +139,14 @@ function asFigures(
       },
       { name: 'water', value: boiler['water-at-working-level'], from: 'boiler.water-at-working-level' },
       { name: 'metal', value: boiler['steel-mass'] ?? 'not known', from: 'boiler.steel-mass' },
-      { name: 'full fire', value: fire.rate, from: `burners.${fire.burner}.full-rate` },
+      { name: 'full fire', value: told.rate, from: `burners.${told.burner}.full-rate` },
+      {
+        name: 'of it with the car standing',
+        value: told.fire.known
+          ? quantity('share', told.fire.share, told.fire.estimated)
+          : 'not known, taken as the whole',
+        from: 'fire-standing',
+      },
       {
         name: 'efficiency',
         value: boiler.efficiency ?? `${usualEfficiency * 100} %, from memory`,
@@ -126,21 +154,23 @@ function asFigures(
       },
       {
         name: 'heat to water and metal',
-        value: quantity('power', fire.heatW),
-        from: 'full fire × lower heating value × efficiency',
+        value: quantity('power', told.heatW, true),
+        from: 'fire standing still × lower heating value × efficiency',
       },
       { name: 'start', value: quantity('temperature', start === 'cold' ? coldK : warmK), from: 'taken' },
     ],
     formula:
-      'heat balance: (water’s enthalpy rise + metal’s heat) / (heat of the fire − losses), step by step along the boiling line',
+      'heat balance: (water’s enthalpy rise + metal’s heat) / (heat of the fire that the draught feeds − losses), step by step along the boiling line',
     source:
       'IAPWS-IF97; specific heat of steel 0.49 kJ/(kg K) (engineering reference tables); losses 5 % (common practice, no source)',
     checkedAgainst:
       'its parts: steam tables and specific heats; trade: under about 10 minutes to 500 psi with a good burner (common practice, no source)',
     doubt: {
       basis: 'estimated' as const,
-      share: 0.25,
-      words: 'a burner slow to come to its full fire makes it longer; the keeper’s watch is better',
+      share: told.doubt,
+      words: told.fire.known
+        ? 'a burner slow to come to its full fire makes it longer; the keeper’s watch is better'
+        : 'whether the fire gets air enough with the car standing is not known; a fire with yellow tips takes longer; the keeper’s watch is better',
     },
   }));
 }

@@ -20,8 +20,10 @@ export function figureRemarks(car: Car, figures: CarFigures): readonly Diagnosti
     ...soakRemarks(car),
     ...cutOutRemarks(car),
     ...blendRemarks(car, figures),
+    ...draughtRemarks(car, figures),
     ...raisingRemarks(car, figures),
     ...rangeRemarks(car, figures),
+    ...balanceRemarks(car, figures),
   ];
 }
 
@@ -190,6 +192,26 @@ function raisingRemarks(car: Car, { raising }: CarFigures): readonly Diagnostic[
   ];
 }
 
+/** A full fire that gets less air than this share of it asks for is worth a word. */
+const littleAir = 0.9;
+
+function draughtRemarks(car: Car, { raising: { fire } }: CarFigures): readonly Diagnostic[] {
+  if (fire === undefined || !fire.known || fire.share >= littleAir) return [];
+  return [
+    {
+      ...remark(car, 'figure-draught-short', 'boiler.draught', {
+        message: 'standing still, the fire does not get the air for its full fire',
+        found: `air for ${Math.floor(fire.share * 100)} in 100 of it`,
+        expected: 'air for all of it, or nearly',
+        mend: 'measure `height` and `free-area` again, or write what is seen as `standing`; keep the fire to what burns blue',
+      }),
+      notes: [
+        'A fire short of air burns yellow, makes soot and carbon monoxide, and takes longer to raise steam.',
+      ],
+    },
+  ];
+}
+
 /** Miles on 25 US gal that no car without a condenser is believed outside of: the trade’s 25 to 40, with room. */
 const believedMiles = { least: 15, most: 50 } as const;
 
@@ -210,6 +232,27 @@ function rangeRemarks(car: Car, { water }: CarFigures): readonly Diagnostic[] {
         found: `${Math.round(miles)} mi of level road on 25 US gal; ${Math.floor(fillingM3(water) / perM / mile)} mi on this car’s tank`,
         expected: '25 to 40 mi on 25 US gal',
         mend: 'measure again over a marked distance; look for a leaking blow-down, or a unit mixed up',
+      },
+    ),
+  ];
+}
+
+/** Share of the fuel’s heat in the steam that no boiler of the kind is believed outside of. */
+const believedShare = { least: 0.35, most: 0.9 } as const;
+
+function balanceRemarks(car: Car, { heatFound }: CarFigures): readonly Diagnostic[] {
+  if (heatFound === undefined || (heatFound >= believedShare.least && heatFound <= believedShare.most))
+    return [];
+  return [
+    remark(
+      car,
+      'figure-heat-balance',
+      car.spec.running.log === undefined ? 'running.fuel-use' : 'running.log',
+      {
+        message: 'the water used and the fuel used do not go together',
+        found: `${Math.round(heatFound * 100)} in 100 of the fuel’s heat in the steam`,
+        expected: '50 to 80 in 100, as boilers of the kind give',
+        mend: 'look at the units of both readings; look for a leak, or a can of fuel that was not written down',
       },
     ),
   ];

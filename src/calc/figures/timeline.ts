@@ -41,9 +41,6 @@ interface Lasting {
   readonly estimated: boolean;
 }
 
-/** A good time for raising steam leaves so much more than the time worked out; common practice, no source. */
-const raisingMargin = 1.25;
-
 /** Lay the start-up out. */
 export function startUpFigures(car: Car, timeline: Timeline, raising: RaisingFigures): StartUpFigures {
   const lasting = timeline.parts.map((part) => ({ part, lasts: lastingOf(part, car, raising) }));
@@ -112,7 +109,7 @@ function phasesOf(
 function lastingOf(
   part: TimelinePart,
   { spec }: Car,
-  { curves }: RaisingFigures,
+  { curves, doubt }: RaisingFigures,
 ): Lasting | 'left out' | 'not known' {
   switch (part.takes) {
     case 'said': {
@@ -167,7 +164,7 @@ function lastingOf(
       if (seconds === undefined) return 'not known';
       return {
         leastS: seconds,
-        goodS: seconds * raisingMargin,
+        goodS: seconds * (1 + doubt),
         estimated: true,
         inputs: [{ name: part.name, value: quantity('time', seconds, true), from: 'steam-cold-working' }],
       };

@@ -9,6 +9,37 @@ const levelReading = z.strictObject({
   how: words('How it is read.', 'shut the lower cock, then open it; the water must move').optional(),
 });
 
+const standing = measure(
+  'share',
+  'Share of the full fire that burns clean with the car standing still, as seen or timed; it wins over what is worked out.',
+  '100 %',
+).optional();
+
+/** What brings the fire its air while the car stands still. */
+const draught = z
+  .discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('jets'), standing }),
+    z.strictObject({
+      kind: z.literal('flue'),
+      height: measure('length', 'From the burner up to the mouth of the flue.', '34 in'),
+      'free-area': measure(
+        'area',
+        'The narrowest way the gases have: all tubes together, or the flue.',
+        '80 in2',
+      ),
+      standing,
+    }),
+    z.strictObject({
+      kind: z.literal('blower'),
+      air: measure('volumeFlow', 'Air it moves with the burner at full fire.', '200 ft3/min'),
+      standing,
+    }),
+  ])
+  .meta({
+    description:
+      'What brings the fire its air while the car stands still: `jets` of fuel vapour that draw it in, the hot `flue` alone, or a `blower`.',
+  });
+
 /** The boiler. */
 export const boilerSection = z.strictObject({
   name: words('What the papers call it.', 'boiler'),
@@ -32,6 +63,7 @@ export const boilerSection = z.strictObject({
   'steel-mass': measure('mass', 'Mass of the metal that is heated with the water.', '380 lb').optional(),
   'heating-surface': measure('area', 'Surface that the fire heats.', '84 ft2').optional(),
   efficiency: measure('share', 'Share of the fuel’s heat that reaches the water.', 'about 70 %').optional(),
+  draught: draught.optional(),
   level: z.array(levelReading).min(1).meta({ description: 'Every way the level is read, the best first.' }),
   'working-level': words('Where the level should stand, as it is read.', 'half way up the glass'),
   'lowest-level': words('The lowest at which a fire may burn.', 'one quarter of the glass'),
