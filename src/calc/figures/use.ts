@@ -3,7 +3,15 @@ import type { Car } from '../../car/car';
 import { terrains } from '../../spec/schema/running';
 import type { Liquids } from '../fuel/liquids';
 import type { Terrain, TripLog } from '../range/trip-log';
-import { fitUse, nextTripUse, type TerrainRatios, type UseFit } from '../range/use-fit';
+import {
+  fitUse,
+  levelLengthOf,
+  nextTripUse,
+  stopsPerM,
+  type TerrainRatios,
+  type UseFit,
+} from '../range/use-fit';
+import { stopAsLevelRoadM } from '../road/stops';
 import { terrainRatios as roadRatios } from '../road/terrain';
 import { roadCarOf } from './roadCar';
 import {
@@ -26,7 +34,7 @@ export type { TerrainUse, UsedLiquid } from './useFigures';
 export interface LiquidUse {
   readonly liquid: UsedLiquid;
   readonly byTerrain: Readonly<Record<Terrain, TerrainUse>>;
-  /** How much more each terrain uses than level road. */
+  /** How much more each terrain uses, with the stops of the log, than level road without a stop. */
   readonly ratios: TerrainRatios;
   /** The fit to the log, if there was one. */
   readonly fit?: UseFit;
@@ -42,9 +50,9 @@ export function liquidUse(
   const readings = new Map(
     (car.spec.running[`${liquid}-use`] ?? []).map((reading) => [reading.terrain, reading]),
   );
-  const ratios = terrainRatios(car, readings);
-  const fit = log === undefined ? undefined : fitUse(log.trips, liquid, ratios.by);
-  const few = log === undefined ? undefined : fewTrips(log, liquid, ratios.by);
+  const ratios = terrainRatios(car, readings, log);
+  const fit = log === undefined ? undefined : fitUse(log.trips, liquid, ratios.by, ratios.stop.asLevelM);
+  const few = log === undefined ? undefined : fewTrips(log, liquid, ratios);
   const useOn = (terrain: Terrain): TerrainUse => {
     if (fit !== undefined) return fromLog(terrain, liquid, fit, ratios, log?.file ?? '');
     const reading = readings.get(terrain);
@@ -57,7 +65,7 @@ export function liquidUse(
   };
   return {
     liquid,
-    ratios: ratios.by,
+    ratios: ratios.driven,
     byTerrain: neverEasier({ level: useOn('level'), rolling: useOn('rolling'), hilly: useOn('hilly') }),
     ...(fit === undefined ? {} : { fit }),
   };
@@ -99,7 +107,19 @@ export function levelLengthM(lengths: Readonly<Record<Terrain, number>>, ratios:
 }
 
 /** From the keeper's readings if there is one for every terrain; else from the road load of the car. */
-function terrainRatios(car: Car, readings: ReadonlyMap<Terrain, Reading>): Ratios {
+function terrainRatios(car: Car, readings: ReadonlyMap<Terrain, Reading>, log: TripLog | undefined): Ratios {
+  const perM = log === undefined ? 0 : stopsPerM(log.trips);
+  const asLevelM = stopAsLevelRoadM(roadCarOf(car), car.spec.running['usual-speed'].si);
+  const { by, ...told } = roadRatiosOf(car, readings);
+  const more = perM * asLevelM;
+  const driven = { level: by.level + more, rolling: by.rolling + more, hilly: by.hilly + more };
+  return { by, driven, stop: { asLevelM, perM }, ...told };
+}
+
+function roadRatiosOf(
+  car: Car,
+  readings: ReadonlyMap<Terrain, Reading>,
+): Pick<Ratios, 'by' | 'basis' | 'estimated'> {
   const [level, rolling, hilly] = terrains.map((terrain) => readings.get(terrain)?.use);
   if (level === undefined || rolling === undefined || hilly === undefined) {
     return {
@@ -127,10 +147,10 @@ function nearestReading(terrain: Terrain, readings: ReadonlyMap<Terrain, Reading
 }
 
 /** A log too short for a fit; undefined if no trip measured the liquid. */
-function fewTrips(log: TripLog, liquid: UsedLiquid, by: TerrainRatios) {
+function fewTrips(log: TripLog, liquid: UsedLiquid, { by, stop }: Ratios) {
   const measured = log.trips.flatMap((trip) => {
     const used = liquid === 'water' ? trip.waterM3 : trip.fuelM3;
-    return used === undefined ? [] : [{ used, levelM: trip.distanceM * by[trip.terrain] }];
+    return used === undefined ? [] : [{ used, levelM: levelLengthOf(trip, by, stop) }];
   });
   if (measured.length === 0) return undefined;
   const sum = (of: (each: (typeof measured)[number]) => number): number =>

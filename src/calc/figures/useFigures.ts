@@ -26,7 +26,12 @@ export interface Reading {
 
 /** How much more each terrain uses than level road, and where that is known from. */
 export interface Ratios {
+  /** Driven without a stop; level is 1. */
   readonly by: Readonly<Record<Terrain, number>>;
+  /** With as many stops as in the log. */
+  readonly driven: Readonly<Record<Terrain, number>>;
+  /** Level road that takes as much as a stop, m; stops for each metre of the log. */
+  readonly stop: { readonly asLevelM: number; readonly perM: number };
   readonly basis: 'readings' | 'physics';
   readonly estimated: boolean;
 }
@@ -51,10 +56,10 @@ export function fromLog(
   terrain: Terrain,
   liquid: UsedLiquid,
   fit: UseFit,
-  { by, basis, estimated }: Ratios,
+  { by, driven, stop, basis, estimated }: Ratios,
   file: string,
 ): TerrainUse {
-  const ratio = by[terrain];
+  const ratio = driven[terrain];
   const plan = nextTripUse(fit, ratio, plannedTripM, (2 * planned - 100) / 100);
   const mean = meanUse(fit, ratio);
   const ratioWords =
@@ -74,18 +79,32 @@ export function fromLog(
     { name: 'middle of the fit', value: quantity('volumePerDistance', mean.mean), from: file },
     {
       name: `use on ${terrain} road over use on level road`,
-      value: threeDecimals(ratio),
+      value: threeDecimals(by[terrain]),
       from: basis === 'physics' ? 'road load' : `running.${liquid}-use`,
     },
+    ...stopInputs(stop, file),
   ];
   return told(terrain, liquid, mean.mean, plan.high, {
     inputs,
-    formula: `robust fit of use against distance through nought, × terrain ratio; planned with the use that ${planned} trips in 100 do not pass`,
+    formula: `robust fit of use against distance and stops through nought, × terrain ratio, with the stops of the log; planned with the use that ${planned} trips in 100 do not pass`,
     source: 'weighted least squares with Student’s interval; wild trips named and left out',
     checkedAgainst: 'NIST StRD NoInt1 and NoInt2',
     estimated,
     words: `${fit.trips} trips; ${ratioWords}`,
   });
+}
+
+/** How the stops of a log are counted; nothing where it tells of none. */
+function stopInputs({ asLevelM, perM }: Ratios['stop'], file: string): readonly FigureInput[] {
+  if (perM === 0) return [];
+  return [
+    { name: 'distance from stop to stop, on the mean', value: quantity('distance', 1 / perM), from: file },
+    {
+      name: 'level road that takes as much as a stop',
+      value: quantity('distance', asLevelM, true),
+      from: 'half mass × speed² / force on level road',
+    },
+  ];
 }
 
 /** From one reading of the keeper's on this terrain. */
@@ -134,9 +153,9 @@ export function fromFewTrips(
   terrain: Terrain,
   liquid: UsedLiquid,
   trips: { readonly count: number; readonly levelPerM: number; readonly file: string },
-  { by }: Ratios,
+  { by, driven, stop }: Ratios,
 ): TerrainUse {
-  const mean = trips.levelPerM * by[terrain];
+  const mean = trips.levelPerM * driven[terrain];
   return told(terrain, liquid, mean, mean * (1 + allowance.fewTrips), {
     inputs: [
       { name: 'trips in the log', value: trips.count, from: trips.file },
@@ -145,8 +164,9 @@ export function fromFewTrips(
         value: threeDecimals(by[terrain]),
         from: 'road load',
       },
+      ...stopInputs(stop, trips.file),
     ],
-    formula: `all that was used / all that was driven, × terrain ratio, and ${inHundred(allowance.fewTrips)} more to plan with`,
+    formula: `all that was used / all that was driven, stops counted in, × terrain ratio, and ${inHundred(allowance.fewTrips)} more to plan with`,
     source: 'arithmetic; what is added is common practice, no source',
     checkedAgainst: 'worked by hand',
     estimated: true,
@@ -167,7 +187,7 @@ export function fromWork(
         ? 'work at the wheels × steam for each unit of work; planned with the upper end of what engines take'
         : 'work at the wheels × steam for each unit of work × heat of the steam / (efficiency × heating value); planned with the upper end',
     source:
-      'rolling, climbing and air (Bosch Automotive Handbook, from memory); steam rate of small engines from memory; IAPWS-IF97',
+      'rolling, climbing, air (Bosch Automotive Handbook, from memory) and stops; steam rate of good engines from the Cyclopedia of Mechanical Engineering vol. 4, times two to four from memory; IAPWS-IF97',
     checkedAgainst: 'nothing published for such cars',
     estimated: true,
     words:

@@ -10,14 +10,21 @@ import type { Liquids } from '../fuel/liquids';
 import type { Terrain } from '../range/trip-log';
 import { estimatedUse } from '../road/consumption';
 import { surfaceRolling } from '../road/road-load';
+import { stopWorkJ, usualStopsPerM } from '../road/stops';
 import { terrainProfiles, workPerM } from '../road/terrain';
 import { waterDensity } from '../steam/water-at';
 import { efficiencyOf, feedK, fuelHeatPerM3, heatPerKgSteam, mainBurnerOf, usualEfficiency } from './plant';
 import { roadCarOf } from './roadCar';
 import type { UsedLiquid } from './useFigures';
 
-/** Steam that engine, pipes and drips take for work at the wheels, lb for each hp h: the middle and the upper end; from memory. */
-const steamRateLbPerHpH = { middle: 60, high: 120 } as const;
+/**
+ * Steam that engine, pipes, pumps and drips take for work at the wheels, lb for each hp h. Published is what good engines
+ * take at their best: 30 (Cyclopedia of Mechanical Engineering vol. 4, the engine behind the boiler horsepower), 25 to 35
+ * for ordinary simple engines (C. H. Benjamin, of tests about 1905). A small one that is throttled, cold and never at its best load
+ * takes twice to four times that at the wheels (from memory).
+ */
+const publishedSteamRate = 30;
+const steamRateLbPerHpH = { middle: 2 * publishedSteamRate, high: 4 * publishedSteamRate } as const;
 
 /** Use on a terrain; undefined for the water of a condensing car, which physics does not tell, and without a main burner. */
 export function useFromWork(
@@ -31,7 +38,8 @@ export function useFromWork(
   const road = roadCarOf(car);
   const gravel = { ...road, rolling: Math.max(road.rolling, surfaceRolling['dry packed gravel']) };
   const speed = car.spec.running['usual-speed'];
-  const work = workPerM(gravel, speed.si, terrainProfiles[terrain]);
+  const work =
+    workPerM(gravel, speed.si, terrainProfiles[terrain]) + usualStopsPerM * stopWorkJ(gravel, speed.si);
   const useAt = (rate: number): number => {
     const use = estimatedUse(
       {
@@ -60,11 +68,20 @@ export function useFromWork(
         from: 'running.mass-empty',
       },
       { name: 'usual speed', value: speed, from: 'running.usual-speed' },
-      { name: 'force to be driven, on the mean', value: quantity('force', work, true), from: 'road load' },
+      {
+        name: 'distance from stop to stop',
+        value: quantity('distance', 1 / usualStopsPerM),
+        from: 'taken; common practice, no source',
+      },
+      {
+        name: 'force to be driven, stops with it, on the mean',
+        value: quantity('force', work, true),
+        from: 'road load',
+      },
       {
         name: 'steam for the work, lb for each hp h',
         value: `${steamRateLbPerHpH.middle}, at most ${steamRateLbPerHpH.high}`,
-        from: 'from memory',
+        from: `twice and four times the published ${publishedSteamRate} of good engines at their best`,
       },
       ...(liquid === 'fuel' ? [efficiency] : []),
     ],

@@ -2,7 +2,7 @@
  * What the car uses for a distance, from the keeper's own log.
  *
  * The ratios between terrains come from physics (`road/terrain.ts`) or from the keeper's readings; the log gives the
- * level. Every trip is turned into the length of level road that would have used as much; use is proportional to that
+ * level. Every trip, its stops with it, is turned into the length of level road that would have used as much; use is proportional to that
  * length, with a scatter that grows as its square root (so that two trips count as one of both lengths). The fit goes
  * through nought, names wild trips and leaves them out, and gives Student's interval.
  */
@@ -10,7 +10,7 @@ import { robustFit } from '../numeric/robust-fit';
 import { studentQuantile } from '../numeric/student';
 import type { Terrain, Trip } from './trip-log';
 
-/** How much more each terrain uses than level road; level is 1. */
+/** How much more each terrain uses than level road driven without a stop. */
 export type TerrainRatios = Readonly<Record<Terrain, number>>;
 
 /** A trip left out of the fit. */
@@ -23,7 +23,7 @@ export interface WildTrip {
 /** Use of one liquid by distance. */
 export interface UseFit {
   readonly liquid: 'water' | 'fuel';
-  /** On level road, m³ per m. */
+  /** On level road driven without a stop, m³ per m. */
   readonly levelUse: number;
   /** Standard error of `levelUse`, m³ per m. */
   readonly standardError: number;
@@ -37,15 +37,37 @@ export interface UseFit {
 /** Fewer trips than this say nothing of their own scatter that could be planned by. */
 const leastTrips = 3;
 
-/** Fit the use of one liquid; undefined if fewer than three trips of the log measured it. */
+/** How often the trips of a log stopped for each metre, on the mean of those that say; nought if none says. */
+export function stopsPerM(trips: readonly Trip[]): number {
+  const said = trips.filter(({ stops }) => stops !== undefined);
+  const distanceM = said.reduce((sum, trip) => sum + trip.distanceM, 0);
+  return distanceM > 0 ? said.reduce((sum, { stops = 0 }) => sum + stops, 0) / distanceM : 0;
+}
+
+/** A trip as level road without a stop, m. One that does not say its stops is taken to have had the mean of the log. */
+export function levelLengthOf(
+  trip: Trip,
+  ratios: TerrainRatios,
+  stop: { readonly asLevelM: number; readonly perM: number },
+): number {
+  const stops = trip.stops ?? trip.distanceM * stop.perM;
+  return trip.distanceM * ratios[trip.terrain] + stops * stop.asLevelM;
+}
+
+/**
+ * Fit the use of one liquid; undefined if fewer than three trips of the log measured it. `stopAsLevelM` is the level road
+ * that takes as much as one stop.
+ */
 export function fitUse(
   trips: readonly Trip[],
   liquid: 'water' | 'fuel',
   ratios: TerrainRatios,
+  stopAsLevelM = 0,
 ): UseFit | undefined {
+  const stop = { asLevelM: stopAsLevelM, perM: stopsPerM(trips) };
   const measured = trips.flatMap((trip) => {
     const used = liquid === 'water' ? trip.waterM3 : trip.fuelM3;
-    return used === undefined ? [] : [{ trip, used, levelM: trip.distanceM * ratios[trip.terrain] }];
+    return used === undefined ? [] : [{ trip, used, levelM: levelLengthOf(trip, ratios, stop) }];
   });
   if (measured.length < leastTrips) return undefined;
   const robust = robustFit(
