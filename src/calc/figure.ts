@@ -35,6 +35,8 @@ export interface FigureColumn {
   readonly rounding: Rounding;
   /** Decimals to print, where the usual number says too little. */
   readonly decimals?: number;
+  /** A volume that is poured out with a measure: little of it is told in ounces or millilitres. */
+  readonly poured?: true;
 }
 
 /** To which side a printed value may be rounded: always the safe one. */

@@ -4,11 +4,12 @@ import { sayingAround } from '../language/dialect';
 import type { Language } from '../language/language';
 import type { Words } from '../language/languageForm';
 import type { Messages } from '../language/messages';
+import { imperialGallon, litre, usGallon } from '../quantity/base-units';
 import { printDay } from '../quantity/day';
 import type { Dimension, UnitSystem } from '../quantity/dimension';
 import { type PrintOptions, printBoth, printedUnit, printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
-import { wholeSteps } from '../quantity/rounding';
+import { type RoundingDirection, wholeSteps } from '../quantity/rounding';
 import type { CarSpec } from '../spec/schema/carSpec';
 
 /** How to print; the system is the phrase book's own business. */
@@ -38,6 +39,8 @@ export interface Phrases {
   second(quantity: Quantity | undefined, options?: AmountOptions): string;
   /** A small volume, such as a pump's stroke, in cubic inches or millilitres. */
   smallVolume(quantity: Quantity<'volume'> | undefined): string;
+  /** A volume that is poured with a measure: gallons, under half a gallon fluid ounces; litres, under one millilitres. */
+  poured(quantity: Quantity<'volume'> | undefined, rounding: RoundingDirection): string;
   /** A time in whole minutes, from two hours up in hours and minutes: `84 min`, `9 h 3 min`. */
   duration(quantity: Quantity<'time'> | undefined, rounding: 'up' | 'down'): string;
   /** A length that is paced out, such as a distance to stand at, in whole feet or metres, rounded up. */
@@ -49,6 +52,20 @@ export interface Phrases {
 const pacedUnits: Readonly<Record<UnitSystem, string>> = { us: 'ft', imperial: 'ft', metric: 'm' };
 
 const smallUnits: Readonly<Record<UnitSystem, string>> = { us: 'in3', imperial: 'in3', metric: 'mL' };
+
+/** The measure for less than so much, m³: half a gallon, a litre. */
+const pouredUnits: Readonly<Record<UnitSystem, { readonly unit: string; readonly belowM3: number }>> = {
+  us: { unit: 'US fl oz', belowM3: usGallon / 2 },
+  imperial: { unit: 'imp fl oz', belowM3: imperialGallon / 2 },
+  metric: { unit: 'mL', belowM3: litre },
+};
+
+/** How a volume is poured out in one system of units. */
+function pouredIn(si: number, system: UnitSystem): Pick<PrintOptions, 'unit' | 'decimals'> {
+  const { unit, belowM3 } = pouredUnits[system];
+  if (si >= belowM3) return { decimals: 2 };
+  return { unit, decimals: unit === 'mL' ? 0 : 1 };
+}
 
 /** The phrase book of a car. */
 export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words }: Language): Phrases {
@@ -85,6 +102,15 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words
       say(quantity, (known) => {
         const [first = '', second] = [
           ...new Set(systems.map((system) => plain(known, { system, unit: smallUnits[system] }))),
+        ];
+        return second === undefined ? first : `${first} (${second})`;
+      }),
+    poured: (quantity, rounding) =>
+      say(quantity, (known) => {
+        const [first = '', second] = [
+          ...new Set(
+            systems.map((system) => plain(known, { system, rounding, ...pouredIn(known.si, system) })),
+          ),
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),

@@ -22,6 +22,8 @@ export const siUnits = {
   temperature: 'K',
   temperatureDifference: 'K',
   speed: 'm/s',
+  /** Turns or strokes in a time. */
+  frequency: '1/s',
   density: 'kg/m3',
   energy: 'J',
   power: 'W',

@@ -18,6 +18,7 @@ export const houseUnits: { readonly [D in Dimension]: Readonly<Record<UnitSystem
   temperature: { us: '°F', imperial: '°F', metric: '°C' },
   temperatureDifference: { us: '°F', imperial: '°F', metric: '°C' },
   speed: { us: 'mph', imperial: 'mph', metric: 'km/h' },
+  frequency: { us: 'a minute', imperial: 'a minute', metric: 'a minute' },
   density: { us: 'lb/US gal', imperial: 'lb/imp gal', metric: 'kg/L' },
   energy: { us: 'Btu', imperial: 'Btu', metric: 'MJ' },
   power: { us: 'hp', imperial: 'hp', metric: 'kW' },

@@ -164,6 +164,15 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
     ratio(lengths.foot, times.minute, [0, 0, 0]),
     ratio(lengths.metre, times.second, [2, 1, 0]),
   ],
+  frequency: [
+    {
+      name: 'a minute',
+      also: ['/min', 'per minute', 'rpm', 'turns/min', 'strokes/min', '1/min'],
+      factor: 1 / 60,
+      decimals: [1, 0, 0],
+    },
+    { name: 'a second', also: ['/s', 'per second', '1/s', 'Hz'], factor: 1, decimals: [2, 1, 0] },
+  ],
   density: [
     ratio(masses.kilogram, metricVolumes.litre, [3, 2, 1]),
     ratio(masses.pound, us.gallon, [2, 2, 1]),

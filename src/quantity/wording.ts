@@ -39,6 +39,7 @@ export const dimensionWords: { readonly [D in Dimension]: DimensionWords } = {
     mayBeNegative: true,
   },
   speed: { name: 'a speed', examples: ['25 mph', '40 km/h'] },
+  frequency: { name: 'turns or strokes in a time', examples: ['360 a minute', '360 rpm', '6 a second'] },
   density: { name: 'a density', examples: ['0.8 kg/L', '6.7 lb/US gal', '8 lb/imp gal'] },
   energy: { name: 'an amount of energy', examples: ['900 Btu', '950 kJ', '12 kWh'] },
   power: { name: 'a power or rate of heating', examples: ['900,000 Btu/h', '20 hp', '15 kW'] },

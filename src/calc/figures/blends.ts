@@ -63,7 +63,7 @@ function figureOf(fuelId: string, name: string, blend: Blend, rows: BlendChart['
           heading: liquid.name,
           dimension: 'volume' as const,
           rounding: roundingOf(liquid, blend),
-          decimals: 2,
+          poured: true as const,
         })),
       ],
       rows: rows.map((row) => [row.wantedM3, ...row.amountsM3]),

@@ -20,7 +20,7 @@ import { type Planning, planningOf } from './planning';
 import { type RaisingFigures, raisingFigures } from './raising';
 import { plannedTank, printedStepM, type RangeChart, rangeChart, rangeNotKnown } from './rangeChart';
 import { readingFigures, type TypeFace } from './reading';
-import { oilFigures, speedFigures } from './road';
+import { oilFigures, roadSpeedTable, speedFigures } from './road';
 import { type SteamRow, steamTable } from './steamTable';
 import { type StickChart, stickChart } from './stickCharts';
 import { tankModels } from './tankModel';
@@ -111,7 +111,7 @@ export function carFigures(car: Car, sources: FigureSources): CarFigures {
 function listed(
   car: Car,
   figures: Omit<CarFigures, 'all'>,
-  { liquids, face }: FigureSources,
+  { liquids, face, system }: FigureSources,
 ): readonly Figure[] {
   const ofLiquid = (liquid: 'water' | 'fuel'): readonly Figure[] => [
     ...terrains.map((terrain) => figures.uses[liquid].byTerrain[terrain].figure),
@@ -131,6 +131,7 @@ function listed(
     ...figures.planning.figures,
     ...feedFigures(car, figures.uses, liquids),
     ...speedFigures(car),
+    roadSpeedTable(car, system),
     ...oilFigures(car),
     ...blowDownFigures(car, liquids),
     figures.blowDownInterval,

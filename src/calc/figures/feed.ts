@@ -11,7 +11,7 @@ import { efficiencyOf, feedK, fuelHeatPerM3, heatPerKgSteam, mainBurnerOf } from
 import type { LiquidUse } from './use';
 
 /** Share of its stroke a feed pump delivers where the spec does not say; common practice, no source. */
-const usualDelivery = 0.8;
+export const usualDelivery = 0.8;
 
 type SpecPump = Car['spec']['pumps'][string];
 
@@ -76,7 +76,9 @@ function figureOf(
   };
   const turns = engineTurnsPerM(gearingOf(car));
   const balance = taken === undefined ? undefined : feedBalance([pump], turns, taken.perM);
-  const guessed = spec.delivers === undefined || spec.delivers.estimated || stroke.estimated;
+  const perTurn = spec['strokes-per-engine-turn'];
+  const guessed =
+    perTurn === undefined || spec.delivers === undefined || spec.delivers.estimated || stroke.estimated;
   return {
     id: `feed-${id}`,
     name: nameOf(spec.name),
@@ -91,6 +93,11 @@ function figureOf(
           },
     inputs: [
       { name: 'one stroke', value: stroke, from: `pumps.${id}.stroke-volume` },
+      {
+        name: 'strokes in a turn of the engine',
+        value: perTurn ?? 'not said, taken as one',
+        from: `pumps.${id}.strokes-per-engine-turn`,
+      },
       {
         name: 'share delivered',
         value: spec.delivers ?? `${usualDelivery * 100} %, common practice, no source`,

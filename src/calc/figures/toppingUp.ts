@@ -91,7 +91,7 @@ function figureOf(chart: Omit<ToppingUpChart, 'figure'>, fuelId: string, fillToM
           heading: liquid.name,
           dimension: 'volume' as const,
           rounding: holds === 'same' ? ('down' as const) : roundingOf(liquid, wanted),
-          decimals: 2,
+          poured: true as const,
         })),
       ],
       rows: rows.flatMap(({ depthM, amountsM3 }) =>

@@ -213,7 +213,7 @@ function toppingUpContext(
         const portion = wanted[index];
         const rounding =
           holds === 'same' || portion === undefined ? 'down' : roundingOf(portion.liquid, wanted);
-        return phrases.both(quantity('volume', amount), { rounding, decimals: 2 });
+        return phrases.poured(quantity('volume', amount), rounding);
       }),
     })),
   };
@@ -248,7 +248,7 @@ function blendContext(
       amounts: row.amountsM3.map((amount, index) => {
         const portion = blend[index];
         const rounding = portion === undefined ? 'down' : roundingOf(portion.liquid, blend);
-        return phrases.both(quantity('volume', amount), { rounding, decimals: 2 });
+        return phrases.poured(quantity('volume', amount), rounding);
       }),
     })),
   };

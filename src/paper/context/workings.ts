@@ -81,7 +81,10 @@ function tableRows(value: FigureValue, phrases: Phrases): readonly (readonly str
   const cell = (number: number, column: number): string => {
     const shown = value.columns[column];
     if (shown === undefined) throw new RangeError('a row of a figure has more cells than it has columns');
-    const { dimension, rounding, decimals } = shown;
+    const { dimension, rounding, decimals, poured } = shown;
+    if (dimension === 'time' && rounding !== 'nearest')
+      return phrases.duration(quantity('time', number), rounding);
+    if (poured) return phrases.poured(quantity('volume', number), rounding);
     return phrases.both(quantity(dimension, number), {
       rounding,
       ...(decimals === undefined ? {} : { decimals }),
