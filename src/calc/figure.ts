@@ -68,3 +68,17 @@ export interface Figure {
   readonly checkedAgainst: string;
   readonly doubt: Doubt;
 }
+
+/** A figure that cannot be known from the spec; `measure` says what to measure, with the field it is written into. */
+export function notKnownFigure(
+  told: Pick<Figure, 'id' | 'name' | 'formula' | 'source'>,
+  measure: string,
+): Figure {
+  return {
+    ...told,
+    value: { kind: 'unknown', measure },
+    inputs: [],
+    checkedAgainst: 'nothing, as nothing is worked out',
+    doubt: { basis: 'unknown', words: 'not measured' },
+  };
+}

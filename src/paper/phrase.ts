@@ -67,6 +67,9 @@ function pouredIn(si: number, system: UnitSystem): Pick<PrintOptions, 'unit' | '
   return { unit, decimals: unit === 'mL' ? 0 : 1 };
 }
 
+/** Under this a whole millilitre says too little, m³. */
+const tinyVolumeM3 = 1e-5;
+
 /** The phrase book of a car. */
 export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words }: Language): Phrases {
   const { units } = spec.print;
@@ -101,7 +104,15 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words
     smallVolume: (quantity) =>
       say(quantity, (known) => {
         const [first = '', second] = [
-          ...new Set(systems.map((system) => plain(known, { system, unit: smallUnits[system] }))),
+          ...new Set(
+            systems.map((system) =>
+              plain(known, {
+                system,
+                unit: smallUnits[system],
+                ...(known.si < tinyVolumeM3 && smallUnits[system] === 'mL' ? { decimals: 1 } : {}),
+              }),
+            ),
+          ),
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),

@@ -14,6 +14,7 @@ import { checkOrders } from './sense/orders';
 import { checkPlaces } from './sense/places';
 import { checkPressures } from './sense/pressures';
 import { checkSafetyValve } from './sense/safetyValve';
+import { checkTankEnds } from './sense/tankEnds';
 import { readSource, type SpecSource } from './source';
 import { checkKeys, checkLabels } from './uniqueness';
 
@@ -27,6 +28,7 @@ export interface LoadedSpec {
 const figureChecks: readonly SenseCheck[] = [
   checkPressures,
   checkTanks,
+  checkTankEnds,
   checkBlends,
   checkOrders,
   checkPlaces,

@@ -11,6 +11,7 @@ import type { Timeline } from '../time/timeline';
 import { type BlendChart, blendCharts } from './blends';
 import { blowDownFigures, blowDownIntervalFigure, steamHeatFigures } from './boilerFigures';
 import { type ChargedFigures, chargedFigures } from './charged';
+import { bandsNotKnown } from './chargedNotKnown';
 import { evaporationFigures, heatFoundShare } from './evaporationFigures';
 import { feedFigures } from './feed';
 import { type FuelHeat, fuelHeats } from './fuelHeats';
@@ -22,7 +23,7 @@ import { plannedTank, printedStepM, type RangeChart, rangeChart, rangeNotKnown }
 import { readingFigures, type TypeFace } from './reading';
 import { oilFigures, roadSpeedTable, speedFigures } from './road';
 import { type SteamRow, steamTable } from './steamTable';
-import { type StickChart, stickChart } from './stickCharts';
+import { type StickChart, stickChart, sticksNotKnown } from './stickCharts';
 import { tankModels } from './tankModel';
 import { type StartUpFigures, startUpFigures } from './timeline';
 import { type ToppingUpChart, toppingUpCharts } from './toppingUp';
@@ -119,11 +120,13 @@ function listed(
   ];
   return [
     ...figures.sticks.map((chart) => chart.figure),
+    ...sticksNotKnown(car, tankModels(car)),
     ...figures.blends.map((chart) => chart.figure),
     ...figures.toppingUp.map((chart) => chart.figure),
     ...figures.heats.flatMap((heat) => heat.figures),
     ...figures.hazards.flatMap((hazard) => hazard.figures),
     ...figures.charged.flatMap((each) => each.figures),
+    ...bandsNotKnown(car),
     ...figures.startUp.figures,
     ...figures.raising.figures,
     ...ofLiquid('water'),

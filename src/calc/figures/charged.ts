@@ -14,6 +14,7 @@ import {
   fallFigure,
   momentsOf,
 } from './chargedLater';
+import { boyle, ratesNotKnown, strokesNotKnown } from './chargedNotKnown';
 import { enduranceFigures, enduranceOf, type TankEndurance } from './endurance';
 
 /** What is known of one charged tank. */
@@ -100,7 +101,12 @@ function figuresOf(
     changed: changedCharges(full),
     ...(strokes === undefined ? {} : { strokes }),
   };
-  return { ...known, figures: asFigures(car, known, tank, band, pump?.[0]) };
+  const figures = [
+    ...asFigures(car, known, tank, band, pump?.[0]),
+    ...ratesNotKnown(car, { id: tankId, name: tank.name }, burnersFed(car, tankId)),
+    ...(strokes === undefined ? [strokesNotKnown({ id: tankId, name: tank.name })] : []),
+  ];
+  return { ...known, figures };
 }
 
 /** Share of its stroke a hand air pump delivers where the spec does not say; common practice, no source. */
@@ -149,7 +155,7 @@ function asFigures(
     from: `tanks.${tankId}.${tank['fill-to'] === undefined ? 'capacity' : 'fill-to'}`,
   };
   const common = {
-    source: 'Boyle’s law with absolute pressures; air of sea level (US Standard Atmosphere 1976)',
+    source: boyle,
     checkedAgainst: 'worked examples of Boyle’s law',
     doubt: {
       basis: 'computed' as const,

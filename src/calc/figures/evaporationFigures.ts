@@ -1,7 +1,7 @@
 /** What the boiler makes: steam at full fire, its horsepower, what its heating surface bears, and what the readings say of it. */
 import type { Car } from '../../car/car';
 import { type Quantity, quantity } from '../../quantity/quantity';
-import type { Figure, FigureInput, FigureValue } from '../figure';
+import { type Figure, type FigureInput, type FigureValue, notKnownFigure } from '../figure';
 import type { Liquids } from '../fuel/liquids';
 import { absolutePressurePa, standardAir } from '../steam/atmosphere';
 import { boilerHorsepower, equivalentEvaporationKgPerS, steamMaking } from '../steam/evaporation';
@@ -129,6 +129,13 @@ function surface(area: Quantity<'area'> | undefined, horsepower: number): Figure
   };
 }
 
+const heatFound = {
+  id: 'heat-found-in-steam',
+  name: 'share of the fuel’s heat found again in the steam, by what was measured on the road',
+  formula: 'water used × its density × heat from feed to steam / (fuel used × lower heating value)',
+  source: 'heat balance; IAPWS-IF97',
+} as const;
+
 /** What of the fuel’s heat shows in the water that went through; only where the steam is not brought back. */
 function foundInSteam(
   car: Car,
@@ -137,11 +144,17 @@ function foundInSteam(
 ): readonly Figure[] {
   const share = heatFoundShare(car, { water, fuel }, library);
   const [waterPerM, fuelPerM] = [water.byTerrain.level.meanPerM, fuel.byTerrain.level.meanPerM];
-  if (share === undefined || waterPerM === undefined || fuelPerM === undefined) return [];
+  if (car.spec.engine.exhaust === 'condenser') return [];
+  if (share === undefined || waterPerM === undefined || fuelPerM === undefined)
+    return [
+      notKnownFigure(
+        heatFound,
+        'the water and the fuel used over the same road (`running.water-use`, `running.fuel-use`, or a `log`)',
+      ),
+    ];
   return [
     {
-      id: 'heat-found-in-steam',
-      name: 'share of the fuel’s heat found again in the steam, by what was measured on the road',
+      ...heatFound,
       value: {
         kind: 'quantity',
         quantity: quantity('share', share, true),
@@ -164,8 +177,6 @@ function foundInSteam(
           from: 'steam-heat',
         },
       ],
-      formula: 'water used × its density × heat from feed to steam / (fuel used × lower heating value)',
-      source: 'heat balance; IAPWS-IF97',
       checkedAgainst: 'worked by hand',
       doubt: {
         basis: 'estimated',

@@ -1,12 +1,12 @@
 /** How long steam takes, from cold and from warm, with the pressures where checks are due. */
 import type { Car } from '../../car/car';
 import { type Quantity, quantity } from '../../quantity/quantity';
-import type { Figure } from '../figure';
+import { type Figure, notKnownFigure } from '../figure';
 import type { Liquids } from '../fuel/liquids';
 import { standardAir } from '../steam/atmosphere';
 import { metalSpecificHeat, raiseSteam, type SteamRaising, timeToGaugeS } from '../water/raise-steam';
 import { efficiencyOf, fuelHeatPerM3, mainBurnerOf, usualEfficiency } from './plant';
-import { type StandingFire, standingFire } from './standingFire';
+import { fireNotKnown, type StandingFire, standingFire } from './standingFire';
 
 /** Steam raising from one start. */
 export interface RaisingCurve {
@@ -51,7 +51,7 @@ export function raisingFigures(car: Car, library: Liquids): RaisingFigures {
   const fire = standingFire(car, library);
   const doubt = fire?.known === true ? doubts.draughtKnown : doubts.draughtNotKnown;
   if (main === undefined || rate === undefined || fire === undefined)
-    return { curves: [], doubt, figures: [notKnown(true)] };
+    return { curves: [], doubt, figures: [fireNotKnown, notKnown(true)] };
   if (boiler['steel-mass'] === undefined)
     return { curves: [], doubt, fire, figures: [fire.figure, notKnown(false)] };
   const heatW = fire.share * rate.si * fuelHeatPerM3(car, main.burner.fuel, library) * efficiencyOf(car);
@@ -61,7 +61,13 @@ export function raisingFigures(car: Car, library: Liquids): RaisingFigures {
     curves,
     doubt,
     fire,
-    figures: [fire.figure, ...curves.flatMap((curve) => asFigures(car, curve, told))],
+    figures: [
+      fire.figure,
+      ...curves.flatMap((curve) => [
+        ...asFigures(car, curve, told),
+        ...(boiler['least-to-move'] === undefined ? [leastToMoveNotKnown(curve.start)] : []),
+      ]),
+    ],
   };
 }
 
@@ -175,20 +181,32 @@ function asFigures(
   }));
 }
 
+const formula = 'heat balance';
+
+/** What stands for the whole of it where the fire or the metal is not known. */
 function notKnown(noRate: boolean): Figure {
-  return {
-    id: 'steam-cold-working',
-    name: 'time from lighting the main burner to working pressure, boiler cold',
-    value: {
-      kind: 'unknown',
-      measure: noRate
-        ? 'the fuel burnt at full fire (`full-rate` of the main burner)'
-        : 'the mass of metal heated with the water (`boiler.steel-mass`)',
+  return notKnownFigure(
+    {
+      id: 'steam-cold-working',
+      name: 'time from lighting the main burner to working pressure, boiler cold',
+      formula,
+      source: 'IAPWS-IF97',
     },
-    inputs: [],
-    formula: 'heat balance',
-    source: 'not known',
-    checkedAgainst: 'nothing',
-    doubt: { basis: 'unknown', words: 'not measured' },
-  };
+    noRate
+      ? 'the fuel burnt at full fire (`full-rate` of the main burner)'
+      : 'the mass of metal heated with the water (`boiler.steel-mass`)',
+  );
+}
+
+/** The time to a pressure that the spec does not say. */
+function leastToMoveNotKnown(start: RaisingCurve['start']): Figure {
+  return notKnownFigure(
+    {
+      id: `steam-${start}-least-to-move`,
+      name: `time from lighting the main burner to ${pressureNames['least-to-move']}, boiler ${start}`,
+      formula,
+      source: 'IAPWS-IF97',
+    },
+    'the least pressure at which the car is moved (`boiler.least-to-move`)',
+  );
 }

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../quantity/dimension';
 import { quantity } from '../../quantity/quantity';
 import { findUnit } from '../../quantity/spelling';
 import { fromSi, toSi } from '../../quantity/unit';
-import type { Figure, FigureInput } from '../figure';
+import { type Figure, type FigureInput, notKnownFigure } from '../figure';
 import { engineTurnsPerM, speedsAt } from '../road/speeds';
 import { usualDelivery } from './feed';
 import { gearingInputs, gearingOf } from './gearing';
@@ -140,7 +140,20 @@ export function roadSpeedTable(car: Car, system: UnitSystem): Figure {
 export function oilFigures({ spec }: Car): readonly Figure[] {
   const { oil } = spec.engine;
   const tank = oil.tank === undefined ? undefined : spec.tanks[oil.tank];
-  if (oil.tank === undefined || tank === undefined || oil.use === undefined) return [];
+  if (oil.tank === undefined || tank === undefined || oil.use === undefined)
+    return [
+      notKnownFigure(
+        {
+          id: 'oil-distance',
+          name: 'how far on a full tank of cylinder oil',
+          formula: '(filled to − cannot be drawn − reserve) / use',
+          source: 'arithmetic',
+        },
+        oil.use === undefined
+          ? 'the cylinder oil used over a day’s distance (`engine.oil.use`)'
+          : 'which tank holds the cylinder oil (`engine.oil.tank`)',
+      ),
+    ];
   const filled = tank['fill-to'] ?? tank.capacity;
   const usable = Math.max(0, filled.si - (tank.unusable?.si ?? 0) - (tank.reserve?.si ?? 0));
   return [

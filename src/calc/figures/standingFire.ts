@@ -1,7 +1,7 @@
 /** How much of the full fire burns clean while the car stands still: seen by the keeper, or worked out from its draught. */
 import type { Car } from '../../car/car';
 import { quantity } from '../../quantity/quantity';
-import type { Figure, FigureInput } from '../figure';
+import { type Figure, type FigureInput, notKnownFigure } from '../figure';
 import type { Liquids } from '../fuel/liquids';
 import { standardAir } from '../steam/atmosphere';
 import { airBlownKgPerS, airDrawnKgPerS, excessAir, fireFedByAirW } from '../water/draught';
@@ -109,20 +109,16 @@ function known(
   };
 }
 
+/** Where the full fire itself is not known. */
+export const fireNotKnown: Figure = notKnownFigure(
+  common,
+  'the fuel burnt at full fire (`full-rate` of the main burner)',
+);
+
 function notKnown(kind: 'jets' | 'flue' | 'blower' | undefined): StandingFire {
   const measure =
     kind === 'jets'
       ? 'how much of the full fire burns blue to its edge with the car standing still (`boiler.draught.standing`)'
       : 'what brings the fire its air (`boiler.draught`), or how much of the full fire burns blue to its edge with the car standing still';
-  return {
-    share: 1,
-    known: false,
-    estimated: true,
-    figure: {
-      ...common,
-      value: { kind: 'unknown', measure },
-      inputs: [],
-      doubt: { basis: 'unknown', words: 'not measured' },
-    },
-  };
+  return { share: 1, known: false, estimated: true, figure: notKnownFigure(common, measure) };
 }

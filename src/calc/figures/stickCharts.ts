@@ -1,7 +1,9 @@
 /** Stick charts: what is in each tank at each depth, and what of it can be run on. */
+
+import type { Car } from '../../car/car';
 import type { UnitSystem } from '../../quantity/dimension';
 import { quantity } from '../../quantity/quantity';
-import type { Figure } from '../figure';
+import { type Figure, notKnownFigure } from '../figure';
 import { chartByDepth } from '../tank/stick-chart';
 import type { TankModel } from './tankModel';
 
@@ -92,4 +94,22 @@ function figureOf(model: TankModel, rows: readonly StickRow[]): Figure {
           words: 'as good as the inside dimensions; dents and baffles are not in it',
         },
   };
+}
+
+/** Tanks that are read with a stick while nothing says what a depth means. */
+export function sticksNotKnown(car: Car, models: readonly TankModel[]): readonly Figure[] {
+  return Object.entries(car.spec.tanks).flatMap(([id, { name, read }]) => {
+    if (read !== 'stick' || models.some((model) => model.id === id)) return [];
+    return [
+      notKnownFigure(
+        {
+          id: `stick-${id}`,
+          name: `stick chart of the ${name}`,
+          formula: 'volume below the depth',
+          source: 'plane geometry, or readings made by filling with a measure',
+        },
+        `the inside of the tank (\`tanks.${id}.shape\`), or what is in it at a few depths, filled by a measure (\`stick\`)`,
+      ),
+    ];
+  });
 }

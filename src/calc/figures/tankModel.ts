@@ -67,7 +67,7 @@ export function shapeFromSpec(shape: SpecShape): TankShape {
         heightM: shape.height.si,
       };
     case 'lying-cylinder': {
-      const end = endOf(shape.ends, shape.diameter.si);
+      const end = endOf(shape);
       return {
         kind: 'horizontal-cylinder',
         diameterM: shape.diameter.si,
@@ -76,7 +76,7 @@ export function shapeFromSpec(shape: SpecShape): TankShape {
       };
     }
     case 'standing-cylinder': {
-      const end = endOf(shape.ends, shape.diameter.si);
+      const end = endOf(shape);
       return {
         kind: 'vertical-cylinder',
         diameterM: shape.diameter.si,
@@ -103,7 +103,32 @@ export function shapeFromSpec(shape: SpecShape): TankShape {
   }
 }
 
-function endOf(ends: 'flat' | 'elliptical-2-to-1' | 'hemispherical' | undefined, diameterM: number): TankEnd {
-  if (ends === 'hemispherical') return { kind: 'hemispherical' };
-  return ends === 'elliptical-2-to-1' ? twoToOneEnd(diameterM) : { kind: 'flat' };
+type RoundShape = Extract<SpecShape, { kind: 'lying-cylinder' | 'standing-cylinder' }>;
+
+/** The ends of a cylinder; `checkTankEnds` has seen to it that the measures they need are there. */
+function endOf(shape: RoundShape): TankEnd {
+  const diameterM = shape.diameter.si;
+  const measured = (measure: { readonly si: number } | undefined, name: string): number => {
+    if (measure === undefined) throw new RangeError(`a ${shape.ends} end needs \`${name}\``);
+    return measure.si;
+  };
+  switch (shape.ends) {
+    case undefined:
+    case 'flat':
+      return { kind: 'flat' };
+    case 'elliptical-2-to-1':
+      return twoToOneEnd(diameterM);
+    case 'hemispherical':
+      return { kind: 'hemispherical' };
+    case 'dished':
+      return { kind: 'spherical', depthM: measured(shape['end-depth'], 'end-depth') };
+    case 'conical':
+      return { kind: 'conical', depthM: measured(shape['end-depth'], 'end-depth') };
+    case 'torispherical':
+      return {
+        kind: 'torispherical',
+        dishRadiusShare: measured(shape['crown-radius'], 'crown-radius') / diameterM,
+        cornerRadiusShare: measured(shape['corner-radius'], 'corner-radius') / diameterM,
+      };
+  }
 }

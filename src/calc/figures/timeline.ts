@@ -106,6 +106,21 @@ function phasesOf(
   }));
 }
 
+/** A vaporizer that is warmed with a torch, and nothing says how long. */
+function torchNotTimed({ vaporizers, equipment }: Car['spec']): boolean {
+  return Object.values(vaporizers ?? {}).some(
+    (each) =>
+      each['warm-first'] === undefined && each['heated-by'].some((id) => equipment[id]?.kind === 'torch'),
+  );
+}
+
+/** A pilot that heats a vaporizer: without the time of its soak no start can be promised. */
+function hasPilot({ burners, vaporizers }: Car['spec']): boolean {
+  return Object.values(vaporizers ?? {}).some((each) =>
+    each['heated-by'].some((id) => burners[id]?.job === 'pilot'),
+  );
+}
+
 function lastingOf(
   part: TimelinePart,
   { spec }: Car,
@@ -133,6 +148,7 @@ function lastingOf(
         (most, each) => (most === undefined || each.time.si > most.time.si ? each : most),
         undefined,
       );
+      if (torchNotTimed(spec)) return 'not known';
       if (longest === undefined) return 'left out';
       return {
         leastS: longest.time.si,
@@ -145,7 +161,7 @@ function lastingOf(
       const soaks = Object.entries(spec.burners).flatMap(([id, { soak }]) =>
         soak === undefined ? [] : [{ id, soak }],
       );
-      if (soaks.length === 0) return 'left out';
+      if (soaks.length === 0) return hasPilot(spec) ? 'not known' : 'left out';
       const most = (of: (soak: (typeof soaks)[number]['soak']) => number): number =>
         Math.max(...soaks.map(({ soak }) => of(soak)));
       return {

@@ -71,11 +71,29 @@ const pressureBand = z.strictObject({
   to: measure('gaugePressure', 'The highest it may be charged to.', '20 psi gauge'),
 });
 
-const ends = choice(
-  ['flat', 'elliptical-2-to-1', 'hemispherical'],
-  'The ends of the cylinder.',
-  'flat',
-).optional();
+/** The two ends of a cylinder, alike, bulging outwards. */
+const ends = {
+  ends: choice(
+    ['flat', 'elliptical-2-to-1', 'hemispherical', 'dished', 'conical', 'torispherical'],
+    'The ends of the cylinder; `dished` is a cap of a sphere, `torispherical` a dish with a rounded corner.',
+    'flat',
+  ).optional(),
+  'end-depth': measure(
+    'length',
+    'How far a dished or conical end bulges, inside; those need it.',
+    '2 in',
+  ).optional(),
+  'crown-radius': measure(
+    'length',
+    'Inside radius of the dish of a torispherical end, which needs it.',
+    '14 in',
+  ).optional(),
+  'corner-radius': measure(
+    'length',
+    'Inside radius of the corner of a torispherical end, which needs it.',
+    '1 in',
+  ).optional(),
+};
 
 /** The shape of a tank, inside. */
 export const tankShape = z
@@ -90,13 +108,13 @@ export const tankShape = z
       kind: z.literal('lying-cylinder'),
       diameter: measure('length', 'Inside diameter.', '14 in'),
       length: measure('length', 'Inside length of the straight part.', '36 in'),
-      ends,
+      ...ends,
     }),
     z.strictObject({
       kind: z.literal('standing-cylinder'),
       diameter: measure('length', 'Inside diameter.', '8 in'),
       height: measure('length', 'Inside height of the straight part.', '16 in'),
-      ends,
+      ...ends,
     }),
     z.strictObject({
       kind: z.literal('lying-oval'),
