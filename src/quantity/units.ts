@@ -167,11 +167,11 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
   frequency: [
     {
       name: 'a minute',
-      also: ['/min', 'per minute', 'rpm', 'turns/min', 'strokes/min', '1/min'],
+      also: ['/min', 'per minute', 'rpm', 'turns/min', 'strokes/min'],
       factor: 1 / 60,
       decimals: [1, 0, 0],
     },
-    { name: 'a second', also: ['/s', 'per second', '1/s', 'Hz'], factor: 1, decimals: [2, 1, 0] },
+    { name: 'a second', also: ['/s', 'per second', 'Hz'], factor: 1, decimals: [2, 1, 0] },
   ],
   density: [
     ratio(masses.kilogram, metricVolumes.litre, [3, 2, 1]),

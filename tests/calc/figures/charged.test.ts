@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { enduranceOf } from '../../../src/calc/figures/endurance';
 import { psi, usGallon } from '../../../src/quantity/base-units';
-import { demoCar, demoNames, figureOf, siOf, tiny } from './figured';
+import { demoCar, demoNames, figureOf, measureOf, siOf, tiny } from './figured';
 
 const air = 101325;
 const absolute = (gauge: number): number => gauge * psi + air;
@@ -42,9 +42,12 @@ describe('worked by hand', () => {
   });
 });
 
-test('a burner of unknown rate promises no time', () => {
+test('a burner of unknown rate promises no time, and says what to measure', () => {
   const ids = tiny().figures.all.map(({ id }) => id);
-  expect(ids.filter((id) => /(lasts|endurance|fall)-pilot-tank/.test(id))).toEqual([]);
+  expect(ids.filter((id) => /(endurance|fall)-pilot-tank/.test(id))).toEqual([]);
+  expect(measureOf(tiny(), 'charge-lasts-pilot-tank-pilot-burner-full')).toContain(
+    'burners.pilot-burner.full-rate',
+  );
 });
 
 test('a tank that pumps fill again from another is not said to last', () => {
