@@ -3,14 +3,27 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
 import type { z } from 'zod';
+import type { Figure } from '../../../src/calc/figure';
 import { carFigures } from '../../../src/calc/figures/carFigures';
 import { figureRemarks } from '../../../src/calc/figures/remarks';
 import type { Car } from '../../../src/car/car';
-import { explain, explainText } from '../../../src/paper/explain';
+import { workingOf } from '../../../src/paper/context/workings';
+import { phrasesFor } from '../../../src/paper/phrase';
 import { loadSpec } from '../../../src/spec/load';
 import { type CarSpec, carSpecSchema } from '../../../src/spec/schema/carSpec';
 import { child, isRequired } from '../../../src/spec/schemaWalk';
+import { workshop } from '../../whole/made';
 import { demoCar, demoNames, liquids, timeline } from './figured';
+
+const { plain } = (await workshop()).languages;
+
+/** Everything that is said, in one line. */
+function written(said: unknown): string {
+  if (Array.isArray(said)) return said.map(written).join(' ');
+  return typeof said === 'object' && said !== null
+    ? Object.values(said).map(written).join(' ')
+    : String(said);
+}
 
 type Path = readonly (string | number)[];
 
@@ -77,6 +90,9 @@ describe.each(demoNames)('%s', (name) => {
       face: { name: 'a face of this test', xHeight: 0.52 },
       system: car.spec.print.units.first,
     });
+  const phrases = phrasesFor(whole.car.spec, plain);
+  const toldOf = (figures: readonly Figure[]): string =>
+    figures.map((figure) => Object.values(workingOf(figure, phrases)).map(written).join(' ')).join('\n');
   const before = new Set(figuresOf(whole.car).all.map(({ id }) => id));
 
   test('there are many such fields', () => {
@@ -89,7 +105,7 @@ describe.each(demoNames)('%s', (name) => {
       const left = path.join('.');
       const car: Car = { ...whole.car, spec: without(whole.car.spec, path) as CarSpec };
       const figures = figuresOf(car);
-      const told = figures.all.map((figure) => explainText(explain(figure, car), 'car.yaml')).join('\n');
+      const told = toldOf(figures.all);
       expect(told, left).not.toMatch(/NaN|undefined|Infinity|\[object|null/);
       for (const { id, value } of figures.all)
         if (value.kind === 'unknown') expect(value.measure.length, `${left}: ${id}`).toBeGreaterThan(15);
@@ -109,7 +125,7 @@ describe.each(demoNames)('%s', (name) => {
     const bare = [...paths].reverse().reduce<unknown>((spec, path) => without(spec, path), whole.car.spec);
     const car: Car = { ...whole.car, spec: bare as CarSpec };
     const figures = figuresOf(car);
-    const told = figures.all.map((figure) => explainText(explain(figure, car), 'car.yaml')).join('\n');
+    const told = toldOf(figures.all);
     expect(told).not.toMatch(/NaN|undefined|Infinity|\[object|null/);
     expect(figures.all.filter(({ value }) => value.kind === 'unknown').length).toBeGreaterThan(6);
   });
