@@ -167,11 +167,13 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
   frequency: [
     {
       name: 'a minute',
+      printed: '/min',
+      close: true,
       also: ['/min', 'per minute', 'rpm', 'turns/min', 'strokes/min'],
       factor: 1 / 60,
       decimals: [1, 0, 0],
     },
-    { name: 'a second', also: ['/s', 'per second', 'Hz'], factor: 1, decimals: [2, 1, 0] },
+    { name: 'a second', printed: '/s', close: true, also: ['/s', 'per second', 'Hz'], factor: 1, decimals: [2, 1, 0] },
   ],
   density: [
     ratio(masses.kilogram, metricVolumes.litre, [3, 2, 1]),

@@ -14,7 +14,7 @@ import { type ChargedFigures, chargedFigures } from './charged';
 import { bandsNotKnown } from './chargedNotKnown';
 import { evaporationFigures, heatFoundShare } from './evaporationFigures';
 import { feedFigures } from './feed';
-import { type FuelHeat, fuelHeats } from './fuelHeats';
+import { type FuelHeat, fuelHeats, liquidFigures } from './fuelHeats';
 import { type FuelHazard, fuelHazards } from './hazards';
 import { honest } from './honest';
 import { type Planning, planningOf } from './planning';
@@ -123,6 +123,7 @@ function listed(
     ...sticksNotKnown(car, tankModels(car)),
     ...figures.blends.map((chart) => chart.figure),
     ...figures.toppingUp.map((chart) => chart.figure),
+    ...liquidFigures(car, liquids),
     ...figures.heats.flatMap((heat) => heat.figures),
     ...figures.hazards.flatMap((hazard) => hazard.figures),
     ...figures.charged.flatMap((each) => each.figures),

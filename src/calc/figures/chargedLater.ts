@@ -87,7 +87,13 @@ export function changeFigures(
         { name: 'then at', value: quantity('temperature', toK), from: 'taken' },
         ...(altitudeM === 0
           ? []
-          : [{ name: 'altitude', value: quantity('distance', altitudeM), from: 'taken' }]),
+          : [
+              {
+                name: 'altitude',
+                value: `${altitudeM} m (${Math.round(altitudeM / 0.3048)} ft)`,
+                from: 'taken',
+              },
+            ]),
       ],
       formula: 'absolute pressure × temperature after / temperature before − air of the place',
       ...common,

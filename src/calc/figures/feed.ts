@@ -122,7 +122,7 @@ function figureOf(
 }
 
 function nameOf(pump: string): string {
-  return `how much of each mile the bypass of the ${pump} stands shut on level road`;
+  return `how much of the way the bypass of the ${pump} stands shut on level road`;
 }
 
 function strokeNotKnown(id: string, name: string): Figure {

@@ -30,14 +30,14 @@ export function fuelHeats(car: Car, library: Liquids): readonly FuelHeat[] {
       ({ liquid }): FigureInput => ({
         name: `density of ${liquid.name}`,
         value: quantity('density', liquid.densityKgPerM3),
-        from: liquid.source,
+        from: `liquid-${liquid.key}`,
       }),
     );
     const heats = blend.map(
       ({ liquid }): FigureInput => ({
         name: `lower heating value of ${liquid.name}`,
         value: quantity('specificEnergy', liquid.lowerHeatingValue),
-        from: liquid.source,
+        from: `liquid-${liquid.key}`,
       }),
     );
     const common = {
@@ -78,4 +78,33 @@ export function fuelHeats(car: Car, library: Liquids): readonly FuelHeat[] {
       ],
     };
   });
+}
+
+/** What is taken of each liquid that the car's fuels are made of, with the source of it, once. */
+export function liquidFigures(car: Car, library: Liquids): readonly Figure[] {
+  const liquids = liquidsOf(car, library);
+  const used = new Map(
+    Object.keys(car.spec.fuels).flatMap((fuelId) =>
+      blendOfFuel(car, fuelId, liquids).map(({ liquid }) => [liquid.key, liquid] as const),
+    ),
+  );
+  return [...used.values()].map((liquid) => ({
+    id: `liquid-${liquid.key}`,
+    name: `what is taken of ${liquid.name}`,
+    value: {
+      kind: 'table',
+      columns: [
+        { heading: 'density', dimension: 'density', rounding: 'nearest' },
+        { heading: 'lower heating value', dimension: 'specificEnergy', rounding: 'nearest' },
+        { heading: 'flash point', dimension: 'temperature', rounding: 'nearest' },
+        { heading: 'begins to boil at', dimension: 'temperature', rounding: 'nearest' },
+      ],
+      rows: [[liquid.densityKgPerM3, liquid.lowerHeatingValue, liquid.flashPointK, liquid.startsBoilingK]],
+    },
+    inputs: [],
+    formula: 'as published, the lowest that is usual of both temperatures',
+    source: liquid.source,
+    checkedAgainst: 'other published tables, where they were found',
+    doubt: { basis: 'computed', words: 'the seller’s data sheet is better' },
+  }));
 }

@@ -49,7 +49,7 @@ function figuresOf(
     {
       name: `flash point of ${liquid.name}`,
       value: quantity('temperature', liquid.flashPointK),
-      from: liquid.source,
+      from: `liquid-${liquid.key}`,
     },
   ]);
   const words = {

@@ -118,7 +118,7 @@ export function fuelAndWaterContext(world: World): FuelAndWaterContext {
       flashPoint: phrases.both(quantity('temperature', flashPoint.cautiousK), { rounding: 'down' }),
       ghs: ghs === undefined ? phrases.notKnown : `${ghs.category}: ${ghs.signalWord}. ${ghs.statement}`,
       nfpa,
-      asLightAs: asLightAs ?? '',
+      asLightAs: phrases.told(asLightAs ?? ''),
     })),
     toppingUp: figures.toppingUp.map((chart) => toppingUpContext(chart, phrases)),
     charged: figures.charged.map((each) => chargedContext(each, world)),
@@ -204,8 +204,8 @@ function toppingUpContext(
   return {
     id: `${tankId}-${holds}`,
     tank: tankName,
-    alone: holds === 'same' ? '' : mainLiquid,
-    liquids: wanted.map(({ liquid }) => liquid.name),
+    alone: holds === 'same' ? '' : phrases.told(mainLiquid),
+    liquids: wanted.map(({ liquid }) => phrases.told(liquid.name)),
     rows: rows.map(({ depthM, roomM3, amountsM3 }) => ({
       depth: phrases.both(quantity('length', depthM), { rounding: 'down' }),
       room: phrases.both(quantity('volume', roomM3), { rounding: 'down' }),
@@ -242,7 +242,7 @@ function blendContext(
   return {
     id: fuelId,
     name,
-    liquids: blend.map(({ liquid }) => liquid.name),
+    liquids: blend.map(({ liquid }) => phrases.told(liquid.name)),
     rows: rows.map((row) => ({
       wanted: phrases.both(quantity('volume', row.wantedM3)),
       amounts: row.amountsM3.map((amount, index) => {

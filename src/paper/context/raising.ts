@@ -28,13 +28,24 @@ export function onTheRoadContext({
   figures,
   phrases,
 }: World): readonly { readonly name: string; readonly value: string; readonly doubt: string }[] {
-  const wanted = /^(feed-|engine-speed-|oil-distance|blow-down-|charge-lasts-)/;
+  const wanted =
+    /^(feed-|engine-speed-|oil-distance|blow-down-|charge-lasts-|steam-full-fire|boiler-horsepower|heat-found|fire-standing)/;
   return figures.all
     .filter(({ id }) => wanted.test(id))
     .map((figure) => {
       const { name, value, doubt } = workingOf(figure, phrases);
       return { name, value, doubt };
     });
+}
+
+/** Engine and pumps against road speed: the head, and a row for each speed. */
+export function roadSpeedsContext({ figures, phrases }: World): {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+} {
+  const figure = figures.all.find(({ id }) => id === 'road-speeds');
+  const [head = [], ...rows] = figure === undefined ? [] : workingOf(figure, phrases).rows;
+  return { head, rows };
 }
 
 /** When each part of the start-up begins, backwards from moving off and by the clock. */

@@ -19,9 +19,50 @@ export interface WorkingContext {
   readonly doubt: string;
 }
 
-/** Every figure printed anywhere. */
-export function workingsContext({ figures, phrases }: World): readonly WorkingContext[] {
-  return figures.all.map((figure) => workingOf(figure, phrases));
+/** Figures in a row that one method made: what they share is said once. */
+export interface WorkingGroup {
+  readonly formula: string;
+  readonly source: string;
+  readonly checkedAgainst: string;
+  readonly figures: readonly WorkingContext[];
+  /** Inputs that all of them have, said once; empty for a figure alone. */
+  readonly shared: WorkingContext['inputs'];
+}
+
+/** Every figure printed anywhere, in groups of one method. */
+export function workingsContext({ figures, phrases }: World): readonly WorkingGroup[] {
+  const groups: WorkingContext[][] = [];
+  for (const figure of figures.all) {
+    const working = workingOf(figure, phrases);
+    const last = groups.at(-1);
+    if (last?.[0] !== undefined && isOfOneMethod(last[0], working)) last.push(working);
+    else groups.push([working]);
+  }
+  return groups.flatMap((members) => {
+    const [first, ...others] = members;
+    return first === undefined ? [] : [groupOf(first, others)];
+  });
+}
+
+function isOfOneMethod(a: WorkingContext, b: WorkingContext): boolean {
+  return a.formula === b.formula && a.source === b.source && a.checkedAgainst === b.checkedAgainst;
+}
+
+function groupOf(first: WorkingContext, others: readonly WorkingContext[]): WorkingGroup {
+  const { formula, source, checkedAgainst } = first;
+  const same = (a: WorkingContext['inputs'][number], b: WorkingContext['inputs'][number]): boolean =>
+    a.name === b.name && a.value === b.value && a.from === b.from;
+  const shared =
+    others.length === 0
+      ? []
+      : first.inputs.filter((input) =>
+          others.every((other) => other.inputs.some((each) => same(each, input))),
+        );
+  const own = (working: WorkingContext): WorkingContext => ({
+    ...working,
+    inputs: working.inputs.filter((input) => !shared.some((each) => same(each, input))),
+  });
+  return { formula, source, checkedAgainst, shared, figures: [first, ...others].map(own) };
 }
 
 /** One figure in words. */
@@ -56,10 +97,18 @@ function valueWords(value: FigureValue, phrases: Phrases): string {
     case 'words':
       return phrases.told(value.words);
     case 'table':
-      return phrases.messages.say('table-of-rows', { rows: value.rows.length });
+      return value.rows.length === 1
+        ? oneRow(value, phrases)
+        : phrases.messages.say('table-of-rows', { rows: value.rows.length });
     case 'unknown':
       return phrases.messages.say('to-measure', { measure: phrases.told(value.measure) });
   }
+}
+
+/** A table of one row, in one line: each heading with its value. */
+function oneRow(value: FigureValue, phrases: Phrases): string {
+  const [head = [], cells = []] = tableRows(value, phrases);
+  return cells.map((cell, index) => `${head[index] ?? ''} ${cell}`.trim()).join('; ');
 }
 
 /** Less than this is told in cubic inches or millilitres, m³: a pump's stroke. */
@@ -68,6 +117,7 @@ const strokeM3 = 0.00004;
 function quantityWords(value: Quantity, rounding: Rounding, phrases: Phrases): string {
   if (isOf('volume', value) && value.si > 0 && value.si < strokeM3) return phrases.smallVolume(value);
   if (isOf('time', value) && rounding !== 'nearest') return phrases.duration(value, rounding);
+  if (isOf('absolutePressure', value)) return phrases.both(value, { rounding, decimals: 2 });
   return phrases.both(value, { rounding });
 }
 

@@ -18,7 +18,7 @@ import {
   triedContext,
   valveTablesContext,
 } from '../context/proof';
-import { onTheRoadContext, raisingContext, startUpContext } from '../context/raising';
+import { onTheRoadContext, raisingContext, roadSpeedsContext, startUpContext } from '../context/raising';
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
 import type { Paper, World } from '../paper';
@@ -56,7 +56,11 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     runs: runsContext(car),
     drawn: drawnContext(world),
     places: placesContext(car, phrases),
-    data: dataContext(car, phrases, new Map([...world.liquids].map(([id, liquid]) => [id, liquid.name]))),
+    data: dataContext(
+      car,
+      phrases,
+      new Map([...world.liquids].map(([id, liquid]) => [id, phrases.told(liquid.name)])),
+    ),
     steamTable: world.figures.steam.map((row) => ({
       where: words['steam-at'][row.at],
       pressure: phrases.both(row.pressure),
@@ -66,6 +70,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     raising: raisingContext(world),
     startUp: startUpContext(world),
     onTheRoad: onTheRoadContext(world),
+    roadSpeeds: roadSpeedsContext(world),
     parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
     valveTables: valveTablesContext(world),
     leaks: leaksContext(world),
