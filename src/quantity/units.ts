@@ -173,7 +173,14 @@ export const units: { readonly [D in Dimension]: readonly Unit[] } = {
       factor: 1 / 60,
       decimals: [1, 0, 0],
     },
-    { name: 'a second', printed: '/s', close: true, also: ['/s', 'per second', 'Hz'], factor: 1, decimals: [2, 1, 0] },
+    {
+      name: 'a second',
+      printed: '/s',
+      close: true,
+      also: ['/s', 'per second', 'Hz'],
+      factor: 1,
+      decimals: [2, 1, 0],
+    },
   ],
   density: [
     ratio(masses.kilogram, metricVolumes.litre, [3, 2, 1]),
