@@ -98,7 +98,7 @@ describe('water and fuel used go together', () => {
   test('a reading in the wrong gallons or ten times off is remarked on, never refused', () => {
     const spec = demoCar('thimble').car.spec.running['fuel-use']?.[0]?.use.written ?? '';
     expect(spec).not.toBe('');
-    const wrong = demoCar('thimble', [spec, '1.2 mi/US gal']);
+    const wrong = demoCar('thimble', ['  log: thimble-trips.csv\n', ''], [spec, '1.2 mi/US gal']);
     expect(codes(wrong)).toContain('figure-heat-balance');
     expect(codes(demoCar('thimble'))).not.toContain('figure-heat-balance');
   });
