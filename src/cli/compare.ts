@@ -29,15 +29,15 @@ export async function compare(asked: CompareAsked, root: string, terminal: Termi
     worldOf(old.ready, old.workshop, old.earlier),
     worldOf(now.ready, now.workshop, now.earlier),
     {
-      before: old.workshop.papers,
-      after: now.workshop.papers,
+      before: old.ready.papers,
+      after: now.ready.papers,
     },
   );
   if (!compared.ok) return fail(compared.problems, asked, terminal);
   const { value: comparison, remarks } = compared;
   const slip = hasErrors(remarks)
     ? { problems: remarks }
-    : await printSlip(now, asked, reprintSlip(comparison));
+    : await printSlip(now, asked, reprintSlip(now.ready.plans.papers['reprint-slip'], comparison));
   const problems = hasErrors(remarks) ? remarks : [...remarks, ...slip.problems];
   if (asked.json) {
     const told = { ...comparison, slip: slip.file ?? null, problems: problems.map(asJson) };

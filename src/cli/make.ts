@@ -26,7 +26,7 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
   const opened = await openIssue(asked.spec, root, asked);
   if (!opened.ok) return fail(opened.problems, terminal);
   const { workshop, ready, told, earlier } = opened.value;
-  const papers = choose(workshop.papers, asked.papers);
+  const papers = choose(ready.papers, asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);
     return exitCodes.wrongUse;

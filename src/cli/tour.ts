@@ -70,9 +70,14 @@ async function writeCard(
   }
   try {
     let place = '';
-    const made = await makePapers(ready, [tourCard(card.name, card.plan)], workshop, async (paper) => {
-      place = await aside.write(paper.fileName, paper.bytes);
-    });
+    const made = await makePapers(
+      ready,
+      [tourCard(ready.plans.papers['tour-card'], card.name, card.plan)],
+      workshop,
+      async (paper) => {
+        place = await aside.write(paper.fileName, paper.bytes);
+      },
+    );
     if (!made.ok || hasErrors(made.remarks)) {
       await aside.discard();
       return made.ok ? bad(made.remarks) : made;

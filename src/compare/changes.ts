@@ -12,8 +12,14 @@ import { unissued } from './withoutIssue';
 /** Every change, grouped: parts, valves, lines, values, steps, figures. */
 export function changesOf(before: World, after: World): readonly Change[] {
   const keys = newKeys(before.car.spec, after.car.spec);
-  const { phrases, words } = after;
-  const speech: Speech = { before: carWithKeys(before.car, keys), after: after.car, phrases, words };
+  const { phrases, words, language } = after;
+  const speech: Speech = {
+    before: carWithKeys(before.car, keys),
+    after: after.car,
+    phrases,
+    words,
+    language,
+  };
   const values = changedValues(speech);
   return [
     ...values.filter(({ group }) => group === 'part'),

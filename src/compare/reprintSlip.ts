@@ -1,11 +1,10 @@
 /** The reprint slip: what changed with this issue, which cards to destroy, which to print again. */
 import { identityContext } from '../paper/context/identity';
 import type { Paper } from '../paper/paper';
+import type { PaperTitle } from '../paper/plans';
 import { pageSheet } from '../paper/sheets';
 import { asFilledSheet } from '../paper/ways';
 import { type ChangeGroup, type Comparison, changeGroups } from './comparison';
-
-const title = 'Reprint slip';
 
 /** One page in most years; after a rebuild, a few. */
 const mostFaces = 40;
@@ -21,11 +20,11 @@ export const groupWords: Readonly<Record<ChangeGroup, string>> = {
 };
 
 /** The slip for one comparison, as a paper of the newer issue. */
-export function reprintSlip(comparison: Comparison): Paper {
+export function reprintSlip({ title, what }: PaperTitle, comparison: Comparison): Paper {
   return {
     name: 'reprint-slip',
     title,
-    what: 'what changed since the issue before, which laminated cards to destroy, which papers to print again',
+    what,
     template: 'reprint-slip',
     context: (world) => ({ car: identityContext(world.car.spec, world.phrases), ...slipContext(comparison) }),
     drawings: () => [],

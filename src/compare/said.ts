@@ -1,5 +1,6 @@
 /** How values of a spec are said in a comparison: with the car's own names, in its keeper's units. */
 import type { Car } from '../car/car';
+import type { Language } from '../language/language';
 import type { Words } from '../language/languageForm';
 import type { Phrases } from '../paper/phrase';
 import type { Quantity } from '../quantity/quantity';
@@ -11,6 +12,7 @@ export interface Speech {
   readonly after: Car;
   readonly phrases: Phrases;
   readonly words: Words;
+  readonly language: Language;
 }
 
 /** An amount as the schema reads it. */
@@ -28,7 +30,7 @@ export function sameAmount(a: Quantity, b: Quantity): boolean {
 }
 
 /** The name of a part, place, fuel or liquid by its key; the new car's name for it if both have it. */
-export function nameOf(id: string, { before, after }: Speech): string {
+export function nameOf(id: string, { before, after, language }: Speech): string {
   for (const car of [after, before]) {
     const name =
       car.parts.get(id)?.name ??
@@ -37,12 +39,12 @@ export function nameOf(id: string, { before, after }: Speech): string {
       own(car.spec.liquids, id)?.name;
     if (name !== undefined) return name;
   }
-  return asWords(id);
+  return asWords(id, { language });
 }
 
-/** A key as words: `fill-to` is `fill to`. */
-export function asWords(key: string | number): string {
-  return String(key).replaceAll('-', ' ');
+/** A key of the spec as words, in the English of the papers: `fill-to` is `fill to`, `tyres` is `tires` in America. */
+export function asWords(key: string | number, { language }: Pick<Speech, 'language'>): string {
+  return language.texts.say(String(key).replaceAll('-', ' '));
 }
 
 /** A single value in words. `field` is the key it stands under, `meta` what the schema says of it. */

@@ -27,7 +27,7 @@ export function changedValues(speech: Speech): readonly Change[] {
       if (partSections.has(section)) return changedParts(section, schema, was, is, speech);
       if (singles.has(section) && (was === undefined) !== (is === undefined))
         return [wholePart(section, was === undefined ? 'added' : 'removed', speech)];
-      const owner = singles.has(section) ? nameOf(section, speech) : asWords(section);
+      const owner = singles.has(section) ? nameOf(section, speech) : asWords(section, speech);
       return differences({ owner, group: 'value', speech }, schema, was, is, []);
     });
 }
@@ -163,7 +163,7 @@ function sayEntry(
 
 function change(walk: Walk, fields: Fields, was: string, is: string): Change {
   const [first = ''] = fields;
-  const what = [walk.owner, fields.map((field) => fieldWords(field)).join(' ')].filter((each) => each !== '');
+  const what = [walk.owner, fields.map((field) => fieldWords(field, walk.speech)).join(' ')].filter((each) => each !== '');
   const isValve = walk.valve === true && valveFields.has(String(first));
   return {
     group: isValve ? 'valve' : isLabel(first) || isPlace(first) ? 'part' : walk.group,
@@ -189,8 +189,8 @@ function isPlace(field: string | number): boolean {
   return field === 'place' || field === 'at';
 }
 
-function fieldWords(field: string | number): string {
-  return typeof field === 'number' ? `${field + 1}` : asWords(field);
+function fieldWords(field: string | number, speech: Speech): string {
+  return typeof field === 'number' ? `${field + 1}` : asWords(field, speech);
 }
 
 function isGroup(value: unknown): value is object {

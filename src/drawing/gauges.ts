@@ -3,6 +3,7 @@
  * what is to be seen on them.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { roundStep, scaleNumber, stepsTo } from './scaleSteps';
@@ -34,6 +35,10 @@ export interface GaugesInput {
   readonly name: string;
   /** The car. */
   readonly of: string;
+  /** The words of the drawing. */
+  readonly say: Say;
+  /** Between whole and parts of a number. */
+  readonly decimal: string;
   readonly gauges: readonly GaugePicture[];
   readonly widthPt?: number;
 }
@@ -55,7 +60,7 @@ export function drawGauges(input: GaugesInput, fonts: FontSet): Drawing {
     const row = input.gauges.slice(first, first + perRow);
     for (const [index, gauge] of row.entries()) {
       const middle = { x: cellPt * (index + 0.5), y: y + radius };
-      shapes.push(...pictureOf(gauge, middle, fonts));
+      shapes.push(...pictureOf(gauge, middle, fonts, input.decimal));
       shapes.push(...labelShapes(labels[first + index] ?? [], { x: middle.x, y: y + 2 * radius + 13 }));
     }
     const lines = Math.max(...row.map((_, index) => labels[first + index]?.length ?? 0));
@@ -89,12 +94,12 @@ function labelShapes(lines: readonly LabelLine[], { x, y }: Point): readonly Sha
   );
 }
 
-function pictureOf(gauge: GaugePicture, middle: Point, fonts: FontSet): readonly Shape[] {
+function pictureOf(gauge: GaugePicture, middle: Point, fonts: FontSet, decimal: string): readonly Shape[] {
   switch (gauge.kind) {
     case 'dial':
       return [
         ...dialCase(middle),
-        ...(gauge.scale ? dialMarks(gauge.scale, middle, fonts) : blankMarks(middle)),
+        ...(gauge.scale ? dialMarks(gauge.scale, middle, fonts, decimal) : blankMarks(middle)),
       ];
     case 'indicator':
       return [
@@ -141,13 +146,13 @@ export function dialEnd({ from = 0, to = 0, redLine = 0 }: DialScale): {
   return { most: stepsTo(highest * 1.25, step).at(-1) ?? highest, step };
 }
 
-function dialMarks(scale: DialScale, middle: Point, fonts: FontSet): readonly Shape[] {
+function dialMarks(scale: DialScale, middle: Point, fonts: FontSet, decimal: string): readonly Shape[] {
   const { most, step } = dialEnd(scale);
   const { from, to, redLine, unit } = scale;
   const small = stepsTo(most, step / 5).map((value) => tick(middle, value / most, 3, 0.5));
   const large = stepsTo(most, step).map((value) => tick(middle, value / most, 6, 1));
   const numbers = stepsTo(most, step).map((value) =>
-    number(middle, value / most, scaleNumber(value, step), fonts),
+    number(middle, value / most, scaleNumber(value, step, decimal), fonts),
   );
   const band =
     from === undefined || to === undefined
@@ -237,10 +242,10 @@ function stick({ x, y }: Point): readonly Shape[] {
   ];
 }
 
-function altWords({ of, gauges }: GaugesInput): string {
+function altWords({ of, gauges, say }: GaugesInput): string {
   const list = gauges.map(({ tag, name, says }) => {
     const head = tag === '' ? name : `${tag} ${name}`;
     return says.length === 0 ? head : `${head}: ${says.join(', ')}`;
   });
-  return `The gauges of ${of} as they should read. ${list.join('. ')}.`;
+  return say('gauges-picture', { car: of, list: list.join('. ') });
 }

@@ -2,6 +2,7 @@
  * The plan: the car from above, front upwards, with every place numbered and named, and the tags of what is found there.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { meet } from './calloutColumn';
 import { type Callout, type CalloutPoint, type CalloutRoom, placeCallouts } from './callouts';
 import type { OutlineInput } from './carBody';
@@ -28,6 +29,8 @@ export interface PlanInput extends OutlineInput {
   /** The car's name. */
   readonly name: string;
   readonly places: readonly PlanPlace[];
+  /** The words of the drawing. */
+  readonly say: Say;
   /** Width of the drawing; 480 pt fits a letter and an A4 page. */
   readonly widthPt?: number;
   /** Height it is drawn at unless the labels need more. */
@@ -50,10 +53,10 @@ export function drawPlan(input: PlanInput, fonts: FontSet): Drawing {
     shapes: [
       ...carOutline(input, scale),
       ...callouts.flatMap(leaderShapes),
-      ...frontMark(scale, room, callouts),
+      ...frontMark(scale, room, callouts, input.say),
       ...callouts.flatMap((callout) => labelShapes(callout, numbers)),
       ...scaleBars({ x: room.left, y: heightPt - 6 }, scale.ptPerM),
-      ...scaleNote(widthPt - 2, heightPt),
+      ...scaleNote(widthPt - 2, heightPt, input.say),
     ],
   };
 }
@@ -133,7 +136,12 @@ function pointOf(
 }
 
 /** An arrow before the car, and the word, on the side of it where no leader runs. */
-function frontMark(scale: CarScale, room: CalloutRoom, callouts: readonly Callout[]): readonly Shape[] {
+function frontMark(
+  scale: CarScale,
+  room: CalloutRoom,
+  callouts: readonly Callout[],
+  say: Say,
+): readonly Shape[] {
   const { x, y } = scale.at(0, 0);
   const tip = Math.max(room.top + 4, y - 28);
   const [near, far, middle] = [8, 34, tip + 7];
@@ -160,7 +168,7 @@ function frontMark(scale: CarScale, room: CalloutRoom, callouts: readonly Callou
       ],
       { fill: inks.line },
     ),
-    text({ x: x + side * (near + 1), y: tip + 10 }, 'front', {
+    text({ x: x + side * (near + 1), y: tip + 10 }, say('front', {}), {
       face: 'narrow-bold',
       sizePt: 10,
       colour: inks.line,
@@ -170,8 +178,8 @@ function frontMark(scale: CarScale, room: CalloutRoom, callouts: readonly Callou
 }
 
 /** What of the drawing may be measured. */
-function scaleNote(x: number, heightPt: number): readonly Shape[] {
-  const lines = ['To scale: length, width, wheelbase, places.', 'The rest is outline only.'];
+function scaleNote(x: number, heightPt: number, say: Say): readonly Shape[] {
+  const lines = [say('plan-to-scale', {}), say('rest-outline', {})];
   return lines.map((line, index) =>
     text({ x, y: heightPt - 17 + index * 12 }, line, {
       face: 'narrow',
@@ -182,10 +190,10 @@ function scaleNote(x: number, heightPt: number): readonly Shape[] {
   );
 }
 
-function altWords({ name, places }: PlanInput): string {
+function altWords({ name, places, say }: PlanInput): string {
   const list = places.map(({ number, name: place, items }) => {
     const parts = items.map((item) => `${item.tag} ${item.name}`).join(', ');
     return `${number}, ${place}${parts === '' ? '' : `: ${parts}`}`;
   });
-  return `${name} seen from above, front upwards, with ${places.length} places marked. ${list.join('. ')}.`;
+  return say('plan-picture', { car: name, count: places.length, list: list.join('. ') });
 }

@@ -3,6 +3,7 @@
  * something is due.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { roundStep, scaleNumber, stepsTo } from './scaleSteps';
@@ -22,6 +23,10 @@ export interface RaisingCurveInput {
   /** The car. */
   readonly of: string;
   readonly unit: string;
+  /** The words of the drawing. */
+  readonly say: Say;
+  /** Between whole and parts of a number. */
+  readonly decimal: string;
   readonly curves: readonly { readonly start: string; readonly points: readonly CurvePoint[] }[];
   /** Pressures at which something is due, with words for both; from the lowest up. */
   readonly checks: readonly { readonly pressure: number; readonly says: string; readonly due: string }[];
@@ -61,7 +66,7 @@ export function drawRaisingCurve(input: RaisingCurveInput, fonts: FontSet): Draw
     heightPt: bottom + frame.bottom,
     alt: altWords(input),
     shapes: [
-      ...axes(at, ends, steps, input.unit),
+      ...axes(at, ends, steps, input),
       ...checkLines(input, at, ends.x, right, fonts),
       ...input.curves.flatMap(({ points: own }, index) =>
         curveShapes(own, input.checks, at, dashes[index % 3]),
@@ -77,7 +82,7 @@ function axes(
   at: Place,
   ends: { readonly x: number; readonly y: number },
   steps: { readonly x: number; readonly y: number },
-  unit: string,
+  { unit, say, decimal }: RaisingCurveInput,
 ): readonly Shape[] {
   const words = { face: 'narrow', sizePt, colour: inks.line } as const;
   const grid = stroke(0.3, inks.tyre);
@@ -85,14 +90,20 @@ function axes(
     const [foot, head] = [at({ minutes: value, pressure: 0 }), at({ minutes: value, pressure: ends.y })];
     return [
       polyline([foot, head], grid),
-      text({ x: foot.x, y: foot.y + 11 }, scaleNumber(value, steps.x), { ...words, anchor: 'middle' }),
+      text({ x: foot.x, y: foot.y + 11 }, scaleNumber(value, steps.x, decimal), {
+        ...words,
+        anchor: 'middle',
+      }),
     ];
   });
   const pressures = stepsTo(ends.y, steps.y).flatMap((value): readonly Shape[] => {
     const [from, to] = [at({ minutes: 0, pressure: value }), at({ minutes: ends.x, pressure: value })];
     return [
       polyline([from, to], grid),
-      text({ x: from.x - 5, y: from.y + 3 }, scaleNumber(value, steps.y), { ...words, anchor: 'end' }),
+      text({ x: from.x - 5, y: from.y + 3 }, scaleNumber(value, steps.y, decimal), {
+        ...words,
+        anchor: 'end',
+      }),
     ];
   });
   const corner = at({ minutes: 0, pressure: 0 });
@@ -105,11 +116,10 @@ function axes(
     ...pressures,
     lines,
     text({ x: corner.x - 5, y: frame.top - 10 }, unit, { ...words, anchor: 'end' }),
-    text(
-      { x: at({ minutes: ends.x, pressure: 0 }).x, y: corner.y + 22 },
-      'minutes from lighting the main burner',
-      { ...words, anchor: 'end' },
-    ),
+    text({ x: at({ minutes: ends.x, pressure: 0 }).x, y: corner.y + 22 }, say('minutes-from-lighting', {}), {
+      ...words,
+      anchor: 'end',
+    }),
   ];
 }
 
@@ -180,7 +190,7 @@ export function minutesTo(points: readonly CurvePoint[], pressure: number): numb
 }
 
 /** Which line is which start, below the axis. */
-function curveNames({ curves }: RaisingCurveInput, y: number): readonly Shape[] {
+function curveNames({ curves, say }: RaisingCurveInput, y: number): readonly Shape[] {
   return curves.flatMap(({ start }, index): readonly Shape[] => {
     const x = frame.left + index * 150;
     return [
@@ -191,20 +201,20 @@ function curveNames({ curves }: RaisingCurveInput, y: number): readonly Shape[] 
         ],
         stroke(1.8, inks.line, dashes[index % 3]),
       ),
-      text({ x: x + 34, y }, `boiler ${start}`, { face: 'narrow', sizePt, colour: inks.line }),
+      text({ x: x + 34, y }, say('boiler-start', { start }), { face: 'narrow', sizePt, colour: inks.line }),
     ];
   });
 }
 
-function altWords({ of, unit, curves, checks }: RaisingCurveInput): string {
+function altWords({ of, unit, curves, checks, say }: RaisingCurveInput): string {
   const list = curves.map(({ start, points }) => {
     const times = checks.map(({ pressure, says }) => {
       const minutes = minutesTo(points, pressure);
       return minutes === undefined
-        ? `${says} is not reached`
-        : `${says} after about ${Math.ceil(minutes - 1e-9)} minutes`;
+        ? say('not-reached', { pressure: says })
+        : say('reached-after', { pressure: says, minutes: Math.ceil(minutes - 1e-9) });
     });
-    return `Boiler ${start}: ${times.join(', ')}`;
+    return `${say('boiler-start', { start })}: ${times.join(', ')}`;
   });
-  return `The steam pressure of ${of} in ${unit} from lighting the main burner. ${list.join('. ')}.`;
+  return say('raising-picture', { car: of, unit, list: list.join('; ') });
 }

@@ -2,6 +2,7 @@
  * How far the car goes on full tanks, by liquid and terrain, as bars on one scale; what the reserve adds is hatched.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { roundStep, scaleNumber, stepsTo } from './scaleSteps';
@@ -21,6 +22,10 @@ export interface RangePictureInput {
   /** The car. */
   readonly of: string;
   readonly unit: string;
+  /** The words of the drawing. */
+  readonly say: Say;
+  /** Between whole and parts of a number. */
+  readonly decimal: string;
   readonly liquids: readonly { readonly liquid: string; readonly bars: readonly RangeBar[] }[];
   readonly widthPt?: number;
 }
@@ -44,7 +49,11 @@ export function drawRangePicture(input: RangePictureInput, fonts: FontSet): Draw
   let y = 2;
   for (const { liquid, bars: own } of input.liquids) {
     shapes.push(
-      text({ x: 0, y: y + 12 }, `On full ${liquid}`, { face: 'narrow-bold', sizePt: 9.5, colour: inks.line }),
+      text({ x: 0, y: y + 12 }, capital(input.say('on-full', { liquid })), {
+        face: 'narrow-bold',
+        sizePt: 9.5,
+        colour: inks.line,
+      }),
     );
     y += headPt;
     for (const bar of own) {
@@ -59,7 +68,7 @@ export function drawRangePicture(input: RangePictureInput, fonts: FontSet): Draw
     widthPt,
     heightPt: foot + 30,
     alt: altWords(input),
-    shapes: [...scale(x, end, step, foot, input.unit), ...shapes, ...legend(foot + 26)],
+    shapes: [...scale(x, end, step, foot, input), ...shapes, ...legend(foot + 26, input.say)],
   };
 }
 
@@ -120,7 +129,7 @@ function scale(
   end: number,
   step: number,
   y: number,
-  unit: string,
+  { unit, decimal }: RangePictureInput,
 ): readonly Shape[] {
   const words = { face: 'narrow', sizePt: 8.5, colour: inks.line } as const;
   return [
@@ -132,7 +141,7 @@ function scale(
         ],
         stroke(0.3, inks.tyre),
       ),
-      text({ x: x(value), y: y + 11 }, scaleNumber(value, step), { ...words, anchor: 'middle' }),
+      text({ x: x(value), y: y + 11 }, scaleNumber(value, step, decimal), { ...words, anchor: 'middle' }),
     ]),
     polyline(
       [
@@ -145,21 +154,25 @@ function scale(
   ];
 }
 
-function legend(y: number): readonly Shape[] {
+function legend(y: number, say: Say): readonly Shape[] {
   const words = { face: 'narrow', sizePt: 8.5, colour: inks.line } as const;
   const at = nameColumnPt;
   return [
     rect(at, y - 8, at + 22, y, inks.tyre),
-    text({ x: at + 27, y }, 'to run on', words),
+    text({ x: at + 27, y }, say('to-run-on', {}), words),
     ...hatching(at + 90, y - 8, at + 112, y),
-    text({ x: at + 117, y }, 'reserve, kept back: not to be planned with', words),
+    text({ x: at + 117, y }, say('reserve-kept-back', {}), words),
   ];
 }
 
-function altWords({ of, unit, liquids }: RangePictureInput): string {
+function altWords({ of, unit, liquids, say }: RangePictureInput): string {
   const list = liquids.map(({ liquid, bars }) => {
     const far = bars.map(({ terrain, distance }) => `${terrain} ${Math.floor(distance + 1e-9)} ${unit}`);
-    return `on full ${liquid}: ${far.join(', ')}`;
+    return `${say('on-full', { liquid })}: ${far.join(', ')}`;
   });
-  return `How far ${of} goes with the reserve kept back, as bars: ${list.join('; ')}.`;
+  return say('range-picture', { car: of, list: list.join('; ') });
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -16,7 +16,7 @@ export function stepsTo(most: number, step: number): readonly number[] {
   return Array.from({ length: count + 1 }, (_, index) => index * step);
 }
 
-/** A number of a scale, as it is printed: no more decimals than the step has. */
-export function scaleNumber(value: number, step: number): string {
-  return value.toFixed(Math.max(0, -Math.floor(Math.log10(step) + 1e-9)));
+/** A number of a scale, as it is printed: no more decimals than the step has; `decimal` stands between whole and parts. */
+export function scaleNumber(value: number, step: number, decimal: string): string {
+  return value.toFixed(Math.max(0, -Math.floor(Math.log10(step) + 1e-9))).replace('.', decimal);
 }

@@ -2,6 +2,7 @@
  * The car from its left side, front to the left, with the places whose height is known: how high what stands there is.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { type CalloutPoint, type CalloutRoom, type PlacedCallouts, placeCallouts } from './callouts';
 import type { OutlineInput } from './carBody';
 import { inks } from './carScale';
@@ -30,6 +31,8 @@ export interface SideInput extends OutlineInput {
   /** To the top of the windscreen or hood, if it is known. */
   readonly heightM?: number;
   readonly places: readonly SidePlace[];
+  /** The words of the drawing. */
+  readonly say: Say;
   readonly widthPt?: number;
 }
 
@@ -63,12 +66,16 @@ export function drawSide(input: SideInput, fonts: FontSet): Drawing {
       ...callouts.flatMap(leaderShapes),
       ...callouts.flatMap((callout) => labelShapes(callout, numbers)),
       ...scaleBars({ x: room.left + margin, y: bodyPt + foot - 6 }, ptPerM),
-      text({ x: widthPt - 2, y: bodyPt + foot - 3 }, 'Places to scale. The rest is outline only.', {
-        face: 'narrow',
-        sizePt: 9,
-        colour: inks.soft,
-        anchor: 'end',
-      }),
+      text(
+        { x: widthPt - 2, y: bodyPt + foot - 3 },
+        `${input.say('places-to-scale', {})} ${input.say('rest-outline', {})}`,
+        {
+          face: 'narrow',
+          sizePt: 9,
+          colour: inks.soft,
+          anchor: 'end',
+        },
+      ),
     ],
   };
 }
@@ -99,7 +106,7 @@ function place(
       y,
       lines: [
         { text: tagsOf(items), face: 'narrow-bold' },
-        { text: `${height} up`, face: 'narrow' },
+        { text: input.say('height-up', { height }), face: 'narrow' },
       ],
     };
   });
@@ -116,10 +123,10 @@ function groundLine(left: number, right: number, y: number): Shape {
   );
 }
 
-function altWords({ name, places }: SideInput): string {
+function altWords({ name, places, say }: SideInput): string {
   const list = places.map(({ number, height, items }) => {
     const parts = items.map(({ tag, name: part }) => `${tag} ${part}`).join(', ');
-    return `${number}, ${height} above the ground: ${parts}`;
+    return `${number}, ${say('above-ground', { height })}: ${parts}`;
   });
-  return `${name} from its left side, front to the left, with the heights of ${places.length} places. ${list.join('. ')}.`;
+  return say('side-picture', { car: name, count: places.length, list: list.join('. ') });
 }

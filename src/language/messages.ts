@@ -37,6 +37,45 @@ export const messageValues = {
   'table-of-rows': ['rows'],
   'to-measure': ['measure'],
   'within-share': ['doubt', 'share'],
+  // leaks
+  'leak-pipe': ['from', 'to'],
+  'leak-of': ['leak', 'fluid'],
+  // drawings
+  front: [],
+  'plan-to-scale': [],
+  'places-to-scale': [],
+  'rest-outline': [],
+  'height-up': ['height'],
+  'above-ground': ['height'],
+  'plan-picture': ['car', 'count', 'list'],
+  'side-picture': ['car', 'count', 'list'],
+  'gauges-picture': ['car', 'list'],
+  'boiler-start': ['start'],
+  'minutes-from-lighting': [],
+  'not-reached': ['pressure'],
+  'reached-after': ['pressure', 'minutes'],
+  'raising-picture': ['car', 'unit', 'list'],
+  'on-full': ['liquid'],
+  'to-run-on': [],
+  'reserve-kept-back': [],
+  'range-picture': ['car', 'list'],
+  'fuel-of': ['car'],
+  'water-of': ['car'],
+  'steam-of': ['car'],
+  'pipes-picture': ['shows', 'list'],
+  'pipe-from-to': ['from', 'to'],
+  'valves-shut': ['list'],
+  'valves-open': ['list'],
+  'gauge-on': ['gauge', 'part'],
+  'gauges-listed': ['list'],
+  'key-shut': [],
+  'key-open': [],
+  'key-check-valve': [],
+  'key-automatic': [],
+  'key-relief-valve': [],
+  'key-pump': [],
+  'key-strainer': [],
+  'key-gauge': [],
   // a way
   fuel: [],
   'no-stop': [],
@@ -65,6 +104,9 @@ export interface Messages {
     key: K,
   ): readonly (string | { readonly value: (typeof messageValues)[K][number] })[];
 }
+
+/** Says a message with its values. */
+export type Say = Messages['say'];
 
 const value = /\{\{([a-z-]+)\}\}/g;
 

@@ -6,6 +6,23 @@ import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';
 import { readSource } from '../spec/source';
 
+/** Papers that are not cards of the plans, by name. */
+export const paperNames = [
+  'card-valve-positions',
+  'card-burner-front',
+  'card-for-the-dark',
+  'visiting-driver',
+  'log-sheet',
+  'range-table',
+  'dipsticks',
+  'valve-tags',
+  'inspection-sheet',
+  'docent-guide',
+  'owners-manual',
+  'tour-card',
+  'reprint-slip',
+] as const;
+
 const phaseList = z.array(z.enum(phases)).min(1);
 
 const plansForm = z.strictObject({
@@ -20,6 +37,7 @@ const plansForm = z.strictObject({
       procedures: z.array(key).min(1).optional(),
     }),
   ),
+  papers: z.record(z.enum(paperNames), z.strictObject({ title: z.string().min(1), what: z.string().min(1) })),
   'valve-card': z.array(key).min(1),
   'valve-tags': z.array(z.enum(['round', 'oblong'])).min(1),
   'not-laminated': z.array(key),
@@ -27,6 +45,9 @@ const plansForm = z.strictObject({
 
 /** The chapters of the manual and the cards. */
 export type Plans = z.output<typeof plansForm>;
+
+/** A paper’s title, and what it is for in a few words. */
+export type PaperTitle = Plans['papers'][(typeof paperNames)[number]];
 
 /** One card. */
 export type CardPlan = Plans['cards'][number];

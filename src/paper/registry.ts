@@ -16,18 +16,19 @@ import type { Plans } from './plans';
 
 /** The papers, in the order a keeper thinks of them: the cards and sheets, the range table, the books. */
 export function papersOf(plans: Plans): readonly Paper[] {
+  const { papers } = plans;
   return [
     ...plans.cards.map(dashCard),
-    valveCard,
-    burnerFront,
-    cardForTheDark,
-    visitingDriver,
-    logSheet,
-    rangeTable,
-    dipsticks,
-    valveTags,
-    inspectionSheet,
-    docentGuide,
-    ownersManual,
+    valveCard(papers['card-valve-positions']),
+    burnerFront(papers['card-burner-front']),
+    cardForTheDark(papers['card-for-the-dark']),
+    visitingDriver(papers['visiting-driver']),
+    logSheet(papers['log-sheet']),
+    rangeTable(papers['range-table']),
+    dipsticks(papers.dipsticks),
+    valveTags(papers['valve-tags']),
+    inspectionSheet(papers['inspection-sheet']),
+    docentGuide(papers['docent-guide']),
+    ownersManual(papers['owners-manual']),
   ];
 }

@@ -8,6 +8,9 @@ import type { Words } from '../language/languageForm';
 import { compileTemplates, type Templates } from '../markup/template/compile';
 import type { Library } from '../procedure/library';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
+import type { Paper } from './paper';
+import type { Plans } from './plans';
+import { papersOf } from './registry';
 import { templateHelpers } from './templateHelpers';
 
 /** Words of the library, of the language and of the templates. */
@@ -16,6 +19,9 @@ export interface Sayings {
   readonly words: Words;
   readonly library: Library;
   readonly timeline: Timeline;
+  readonly plans: Plans;
+  /** Every paper, with its title in the language. */
+  readonly papers: readonly Paper[];
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
   readonly templates: Templates;
@@ -24,7 +30,7 @@ export interface Sayings {
 }
 
 /** The same as it stands in the files, with the templates as text. */
-export type PlainSayings = Pick<Sayings, 'library' | 'timeline' | 'glossary' | 'faults'> & {
+export type PlainSayings = Pick<Sayings, 'library' | 'timeline' | 'plans' | 'glossary' | 'faults'> & {
   readonly templateSources: ReadonlyMap<string, string>;
 };
 
@@ -36,6 +42,7 @@ export function sayingsIn(plain: PlainSayings, language: Language): Outcome<Sayi
     .map(([name, text]) => [name, texts.sayTemplate(text)] as const);
   const templates = compileTemplates(Object.fromEntries(sources), templateHelpers);
   if (!templates.ok) return bad(templates.problems);
+  const plans = plansIn(texts, plain.plans);
   return good(
     {
       language,
@@ -45,6 +52,8 @@ export function sayingsIn(plain: PlainSayings, language: Language): Outcome<Sayi
         ...plain.timeline,
         parts: plain.timeline.parts.map((part) => ({ ...part, name: texts.say(part.name) })),
       },
+      plans,
+      papers: papersOf(plans),
       glossary: formIn(texts, plain.glossary),
       faults: formIn(texts, plain.faults),
       templates: templates.value,
@@ -62,5 +71,20 @@ function libraryIn(texts: Dialect, library: Library, language: Language): Librar
     ),
     notices: library.notices.map(({ form, spot }) => ({ form: formIn(texts, form), spot })),
     language,
+  };
+}
+
+function plansIn({ say }: Dialect, plans: Plans): Plans {
+  const titled = <T extends { title: string }>(each: T): T => ({
+    ...each,
+    title: say(each.title),
+  });
+  return {
+    ...plans,
+    chapters: plans.chapters.map((chapter) => ({ ...chapter, title: say(chapter.title) })),
+    cards: plans.cards.map(titled),
+    papers: Object.fromEntries(
+      Object.entries(plans.papers).map(([name, each]) => [name, titled(each)]),
+    ) as Plans['papers'],
   };
 }

@@ -2,7 +2,6 @@
 import type { PartId } from '../car/car';
 import type { Procedure, Procedures, Step } from '../procedure/procedure';
 import type { Chain } from './chain';
-import { leakWords } from './findings';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
 import type { TriedSlip } from './slip';
@@ -55,9 +54,20 @@ function positionAt(model: Model, chain: Chain, procedure: Procedure, valve: Par
   return ends.every((end) => end === first) ? (positions[first ?? 0] ?? 'shut') : 'either';
 }
 
+/** A part that leaks. */
+export interface LeakingPart {
+  readonly part: PartId;
+}
+
+/** A length of pipe that leaks, by what stands at its ends. */
+export interface LeakingPipe {
+  readonly from: PartId;
+  readonly to: PartId;
+}
+
 /** One row of the isolation table. */
 export interface IsolationRow {
-  readonly leak: string;
+  readonly leak: LeakingPart | LeakingPipe;
   readonly carries: string;
   /** What feeds the leak. */
   readonly fedBy: readonly string[];
@@ -86,7 +96,7 @@ export function isolationTable(model: Model, found: readonly Isolation[]): reado
     .map(({ leak, sources, valves, fromSeat }) => {
       const seat = fromSeat === undefined || sameSet(fromSeat, valves ?? []) ? [] : fromSeat;
       return {
-        leak: leakWords(model, leak),
+        leak: 'part' in leak ? leak : { from: leak.pipe.from, to: leak.pipe.to },
         carries: 'pipe' in leak ? leak.pipe.carries : '',
         fedBy: sources.map((id) => model.car.parts.get(id)?.name ?? id),
         shut: (valves ?? []).map((id) => isolationValve(model, id)),

@@ -201,7 +201,7 @@ describe('the slip', () => {
         edited(specText('thimble'), [...nextIssue, ['reserve: 1.5 US gal', 'reserve: 2 US gal']]),
       ),
     );
-    const slip = goodOf(setOnePaper(after, reprintSlip(comparison), shop));
+    const slip = goodOf(setOnePaper(after, reprintSlip(shop.plans.papers['reprint-slip'], comparison), shop));
     const words = slip.laidOut.pages
       .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])))
       .join(' ')
@@ -218,7 +218,12 @@ describe('the slip', () => {
     }
     const written: string[] = [];
     goodOf(
-      await makePapers(after, [reprintSlip(comparison)], shop, ({ fileName }) => void written.push(fileName)),
+      await makePapers(
+        after,
+        [reprintSlip(shop.plans.papers['reprint-slip'], comparison)],
+        shop,
+        ({ fileName }) => void written.push(fileName),
+      ),
     );
     expect(written).toEqual(['reprint-slip.pdf']);
   });

@@ -5,7 +5,10 @@ import { drawRangePicture } from '../../src/drawing/rangePicture';
 import { roundStep, scaleNumber, stepsTo } from '../../src/drawing/scaleSteps';
 import { spreadLabels } from '../../src/drawing/spreadLabels';
 import { drawingFaults } from '../helpers/drawingFaults';
+import { english } from '../helpers/english';
 import { plexFonts } from '../helpers/fonts';
+
+const inEnglish = { say: english.messages.say, decimal: english.numbers.decimal };
 
 const steam: GaugePicture = {
   tag: 'G1',
@@ -25,7 +28,7 @@ describe('scales', () => {
   it('end at the first step past what they must show, with no more decimals than their step', () => {
     expect(stepsTo(7, 2)).toEqual([0, 2, 4, 6, 8]);
     expect(stepsTo(8, 2).at(-1)).toBe(8);
-    expect([scaleNumber(0.30000000000000004, 0.1), scaleNumber(20, 20)]).toEqual(['0.3', '20']);
+    expect([scaleNumber(0.30000000000000004, 0.1, ','), scaleNumber(20, 20, '.')]).toEqual(['0,3', '20']);
   });
 });
 
@@ -50,7 +53,7 @@ describe('the gauges', () => {
   });
 
   it('have band and red line at their figures: three quarters of a circle for the whole scale', () => {
-    const drawing = drawGauges({ name: 'gauges', of: 'Invented', gauges: [steam] }, plexFonts);
+    const drawing = drawGauges({ name: 'gauges', of: 'Invented', gauges: [steam], ...inEnglish }, plexFonts);
     const band = drawing.shapes.find((shape) => shape.kind === 'path' && shape.paint.stroke?.widthPt === 6.5);
     if (band?.kind !== 'path') throw new Error('no band');
     const middle = { x: 60, y: 49 };
@@ -73,7 +76,7 @@ describe('the gauges', () => {
         says: ['half a glass on level ground, car running'],
       },
     ]);
-    const drawing = drawGauges({ name: 'gauges', of: 'Invented', gauges }, plexFonts);
+    const drawing = drawGauges({ name: 'gauges', of: 'Invented', gauges, ...inEnglish }, plexFonts);
     expect(drawingFaults(drawing)).toEqual([]);
     const words = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
     for (const tag of ['G0', 'G1', 'G2', 'G3']) expect(words).toContain(`${tag} steam gauge`);
@@ -106,6 +109,7 @@ describe('the pressure-rise curve', () => {
       unit: 'psi',
       curves: [{ start: 'cold', points }],
       checks,
+      ...inEnglish,
     };
     const drawing = drawRaisingCurve(input, plexFonts);
     expect(drawing.shapes.filter(({ kind }) => kind === 'circle')).toHaveLength(3);
@@ -118,6 +122,7 @@ describe('the range picture', () => {
   const drawing = drawRangePicture(
     {
       name: 'range',
+      ...inEnglish,
       of: 'Invented',
       unit: 'mi',
       liquids: [

@@ -4,6 +4,7 @@ import type { Drawing } from '../../src/drawing/drawing';
 import { drawPlan, type PlanInput, type PlanPlace } from '../../src/drawing/plan';
 import type { TextShape } from '../../src/drawing/shapes';
 import { toSvg } from '../../src/drawing/svg';
+import { english } from '../helpers/english';
 import { plexFonts } from '../helpers/fonts';
 
 const place = (number: number, backM: number, rightM: number, ...items: PlanPlace['items']): PlanPlace => ({
@@ -17,6 +18,7 @@ const place = (number: number, backM: number, rightM: number, ...items: PlanPlac
 
 const car: PlanInput = {
   name: 'Invented Tourer',
+  say: english.messages.say,
   lengthM: 4.4,
   widthM: 1.7,
   wheelbaseM: 3,

@@ -4,10 +4,12 @@ import { meet } from '../../src/drawing/calloutColumn';
 import type { Drawing } from '../../src/drawing/drawing';
 import { drawSide, type SideInput } from '../../src/drawing/side';
 import { drawingFaults } from '../helpers/drawingFaults';
+import { english } from '../helpers/english';
 import { plexFonts } from '../helpers/fonts';
 
 const car: SideInput = {
   name: 'Invented Tourer',
+  say: english.messages.say,
   lengthM: 4.4,
   widthM: 1.7,
   heightM: 2.1,

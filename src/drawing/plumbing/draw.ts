@@ -117,7 +117,7 @@ function labelLine(
 }
 
 /** Every pipe in words, valves with their state, and the gauges. */
-function altWords({ shows, parts, pipes, shut, when, fluidWords }: PlumbingInput): string {
+function altWords({ shows, parts, pipes, shut, say, fluidWords }: PlumbingInput): string {
   const known = new Map(parts.map((part) => [part.id, part]));
   const nameOf = (id: string): string => {
     const { tag = '', name = id } = known.get(id) ?? {};
@@ -126,15 +126,20 @@ function altWords({ shows, parts, pipes, shut, when, fluidWords }: PlumbingInput
   const carried = [...new Set(pipes.map(({ carries }) => carries))].map((fluid) => {
     const list = pipes
       .filter(({ carries }) => carries === fluid)
-      .map(({ from, to }) => `${nameOf(from)} to ${nameOf(to)}`);
+      .map(({ from, to }) => say('pipe-from-to', { from: nameOf(from), to: nameOf(to) }));
     return `${fluidWords[fluid]}: ${list.join(', ')}`;
   });
   const valves = parts.filter(({ symbol: kind }) => kind === 'valve');
   const stand = (isShut: boolean): string => {
     const tags = valves.filter(({ id }) => shut.has(id) === isShut).map(({ id }) => nameOf(id));
-    return tags.length === 0 ? '' : ` ${isShut ? 'Shut' : 'Open'} ${when}: ${tags.join(', ')}.`;
+    const list = tags.join(', ');
+    if (tags.length === 0) return '';
+    return ` ${isShut ? say('valves-shut', { list }) : say('valves-open', { list })}`;
   };
-  const gauges = parts.flatMap(({ gauges: tags, id }) => tags.map((tag) => `${tag} on ${nameOf(id)}`));
-  const read = gauges.length === 0 ? '' : ` Gauges: ${gauges.join(', ')}.`;
-  return `${shows}, as a diagram of its pipes. ${carried.join('. ')}.${stand(true)}${stand(false)}${read}`;
+  const gauges = parts.flatMap(({ gauges: tags, id }) =>
+    tags.map((tag) => say('gauge-on', { gauge: tag, part: nameOf(id) })),
+  );
+  const read = gauges.length === 0 ? '' : ` ${say('gauges-listed', { list: gauges.join(', ') })}`;
+  const list = carried.join('. ');
+  return `${say('pipes-picture', { shows, list })}${stand(true)}${stand(false)}${read}`;
 }

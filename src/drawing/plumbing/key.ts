@@ -29,13 +29,13 @@ const rowPt = 24;
 const gapPt = 10;
 
 /** What the key says of symbols that are not named beside themselves. */
-const symbolWords: Partial<Record<SymbolKind, string>> = {
-  'check-valve': 'check valve',
-  automatic: 'shuts by itself',
-  'relief-valve': 'lets out at its figure',
-  pump: 'pump',
-  strainer: 'strainer',
-};
+const symbolWords = {
+  'check-valve': 'key-check-valve',
+  automatic: 'key-automatic',
+  'relief-valve': 'key-relief-valve',
+  pump: 'key-pump',
+  strainer: 'key-strainer',
+} as const satisfies Partial<Record<SymbolKind, string>>;
 
 /** The key's shapes and height for a drawing so wide. */
 export function keyOf(input: PlumbingInput, fonts: FontSet, widthPt: number): Key {
@@ -80,7 +80,7 @@ function rowShapes(row: readonly Entry[], y: number, widthOf: (entry: Entry) => 
   });
 }
 
-function entriesOf({ parts, pipes, shut, when, fluidWords }: PlumbingInput): readonly Entry[] {
+function entriesOf({ parts, pipes, shut, say, fluidWords }: PlumbingInput): readonly Entry[] {
   const lines = fluids
     .filter((fluid) => pipes.some(({ carries }) => carries === fluid))
     .map(
@@ -99,18 +99,18 @@ function entriesOf({ parts, pipes, shut, when, fluidWords }: PlumbingInput): rea
     );
   const valves = parts.filter((part) => part.symbol === 'valve');
   const states = [
-    { words: `shut ${when}`, isShut: true },
-    { words: `open ${when}`, isShut: false },
+    { words: say('key-shut', {}), isShut: true },
+    { words: say('key-open', {}), isShut: false },
   ].filter(({ isShut }) => valves.some(({ id }) => shut.has(id) === isShut));
   const valveEntries = states.map(({ words, isShut }) => symbolEntry('valve', words, isShut));
   const others = Object.entries(symbolWords).flatMap(([kind, words]) =>
     parts
       .filter(({ symbol: own }) => own === kind)
       .slice(0, 1)
-      .map(({ symbol: own }) => symbolEntry(own, words, false)),
+      .map(({ symbol: own }) => symbolEntry(own, say(words, {}), false)),
   );
   const gauge: Entry = {
-    words: 'gauge',
+    words: say('key-gauge', {}),
     sampleWidthPt: 2 * gaugeRadiusPt,
     draw: (middle) => [circle(middle, gaugeRadiusPt, { fill: inks.paper, stroke: stroke(0.9, inks.line) })],
   };

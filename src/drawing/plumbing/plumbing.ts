@@ -1,7 +1,9 @@
 /**
  * What a plumbing diagram is drawn from, and what laying it out yields.
  */
+
 import type { Fluid } from '../../car/plant';
+import type { Say } from '../../language/messages';
 import type { Point } from '../shapes';
 
 /** The symbols a part can be drawn with. */
@@ -57,8 +59,8 @@ export interface PlumbingInput {
   readonly pipes: readonly PlumbingPipe[];
   /** Valves that are shut; all others are drawn open. */
   readonly shut: ReadonlySet<string>;
-  /** When the valves stand so, such as `as the car is put away`. */
-  readonly when: string;
+  /** The words of the drawing. */
+  readonly say: Say;
   readonly fluidWords: Readonly<Record<Fluid, string>>;
   /** Width of the drawing; 480 pt fits a letter and an A4 page. */
   readonly widthPt?: number;

@@ -9,7 +9,7 @@ import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 
 /** Every gauge of the car. */
-export function gaugesInput({ car, phrases, language: { messages } }: World): GaugesInput {
+export function gaugesInput({ car, phrases, language: { messages, numbers } }: World): GaugesInput {
   const { gauges, car: named } = car.spec;
   const [system = 'metric'] = phrases.systems;
   const value = (pressure: Quantity<'gaugePressure'> | undefined): number | undefined =>
@@ -17,6 +17,8 @@ export function gaugesInput({ car, phrases, language: { messages } }: World): Ga
   return {
     name: 'gauges',
     of: named.name,
+    say: messages.say,
+    decimal: numbers.decimal,
     gauges: Object.values(gauges).map((gauge) => {
       const [from, to, most] = [value(gauge.from), value(gauge.to), value(gauge['red-line'])];
       const scale: DialScale = {
@@ -49,7 +51,13 @@ function decimalsFor(value = 0): { readonly decimals?: number } {
 }
 
 /** The pressure-rise curves; none if they could not be worked out. */
-export function raisingCurveInputs({ car, figures, phrases, words }: World): readonly RaisingCurveInput[] {
+export function raisingCurveInputs({
+  car,
+  figures,
+  phrases,
+  words,
+  language: { messages, numbers },
+}: World): readonly RaisingCurveInput[] {
   const { curves } = figures.raising;
   const [first] = curves;
   if (first === undefined) return [];
@@ -60,6 +68,8 @@ export function raisingCurveInputs({ car, figures, phrases, words }: World): rea
       name: 'raising-curve',
       of: car.spec.car.name,
       unit: phrases.unit('gaugePressure', system),
+      say: messages.say,
+      decimal: numbers.decimal,
       curves: curves.map(({ start, raising }) => ({
         start: words.start[start],
         points: raising.points.map(({ timeS, gaugePa }) => ({
@@ -77,7 +87,13 @@ export function raisingCurveInputs({ car, figures, phrases, words }: World): rea
 }
 
 /** The range picture; none if nobody has measured what the car uses. */
-export function rangePictureInputs({ car, figures, phrases, words }: World): readonly RangePictureInput[] {
+export function rangePictureInputs({
+  car,
+  figures,
+  phrases,
+  words,
+  language: { messages, numbers },
+}: World): readonly RangePictureInput[] {
   const [system = 'metric'] = phrases.systems;
   const shown = (metres: number): number => inPrintedUnit(quantity('distance', metres), { system });
   const liquids = [figures.water, figures.fuel].flatMap((chart) => {
@@ -91,5 +107,14 @@ export function rangePictureInputs({ car, figures, phrases, words }: World): rea
     return bars.length === 0 ? [] : [{ liquid: words['range-of'][chart.liquid], bars }];
   });
   if (liquids.length === 0) return [];
-  return [{ name: 'range-picture', of: car.spec.car.name, unit: phrases.unit('distance', system), liquids }];
+  return [
+    {
+      name: 'range-picture',
+      of: car.spec.car.name,
+      unit: phrases.unit('distance', system),
+      say: messages.say,
+      decimal: numbers.decimal,
+      liquids,
+    },
+  ];
 }

@@ -5,26 +5,29 @@ import type { PlumbingInput, PlumbingPart, SymbolKind } from '../../drawing/plum
 import type { World } from '../paper';
 
 /** The systems, each with what its pipes carry. */
-const systems: readonly { readonly name: string; readonly of: string; readonly fluids: readonly Fluid[] }[] =
-  [
-    { name: 'plumbing-fuel', of: 'The fuel', fluids: ['main fuel', 'pilot fuel', 'air'] },
-    { name: 'plumbing-water', of: 'The water', fluids: ['water'] },
-    { name: 'plumbing-steam', of: 'Steam, exhaust and oil', fluids: ['steam', 'exhaust', 'oil'] },
-  ];
+const systems: readonly {
+  readonly name: string;
+  readonly shows: 'fuel-of' | 'water-of' | 'steam-of';
+  readonly fluids: readonly Fluid[];
+}[] = [
+  { name: 'plumbing-fuel', shows: 'fuel-of', fluids: ['main fuel', 'pilot fuel', 'air'] },
+  { name: 'plumbing-water', shows: 'water-of', fluids: ['water'] },
+  { name: 'plumbing-steam', shows: 'steam-of', fluids: ['steam', 'exhaust', 'oil'] },
+];
 
 /** The diagrams of the car with every valve as it is parked; a system without pipes is left out. */
-export function plumbingInputs({ car, words }: World): readonly PlumbingInput[] {
+export function plumbingInputs({ car, words, language: { messages } }: World): readonly PlumbingInput[] {
   const { spec, plant } = car;
   const shut = new Set(
     Object.entries(spec.valves).flatMap(([id, valve]) => (valve.parked === 'shut' ? [id] : [])),
   );
-  return systems.flatMap(({ name, of, fluids }): PlumbingInput[] => {
+  return systems.flatMap(({ name, shows: key, fluids }): PlumbingInput[] => {
     const pipes = plant.pipes.filter(({ carries }) => fluids.includes(carries));
     if (pipes.length === 0) return [];
     const ids = [...new Set(pipes.flatMap(({ from, to }) => [from, to]))];
     const parts = ids.map((id) => plumbingPart(id, car));
-    const shows = `${of} of ${spec.car.name}`;
-    return [{ name, shows, parts, pipes, shut, when: 'as parked', fluidWords: words.fluids }];
+    const shows = messages.say(key, { car: spec.car.name });
+    return [{ name, shows, parts, pipes, shut, say: messages.say, fluidWords: words.fluids }];
   });
 }
 

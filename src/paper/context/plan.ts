@@ -4,10 +4,11 @@ import type { World } from '../paper';
 import { placesInOrder } from './controls';
 
 /** The plan view: outline, wheels, seats and steering, and every place with the parts that are there. */
-export function planInput({ car }: World): PlanInput {
+export function planInput({ car, language }: World): PlanInput {
   const { spec } = car;
   return {
     name: spec.car.name,
+    say: language.messages.say,
     lengthM: spec.car.length.si,
     widthM: spec.car.width.si,
     wheelbaseM: spec.car.wheelbase.si,

@@ -1,4 +1,6 @@
 /** What the model of the car shows, for the papers: how valves stand, what to shut for a leak, which steps are critical. */
+import type { PartId } from '../../car/car';
+import { partName } from '../../language/language';
 import type { Procedure } from '../../procedure/procedure';
 import type { CriticalStep, IsolationRow, TablePosition, ValveTable } from '../../proof/tables';
 import type { World } from '../paper';
@@ -70,7 +72,18 @@ export interface LeaksContext {
 }
 
 /** The isolation table. Leaks that the same valves cut off stand together in one row. */
-export function leaksContext({ proof, words }: World): LeaksContext {
+export function leaksContext({ proof, words, car, language }: World): LeaksContext {
+  const { messages } = language;
+  const named = (id: PartId) => partName(language, car.parts.get(id) ?? { name: id });
+  const fluidWords = (carries: string) => words.fluids[carries as keyof typeof words.fluids] ?? '';
+  const leakWords = ({ leak }: IsolationRow) =>
+    'part' in leak
+      ? named(leak.part)
+      : messages.say('leak-pipe', { from: named(leak.from), to: named(leak.to) });
+  const leakWhole = (row: IsolationRow) =>
+    row.carries === ''
+      ? leakWords(row)
+      : messages.say('leak-of', { leak: leakWords(row), fluid: fluidWords(row.carries) });
   const cut = proof.tables.isolation.filter((row) => !row.cannotBeCut);
   // leaks of a part itself, which carry no one fluid, stand last
   const fluids = [...new Set(cut.map((row) => row.carries))].sort(
@@ -78,14 +91,20 @@ export function leaksContext({ proof, words }: World): LeaksContext {
   );
   return {
     byFluid: fluids.map((fluid) => ({
-      fluid: words.fluids[fluid as keyof typeof words.fluids] ?? '',
-      leaks: grouped(cut.filter((row) => row.carries === fluid)),
+      fluid: fluidWords(fluid),
+      leaks: grouped(
+        cut.filter((row) => row.carries === fluid),
+        leakWords,
+      ),
     })),
-    uncut: proof.tables.isolation.filter((row) => row.cannotBeCut).map(({ leak }) => leak),
+    uncut: proof.tables.isolation.filter((row) => row.cannotBeCut).map(leakWhole),
   };
 }
 
-function grouped(rows: readonly IsolationRow[]): readonly LeakContext[] {
+function grouped(
+  rows: readonly IsolationRow[],
+  leakWords: (row: IsolationRow) => string,
+): readonly LeakContext[] {
   const bySet = new Map<string, IsolationRow[]>();
   for (const row of rows) {
     const key = row.shut.map(({ valve }) => valve).join(' ');
@@ -96,7 +115,7 @@ function grouped(rows: readonly IsolationRow[]): readonly LeakContext[] {
     if (first === undefined) return [];
     return [
       {
-        leak: same.map(({ leak }) => leak.replace(/ \([a-z ]+\)$/, '')).join('; '),
+        leak: same.map(leakWords).join('; '),
         shut: first.shut.map(({ tag, name, place, reach }, index) => ({
           tag,
           name,
@@ -127,7 +146,7 @@ export interface CriticalContext {
 }
 
 /** Steps whose omission nothing catches before harm. */
-export function criticalContext({ proof }: World): readonly CriticalContext[] {
+export function criticalContext({ proof, phrases }: World): readonly CriticalContext[] {
   const titles = [...new Set(proof.tables.critical.map(({ title }) => title))];
   const inTitle = (title: string) => proof.tables.critical.filter((step) => step.title === title);
   return titles.map((title) => ({
@@ -135,8 +154,8 @@ export function criticalContext({ proof }: World): readonly CriticalContext[] {
     steps: inTitle(title).map(({ number, say, forgotten, reason }: CriticalStep) => ({
       number,
       say,
-      forgotten,
-      reason,
+      forgotten: phrases.told(forgotten),
+      reason: phrases.told(reason),
     })),
   }));
 }
@@ -147,7 +166,7 @@ export function criticalKeys({ proof }: Pick<World, 'proof'>): ReadonlySet<strin
 }
 
 /** How much was tried on the model, and what came of it. */
-export function triedContext({ proof }: World) {
+export function triedContext({ proof, phrases }: World) {
   const { slips, shareCaught, rules, steps, states, situations, longestWayOut, firstActFar } =
     proof.statistics;
   return {
@@ -161,6 +180,6 @@ export function triedContext({ proof }: World) {
     tried: slips.reduce((sum, each) => sum + each.tried, 0),
     harmless: slips.reduce((sum, each) => sum + each.harmless, 0),
     critical: slips.reduce((sum, each) => sum + each.critical, 0),
-    overruled: proof.overruled.map(({ rule, because }) => ({ rule: rule.title, because })),
+    overruled: proof.overruled.map(({ rule, because }) => ({ rule: phrases.told(rule.title), because })),
   };
 }

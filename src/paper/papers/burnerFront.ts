@@ -2,18 +2,17 @@
 import { burnerFrontContext } from '../context/burnerFront';
 import { identityContext } from '../context/identity';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asCard } from '../ways';
-
-const title = 'At the burner front';
 
 /** More faces than a helper will turn over. */
 const mostFaces = 20;
 
 /** The burner-front card, read in the hand. */
-export const burnerFront: Paper = {
+export const burnerFront = ({ title, what }: PaperTitle): Paper => ({
   name: 'card-burner-front',
   title,
-  what: 'for the helper: where to stand, what to see while the burners are lit, when to call a stop',
+  what,
   template: 'burner-front',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -21,4 +20,4 @@ export const burnerFront: Paper = {
   }),
   drawings: () => [],
   ...asCard(title, 'lap', mostFaces),
-};
+});

@@ -2,18 +2,17 @@
 import { darkContext } from '../context/dark';
 import { identityContext } from '../context/identity';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asDarkCard } from '../ways';
-
-const title = 'In the dark';
 
 /** More faces than anybody turns by feel. */
 const mostFaces = 8;
 
 /** The card for the dark. */
-export const cardForTheDark: Paper = {
+export const cardForTheDark = ({ title, what }: PaperTitle): Paper => ({
   name: 'card-for-the-dark',
   title,
-  what: 'white on black: what is shut from the seat and which way it goes, where lamps and extinguisher are, what to look at',
+  what,
   template: 'card-for-the-dark',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -23,4 +22,4 @@ export const cardForTheDark: Paper = {
   drawings: () => [],
   lightOnDark: true,
   ...asDarkCard(title, mostFaces),
-};
+});

@@ -5,15 +5,14 @@ import { dipsticksContext } from '../context/dipsticks';
 import { identityContext } from '../context/identity';
 import { stripSheets, unnameable } from '../context/strips';
 import type { Paper, World } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asMeasuredSheets } from '../ways';
 
-const title = 'Dipsticks';
-
 /** The dipsticks of a car. */
-export const dipsticks: Paper = {
+export const dipsticks = ({ title, what }: PaperTitle): Paper => ({
   name: 'dipsticks',
   title,
-  what: 'a strip at true size for every tank that is read by stick, and how to make and prove the stick',
+  what,
   template: 'dipsticks',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -22,7 +21,7 @@ export const dipsticks: Paper = {
   drawings: (world, mark) => stripSheets(world, mark).map((sheet) => drawStripSheet(sheet, world.fonts)),
   problems,
   ...asMeasuredSheets(title),
-};
+});
 
 function problems(world: World): readonly Diagnostic[] {
   return unnameable(world).map(({ id, name }) => ({

@@ -4,15 +4,14 @@ import { docentContext } from '../context/docent';
 import { identityContext } from '../context/identity';
 import { planInput } from '../context/plan';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asBook } from '../ways';
 
-const title = 'Docent guide';
-
 /** The docent guide. */
-export const docentGuide: Paper = {
+export const docentGuide = ({ title, what }: PaperTitle): Paper => ({
   name: 'docent-guide',
   title,
-  what: 'for a museum: what to tell and show, what nobody touches, proof that the car is cold, a demonstration to the minute',
+  what,
   template: 'docent-guide',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -22,4 +21,4 @@ export const docentGuide: Paper = {
   }),
   drawings: (world) => [drawPlan(planInput(world), world.fonts)],
   ...asBook(title, { chaptersOnNewPage: false, chapterTabs: false }),
-};
+});

@@ -2,15 +2,14 @@
 import { identityContext } from '../context/identity';
 import { upkeepContext } from '../context/upkeep';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asBook } from '../ways';
 
-const title = 'Inspection sheet';
-
 /** The inspection sheet. */
-export const inspectionSheet: Paper = {
+export const inspectionSheet = ({ title, what }: PaperTitle): Paper => ({
   name: 'inspection-sheet',
   title,
-  what: 'what is looked at before a season, by whom, and what was found; the inspector decides',
+  what,
   template: 'inspection-sheet',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -19,4 +18,4 @@ export const inspectionSheet: Paper = {
   }),
   drawings: () => [],
   ...asBook(title, { chaptersOnNewPage: true, chapterTabs: false }),
-};
+});

@@ -4,23 +4,22 @@ import { partsOfKind } from '../context/docent';
 import { identityContext } from '../context/identity';
 import { logColumns } from '../context/logColumns';
 import type { Paper, World } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asBook } from '../ways';
-
-const title = 'Log of a day of steam';
 
 /** Rows for trips: more than a day holds. */
 const tripRows = 8;
 
 /** The log sheet. */
-export const logSheet: Paper = {
+export const logSheet = ({ title, what }: PaperTitle): Paper => ({
   name: 'log-sheet',
   title,
-  what: 'for a day of steam, by pencil; its table of trips is typed into the log as it stands',
+  what,
   template: 'log-sheet',
   context: logContext,
   drawings: () => [],
   ...asBook(title, { chaptersOnNewPage: true, chapterTabs: false }),
-};
+});
 
 function logContext(world: World): Readonly<Record<string, unknown>> {
   const { car, guide, phrases, words } = world;

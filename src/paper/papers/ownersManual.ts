@@ -22,21 +22,20 @@ import { onTheRoadContext, raisingContext, roadSpeedsContext, startUpContext } f
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
 import type { Paper, World } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asBook } from '../ways';
 
-const title = 'Owner’s manual';
-
 /** The owner's manual. */
-export const ownersManual: Paper = {
+export const ownersManual = ({ title, what }: PaperTitle): Paper => ({
   name: 'owners-manual',
   title,
-  what: 'the whole book of the car: what it is, its controls, data, every procedure, emergencies, workings',
+  what,
   template: 'owners-manual',
   marksChanges: true,
   context: manualContext,
   drawings: manualDrawings,
   ...asBook(title, { chaptersOnNewPage: true, chapterTabs: true }),
-};
+});
 
 function manualContext(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, words } = world;

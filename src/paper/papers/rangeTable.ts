@@ -4,18 +4,17 @@ import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/ra
 import { planningContext, rangeContext } from '../context/fuelAndWater';
 import { identityContext } from '../context/identity';
 import type { Paper, World } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asLapSheet } from '../ways';
-
-const title = 'Fuel and water range';
 
 /** One face for each system of units the car prints in, and room for one more if a tank has many marks. */
 const mostFaces = 6;
 
 /** The range table, first in the first units, then in the second; each with the marks of a stick in those units. */
-export const rangeTable: Paper = {
+export const rangeTable = ({ title, what }: PaperTitle): Paper => ({
   name: 'range-table',
   title,
-  what: 'how far on what the stick shows, for water and fuel, on level, rolling and hilly road; weather-proof',
+  what,
   template: 'range-table',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -37,7 +36,7 @@ export const rangeTable: Paper = {
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1.5, lies: 'upright' }),
-};
+});
 
 function charts({ figures }: World): readonly RangeChart[] {
   return [figures.water, figures.fuel].flatMap((chart) => (chart === undefined ? [] : [chart]));

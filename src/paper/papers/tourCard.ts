@@ -3,19 +3,18 @@ import type { CarTour } from '../../calc/figures/tour';
 import { identityContext } from '../context/identity';
 import { tourContext } from '../context/tour';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asLapSheet } from '../ways';
-
-const title = 'Water and fuel on the way';
 
 /** A day's legs; a longer way is better planned day by day. */
 const mostFaces = 12;
 
 /** The paper for one way. `name` is what the way is called, and the end of the file's name. */
-export function tourCard(name: string, tour: CarTour): Paper {
+export function tourCard({ title, what }: PaperTitle, name: string, tour: CarTour): Paper {
   return {
     name: `tour-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`,
     title,
-    what: 'water and fuel used on each leg of a way, where to stop, what to have aboard; weather-proof',
+    what,
     template: 'tour-card',
     context: (world) => ({
       car: identityContext(world.car.spec, world.phrases),

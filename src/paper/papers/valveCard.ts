@@ -2,18 +2,17 @@
 import { identityContext } from '../context/identity';
 import { valveTableContext } from '../context/proof';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asLapSheet } from '../ways';
-
-const title = 'Valve positions';
 
 /** A car with very many valves takes a few faces. */
 const mostFaces = 6;
 
 /** The valve-position card, read in the hand. */
-export const valveCard: Paper = {
+export const valveCard = ({ title, what }: PaperTitle): Paper => ({
   name: 'card-valve-positions',
   title,
-  what: 'how every valve stands at the end of each part of the day, from the model of the car',
+  what,
   template: 'valve-card',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -22,4 +21,4 @@ export const valveCard: Paper = {
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1, lies: 'landscape' }),
-};
+});

@@ -5,15 +5,14 @@ import { partsOfKind } from '../context/docent';
 import { identityContext } from '../context/identity';
 import { tagSheets, untaggable } from '../context/tags';
 import type { Paper, World } from '../paper';
+import type { PaperTitle } from '../plans';
 import { asMeasuredSheets } from '../ways';
 
-const title = 'Valve tags';
-
 /** The tags of all valves of a car, in each form that the plans ask for. */
-export const valveTags: Paper = {
+export const valveTags = ({ title, what }: PaperTitle): Paper => ({
   name: 'valve-tags',
   title,
-  what: 'a tag at true size for every valve: letter, name, what it does, how it is parked; to cut out, fold and laminate',
+  what,
   template: 'valve-tags',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -31,7 +30,7 @@ export const valveTags: Paper = {
   drawings: (world, mark) => sheetsOf(world, mark).map((sheet) => drawTagSheet(sheet, world.fonts)),
   problems,
   ...asMeasuredSheets(title),
-};
+});
 
 function sheetsOf(world: World, mark: string) {
   return world.plans['valve-tags'].flatMap((form) => tagSheets(world, form, mark));

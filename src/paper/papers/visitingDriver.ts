@@ -3,19 +3,18 @@ import { identityContext } from '../context/identity';
 import { visitingContext } from '../context/visiting';
 import { leastSizes } from '../legible';
 import type { Paper } from '../paper';
+import type { PaperTitle } from '../plans';
 import { lapSheet } from '../sheets';
 import { asFilledSheet } from '../ways';
-
-const title = 'For a visiting driver';
 
 /** One sheet has two sides. */
 const mostFaces = 2;
 
 /** The visiting driver’s page. */
-export const visitingDriver: Paper = {
+export const visitingDriver = ({ title, what }: PaperTitle): Paper => ({
   name: 'visiting-driver',
   title,
-  what: 'one sheet for a driver who does not know this car: what is different, controls, what hurts, whom to ask; the start from warm',
+  what,
   template: 'visiting-driver',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
@@ -29,4 +28,4 @@ export const visitingDriver: Paper = {
     lapSheet,
     (world) => leastSizes(world.fonts, world.car.spec.print.distances.lap.si).text,
   ),
-};
+});

@@ -10,6 +10,7 @@ import {
 } from '../../../src/drawing/plumbing/plumbing';
 import { toSvg } from '../../../src/drawing/svg';
 import { fluids } from '../../../src/spec/schema/fittings';
+import { english } from '../../helpers/english';
 import { plexFonts } from '../../helpers/fonts';
 import { plumbingFaults } from '../../helpers/plumbingFaults';
 
@@ -44,7 +45,7 @@ const diagram = (
   parts,
   pipes,
   shut: new Set(shut),
-  when: 'as parked',
+  say: english.messages.say,
   fluidWords,
 });
 const line = (carries: PlumbingPipe['carries'], ...through: string[]): PlumbingPipe[] =>
