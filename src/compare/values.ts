@@ -163,7 +163,9 @@ function sayEntry(
 
 function change(walk: Walk, fields: Fields, was: string, is: string): Change {
   const [first = ''] = fields;
-  const what = [walk.owner, fields.map((field) => fieldWords(field, walk.speech)).join(' ')].filter((each) => each !== '');
+  const what = [walk.owner, fields.map((field) => fieldWords(field, walk.speech)).join(' ')].filter(
+    (each) => each !== '',
+  );
   const isValve = walk.valve === true && valveFields.has(String(first));
   return {
     group: isValve ? 'valve' : isLabel(first) || isPlace(first) ? 'part' : walk.group,

@@ -99,21 +99,23 @@ function escaped(text: string): string {
 
 /** Keys whose texts are printed, in the forms of library, glossary, faults and prose. */
 const printed: ReadonlySet<string> = new Set([
-  ...['say', 'result', 'remark', 'title', 'purpose', 'good', 'wrong', 'seen', 'never', 'lacking', 'mend'],
+  ...['say', 'result', 'remark', 'title', 'purpose', 'good', 'wrong', 'seen', 'never'],
   ...['hazard', 'consequence', 'avoidance', 'short', 'says', 'term', 'meaning', 'where', 'causes', 'do'],
 ]);
 
-/** Keys under which duties and traits stand, never printed. */
-const conditions: ReadonlySet<string> = new Set(['when', 'for', 'of', 'applies-when']);
+/** Keys under which duties, traits, needs and dimensions stand, never printed. */
+const conditions: ReadonlySet<string> = new Set([
+  ...['when', 'for', 'of', 'applies-when', 'on', 'each', 'beside', 'with', 'needs', 'dimension'],
+]);
 
 /** A form of the library with its printed texts in the dialect; keys, names and conditions stay. */
 export function formIn<T>(dialect: Dialect, form: T): T {
   return mapTexts(form, (text, key) => (printed.has(key) ? dialect.say(text) : text)) as T;
 }
 
-/** The same for data of which every text is printed, such as a word list. */
-export function textsIn<T>(dialect: Dialect, data: T): T {
-  return mapTexts(data, (text) => dialect.say(text)) as T;
+/** The same for data of which every text is printed, such as a word list, but for what stands under `unprinted`. */
+export function textsIn<T>(dialect: Dialect, data: T, unprinted: readonly string[] = []): T {
+  return mapTexts(data, (text, key) => (unprinted.includes(key) ? text : dialect.say(text))) as T;
 }
 
 function mapTexts(value: unknown, change: (text: string, key: string) => string, key = ''): unknown {

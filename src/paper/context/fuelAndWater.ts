@@ -116,7 +116,10 @@ export function fuelAndWaterContext(world: World): FuelAndWaterContext {
     hazards: figures.hazards.map(({ name, flashPoint, ghs, nfpa, asLightAs }) => ({
       name,
       flashPoint: phrases.both(quantity('temperature', flashPoint.cautiousK), { rounding: 'down' }),
-      ghs: ghs === undefined ? phrases.notKnown : `${ghs.category}: ${ghs.signalWord}. ${ghs.statement}`,
+      ghs:
+        ghs === undefined
+          ? phrases.notKnown
+          : phrases.told(`${ghs.category}: ${ghs.signalWord}. ${ghs.statement}`),
       nfpa,
       asLightAs: phrases.told(asLightAs ?? ''),
     })),

@@ -138,6 +138,15 @@ export interface GuideStyle {
   readonly language: Language;
 }
 
+/** Fields of each file that hold keys, choices and what a keeper wrote, which no language says otherwise. */
+const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
+  docent: ['waits', 'until', 'phases', 'emergency', 'written'],
+  use: [],
+  running: ['id'],
+  upkeep: ['who', 'kind', 'written'],
+  crew: ['hurts', 'stop', 'start', 'phases'],
+};
+
 /** Say everything of one car. */
 export function guideFor(
   car: Car,
@@ -147,14 +156,14 @@ export function guideFor(
 ): Outcome<Guide> {
   const values = guideValues(car, figures, style);
   const speaker = new Speaker(car, new Writer({}), values, style);
-  const say = <T>({ form, spot }: Placed<T>) =>
-    speaker.say<T>({ form: textsIn(style.language.texts, form), spot });
+  const say = <T>({ form, spot }: Placed<T>, keys: readonly string[]) =>
+    speaker.say<T>({ form: textsIn(style.language.texts, form, keys), spot });
   const guide: Guide = {
-    docent: say(files.docent),
-    use: say(files.use),
-    running: say(files.running),
-    upkeep: say(files.upkeep),
-    crew: say(files.crew),
+    docent: say(files.docent, unprinted.docent),
+    use: say(files.use, unprinted.use),
+    running: say(files.running, unprinted.running),
+    upkeep: say(files.upkeep, unprinted.upkeep),
+    crew: say(files.crew, unprinted.crew),
   };
   const problems: readonly Diagnostic[] = speaker.problems;
   return hasErrors(problems) ? bad(problems) : good(guide);
