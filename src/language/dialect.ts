@@ -69,15 +69,18 @@ export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
 
 /** Says sentences that hold words of a car's own: those stay as they are, wherever they stand. */
 export function sayingAround({ say }: Dialect, own: readonly string[]): (sentence: string) => string {
-  if (own.length === 0) return say;
   const longestFirst = [...own].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
-  const kept = new RegExp(longestFirst.map(escaped).join('|'));
-  return (sentence) => outside(sentence, kept, say);
+  return (sentence) => {
+    const here = longestFirst.filter((words) => sentence.includes(words));
+    if (here.length === 0) return say(sentence);
+    const whole = `(?<![\\p{L}\\p{N}])(?:${here.map(escaped).join('|')})(?![\\p{L}\\p{N}])`;
+    return outside(sentence, new RegExp(whole, 'u'), say);
+  };
 }
 
 /** `change` applied to everything that `kept` does not match. */
 function outside(text: string, kept: RegExp, change: (text: string) => string): string {
-  const pattern = new RegExp(kept.source, 'g');
+  const pattern = new RegExp(kept.source, 'gu');
   let made = '';
   let from = 0;
   for (const match of text.matchAll(pattern)) {

@@ -45,6 +45,7 @@ export const wordsForm = z.strictObject({
     'forward',
     'back',
   ]),
+  steering: wordsFor(['wheel', 'tiller']),
   parked: wordsFor(['open', 'shut']),
   read: wordsFor(['stick', 'gauge', 'glass', 'not-read']),
   reads: wordsFor(['pressure', 'level', 'temperature', 'flow']),

@@ -25,6 +25,8 @@ export interface Phrases {
   readonly basis: Words['basis'];
   /** A bare number, as the language writes it. */
   number(value: number): string;
+  /** What a tank holds: a fuel by its own name, or the word for water or oil. */
+  contents(holds: string): string;
   /** A sentence that the program has put together, in the language’s own words; the car’s words in it stay as they are. */
   told(sentence: string): string;
   /** An amount in a unit by name, with nothing said of how sure it is. */
@@ -90,6 +92,8 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words
     messages,
     basis: words.basis,
     number: (value) => String(value).replace('.', numbers.decimal),
+    contents: (holds) =>
+      spec.fuels[holds]?.name ?? (words.contents as Readonly<Record<string, string>>)[holds] ?? holds,
     told: sayingAround(texts, ownWords(spec)),
     plain,
     unit: (dimension, system) => printedUnit(dimension, { system, numbers }),
@@ -165,13 +169,14 @@ function forDimension(quantity: Quantity, options: AmountOptions = {}): AmountOp
   return little ? { decimals: 2, ...options } : options;
 }
 
-/** Every text of the spec that is more than a word or two of letters: names, notes, what the keeper says. */
+/** What the spec says in the keeper's own words: names, and texts that are no fixed choice. */
 function ownWords(spec: CarSpec): readonly string[] {
   const found = new Set<string>();
-  const gather = (value: unknown): void => {
-    if (typeof value === 'string' && value.length > 3) found.add(value);
-    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(gather);
+  const gather = (value: unknown, field = ''): void => {
+    if (typeof value === 'string' && (field === 'name' || !/^[a-z-]+$/.test(value))) found.add(value);
+    else if (typeof value === 'object' && value !== null)
+      for (const [key, each] of Object.entries(value)) gather(each, key);
   };
   gather(spec);
-  return [...found];
+  return [...found].filter((text) => text.length > 2);
 }

@@ -68,7 +68,11 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
   const print = new Printer(style, language);
   const day = (iso: string): string => printDay(iso, language.tag);
   return {
-    car: { called: car.spec.car.name, name: car.spec.car.name, steering: car.spec.car.steering },
+    car: {
+      called: car.spec.car.name,
+      name: car.spec.car.name,
+      steering: language.words.steering[car.spec.car.steering],
+    },
     keeper: { called: keeper.name, telephone: keeper.telephone },
     issue: { letter: issue.letter, date: day(issue.date) },
     boiler: {

@@ -102,23 +102,24 @@ function typedIn(world: World, paper: Paper): readonly string[] {
     ]),
     ...[headOf(world, paper.title), footOf(world, 'XXXX·XXXX')].flatMap(textsOf),
   ].join('\n');
-  const rest = printed
-    .replace(new RegExp(own.map(escaped).join('|'), 'giu'), '·')
-    .replace(/\d+ \p{L}+ \d{4}|\p{L}+ \d+, \d{4}/gu, '·');
+  const whole = new RegExp(`(?<![\\p{L}])(?:${own.map(escaped).join('|')})(?![\\p{L}])`, 'giu');
+  const rest = printed.replace(whole, '·').replace(/\d+ \p{L}+ \d{4}|\p{L}+ \d+, \d{4}/gu, '·');
   return [...new Set(rest.match(/(?<!\p{L})\p{L}*\p{Ll}{2,}/gu) ?? [])].filter((word) => !symbols.has(word));
 }
 
 /**
- * What the spec and the liquids say, the longest first; with the titles of sources, the paths of the spec that figures
+ * What the spec and the liquids say, the longest first, but for its fixed choices, which the language says; with the titles of sources, the paths of the spec that figures
  * rest on, and the heads of the log, which the program reads again.
  */
 function ownWords({ car, liquids, figures }: World): readonly string[] {
-  const gather = (value: unknown): readonly string[] => {
-    if (typeof value === 'string') return value.length > 2 ? [value] : [];
-    return typeof value === 'object' && value !== null ? Object.values(value).flatMap(gather) : [];
+  const gather = (value: unknown, field = ''): readonly string[] => {
+    if (typeof value === 'string') return field !== 'name' && /^[a-z-]+$/.test(value) ? [] : [value];
+    if (typeof value !== 'object' || value === null) return [];
+    return Object.entries(value).flatMap(([key, each]) => gather(each, key));
   };
   const all = [
     ...gather(car.spec),
+    ...[...car.parts.values()].map(({ name }) => name),
     ...[...liquids.values()].flatMap(({ name, source }) => [name, source]),
     ...figures.all.flatMap(({ source, inputs }) => [source, ...inputs.map(({ from }) => from)]),
     ...logColumns(car.spec.print.units.first),
@@ -142,6 +143,6 @@ test('a typed word would be seen', async () => {
   const [paper] = shop.papers;
   if (paper === undefined) throw new Error('there is no paper');
   expect(typedIn(worldOf(await demo('thimble'), shop), paper)).toEqual(
-    expect.arrayContaining(['Read', 'the', 'Fingerprint', 'Page']),
+    expect.arrayContaining(['Read', 'the', 'Reading', 'shut']),
   );
 });

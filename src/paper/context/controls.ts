@@ -157,7 +157,7 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
     return tank === undefined
       ? {}
       : {
-          holds: contentsName(tank.holds, spec),
+          holds: phrases.contents(tank.holds),
           capacity: phrases.both(tank.capacity, { rounding: 'down' }),
           read: tank.read,
         };
@@ -173,8 +173,3 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
   equipment: (id, { spec }) => ({ note: spec.equipment[id]?.note ?? '' }),
   fitting: (id, { spec }) => ({ note: spec.fittings?.[id]?.note ?? '' }),
 };
-
-/** The key of what a tank holds, turned to the fuel's name; `water` and `cylinder-oil` are left for the word list. */
-export function contentsName(holds: string, spec: Car['spec']): string {
-  return spec.fuels[holds]?.name ?? holds;
-}

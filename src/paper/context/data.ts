@@ -1,7 +1,6 @@
 /** The car's data as printed strings, section by section; what the spec does not say is `not known`. */
 import type { Car, PartId } from '../../car/car';
 import type { Phrases } from '../phrase';
-import { contentsName } from './controls';
 
 /** The data tables of the manual. Each value is text ready to print. */
 export interface DataContext {
@@ -163,7 +162,7 @@ export function dataContext(car: Car, phrases: Phrases, liquids: LiquidNames): D
       name: fuel.name,
       cautions: fuel.cautions ?? [],
       parts: fuel.parts.map((part, index) => ({
-        liquid: liquids.get(part.liquid) ?? part.liquid,
+        liquid: spec.liquids?.[part.liquid]?.name ?? liquids.get(part.liquid) ?? part.liquid,
         share: phrases.first(part.share),
         last: index === fuel.parts.length - 1,
       })),
@@ -197,12 +196,12 @@ function boilerData({ spec }: Car, { both }: Phrases): DataContext['boiler'] {
   };
 }
 
-function tankData({ spec, places }: Car, { both }: Phrases): readonly TankData[] {
+function tankData({ spec, places }: Car, { both, contents }: Phrases): readonly TankData[] {
   return Object.entries(spec.tanks).map(([id, tank]) => ({
     id,
     tag: tank.tag ?? '',
     name: tank.name,
-    holds: contentsName(tank.holds, spec),
+    holds: contents(tank.holds),
     capacity: both(tank.capacity, { rounding: 'down' }),
     fillTo: both(tank['fill-to'] ?? tank.capacity, { rounding: 'down' }),
     unusable: both(tank.unusable, { rounding: 'up' }),

@@ -30,11 +30,7 @@ function logContext(world: World): Readonly<Record<string, unknown>> {
     before: log.before,
     times: log.times,
     after: log.after,
-    tanks: partsOfKind(world, 'tank').map((tank) => ({
-      ...tank,
-      holdsWords:
-        tank.holds === 'water' || tank.holds === 'cylinder-oil' ? words.contents[tank.holds] : tank.holds,
-    })),
+    tanks: partsOfKind(world, 'tank'),
     gauges: partsOfKind(world, 'gauge'),
     columns: logColumns(car.spec.print.units.first),
     trips: Array.from({ length: tripRows }, (_, index) => index + 1),
