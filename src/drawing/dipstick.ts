@@ -6,6 +6,7 @@
  * stick. A stick longer than a sheet goes over several pieces, which share a stretch with a line to join them at.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { ptPerMm } from './printedSize';
@@ -49,6 +50,8 @@ export interface DipstickInput {
   readonly joins: readonly DipstickMark[];
   /** What stands below the strip: that the stick ends there, or that it goes on. */
   readonly foot: string;
+  /** Words for whoever cannot see it. */
+  readonly say: Say;
 }
 
 /** Width of a strip: room for a figure on each edge and for depths and names between. */
@@ -332,8 +335,11 @@ function footOf(input: DipstickInput): readonly Shape[] {
 }
 
 function altWords(input: DipstickInput): string {
-  const { tank, left, fromMm, toMm } = input;
+  const { tank, left, fromMm, toMm, say } = input;
   const named = left.marks.filter(({ words, depthMm }) => words !== '' && within(input, depthMm));
-  const list = named.map(({ depthMm, words }) => `${words} ${left.unit} at ${depthMm.toFixed(1)} mm`);
-  return `Dipstick strip at its true size for the ${tank}, from ${fromMm.toFixed(0)} to ${toMm.toFixed(0)} mm: ${list.join(', ')}.`;
+  const mm = (depthMm: number, decimals: number) => `${depthMm.toFixed(decimals)}\u00a0mm`;
+  const list = named.map(({ depthMm, words }) =>
+    say('strip-mark', { amount: `${words} ${left.unit}`, depth: mm(depthMm, 1) }),
+  );
+  return say('strip-picture', { tank, from: mm(fromMm, 0), to: mm(toMm, 0), list: list.join(', ') });
 }

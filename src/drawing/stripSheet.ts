@@ -34,7 +34,7 @@ export function drawStripSheet({ name, strips }: StripSheetInput, fonts: FontSet
     heightPt,
     alt: [
       ...drawn.map(({ alt }) => alt),
-      'Beside it a ruler of 100 mm and 4 in, to check the size of the print.',
+      ...strips.slice(0, 1).map(({ say }) => say('ruler-beside', {})),
     ].join(' '),
     shapes: [
       ...ruler,

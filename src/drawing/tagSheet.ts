@@ -48,7 +48,7 @@ export function drawTagSheet({ name, tags, size, type, columns }: TagSheetInput,
     widthPt: Math.max(rulerLengthPt + 2 * rulerEndPt, across * (widthPt + gapPt) - gapPt),
     heightPt: top + rows * (heightPt + gapPt) - gapPt,
     alt: [
-      'A ruler of 100 mm and 4 in, to check the size of the print. Tags to cut out and fold:',
+      ...tags.slice(0, 1).map(({ say }) => say('tag-sheet-picture', {})),
       ...drawn.map(({ alt }) => alt),
     ].join(' '),
     shapes: [

@@ -3,6 +3,7 @@
  * sides come to lie on each other whatever the printer does. Round or oblong, with its hole at the end away from the fold.
  */
 import type { FontSet } from '../font/metrics';
+import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { placeShape } from './place';
@@ -24,6 +25,8 @@ export interface ValveTagInput {
   readonly does: string;
   readonly parked: string;
   readonly issue: string;
+  /** Words for whoever cannot see it. */
+  readonly say: Say;
 }
 
 /** Smallest type of each part, in points, from how far away it is read. */
@@ -259,6 +262,6 @@ function placed(lines: readonly TagLine[], from: number): readonly Shape[] {
   });
 }
 
-function altWords({ tag, valve, does, parked, issue }: ValveTagInput): string {
-  return `Valve tag ${tag}: ${valve}. On its back: ${does} ${parked}. ${issue}.`;
+function altWords({ tag, valve, does, parked, issue, say }: ValveTagInput): string {
+  return say('tag-picture', { tag, valve, does, parked, issue });
 }

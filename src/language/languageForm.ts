@@ -32,6 +32,8 @@ export const languageFileForm = z.strictObject({
 export const wordsForm = z.strictObject({
   fluids: wordsFor(fluids),
   contents: wordsFor(['water', 'cylinder-oil']),
+  'tank-shape': wordsFor(['rectangular', 'lying-cylinder', 'standing-cylinder', 'lying-oval', 'wedge']),
+  'tag-form': wordsFor(['round', 'oblong']),
   reach: wordsFor(['seated', 'standing', 'opened', 'kneeling', 'under']),
   opens: wordsFor([
     'anticlockwise',

@@ -25,9 +25,14 @@ export const messageValues = {
   'strip-issue': ['letter', 'mark'],
   'strip-piece': ['piece', 'pieces'],
   'strip-goes-on': ['piece'],
+  'strip-mark': ['amount', 'depth'],
+  'strip-picture': ['tank', 'from', 'to', 'list'],
+  'ruler-beside': [],
   // on tags of valves
   'tag-parked': ['position'],
   'tag-issue': ['car', 'letter', 'mark'],
+  'tag-picture': ['tag', 'valve', 'does', 'parked', 'issue'],
+  'tag-sheet-picture': [],
   // changes of a car to the standard procedures
   'change-added': ['step'],
   'change-replaced': ['steps', 'step'],

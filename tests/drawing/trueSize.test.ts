@@ -13,9 +13,11 @@ import { drawStripSheet } from '../../src/drawing/stripSheet';
 import { drawTagSheet, tagGrid } from '../../src/drawing/tagSheet';
 import { drawValveTag, type TagType, tagSizes, type ValveTagInput } from '../../src/drawing/valveTag';
 import { drawingFaults } from '../helpers/drawingFaults';
+import { english } from '../helpers/english';
 import { plexFonts } from '../helpers/fonts';
 
 const strip: DipstickInput = {
+  say: english.messages.say,
   name: 'strip',
   tank: 'water tank T4',
   head: ['Marigold', 'Issue C, 7GKX·4MRT'],
@@ -85,7 +87,7 @@ describe('a dipstick strip', () => {
     const upper = { ...strip, fromMm: 50, joins: [{ depthMm: 60, words: 'A' }], foot: 'goes on' };
     expect(levels(upper)).toHaveLength(2);
     expect(wordsOn(upper).filter((words) => words === 'A')).toHaveLength(2);
-    expect(drawDipstick(upper, plexFonts).alt).toContain('10 US gal at 127.0 mm');
+    expect(drawDipstick(upper, plexFonts).alt).toContain('10 US gal at 127.0\u00a0mm');
     expect(wordsOn({ ...upper, fromMm: 126.5 })).not.toContain('10');
     expect(levels({ ...upper, fromMm: 126.5 })).toHaveLength(1);
     expect(() => drawDipstick({ ...strip, fromMm: 150 }, plexFonts)).toThrow(RangeError);
@@ -143,6 +145,7 @@ describe('a ruler', () => {
 });
 
 const tag: ValveTagInput = {
+  say: english.messages.say,
   name: 'tag',
   form: 'round',
   tag: 'F1',

@@ -92,7 +92,7 @@ function tankContext({ model, pieces, levels, lengthMm }: TankStrip, world: Worl
       depth: phrases.both(reading.depth),
       volume: phrases.both(reading.volume),
     })),
-    shape: spec?.shape?.kind.replaceAll('-', ' ') ?? '',
+    shape: spec?.shape === undefined ? '' : world.words['tank-shape'][spec.shape.kind],
     doubt: working?.doubt ?? '',
     proof: named.slice(0, provedMarks).map(({ volumeM3, depthM }, index) => ({
       pour: volume(volumeM3 - (named[index - 1]?.volumeM3 ?? 0)),

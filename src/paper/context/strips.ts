@@ -137,6 +137,7 @@ function stripInput(
     cannotBeDrawnMm: levels.cannotBeDrawnM * 1000,
     reserveMm: levels.reserveM * 1000,
     ...piece,
+    say: language.messages.say,
     foot: piece.fromMm === 0 ? said.end : language.messages.say('strip-goes-on', { piece: index }),
   };
 }

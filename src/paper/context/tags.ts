@@ -39,6 +39,7 @@ export function tagInputs(
     tag: valve.tag,
     valve: valve.name,
     does: valve.does,
+    say: language.messages.say,
     parked: language.messages.say('tag-parked', { position: words.parked[valve.parked] }),
     issue: language.messages.say('tag-issue', {
       car: car.spec.car.name,

@@ -22,7 +22,7 @@ export const valveTags = ({ title, what }: PaperTitle): Paper => ({
     sheets: sheetsOf(world, '').map(({ name, tags, size }, index) => ({
       number: index + 1,
       drawing: name,
-      form: tags[0]?.form ?? '',
+      form: tags[0] === undefined ? '' : world.words['tag-form'][tags[0].form],
       size: sizeWords(size.widthMm, size.heightMm, tags[0]?.form === 'round'),
       tags,
     })),
