@@ -50,8 +50,17 @@ export function robustFit(design: readonly (readonly number[])[], observed: read
   return { fit, kept, wild: off };
 }
 
-function settle(design: readonly (readonly number[])[], observed: readonly number[]) {
-  let residuals = leastSquares(design, observed).residuals;
+/** The reweighted fit on which the wild are judged: where it settled, and the spread about it. */
+export interface SettledFit {
+  readonly coefficients: readonly number[];
+  readonly residuals: readonly number[];
+  readonly spread: number;
+}
+
+/** Huber's fit by reweighting, the spread taken from the median of the residuals anew in each round. */
+export function settle(design: readonly (readonly number[])[], observed: readonly number[]): SettledFit {
+  const plain = leastSquares(design, observed);
+  let [residuals, coefficients] = [plain.residuals, plain.coefficients];
   let spread = spreadOf(residuals, observed);
   for (let round = 0; round < 100; round++) {
     const roots = residuals.map((residual) =>
@@ -67,10 +76,11 @@ function settle(design: readonly (readonly number[])[], observed: readonly numbe
     );
     const moved = next.reduce((most, value, i) => Math.max(most, Math.abs(value - (residuals[i] ?? 0))), 0);
     residuals = next;
+    coefficients = weighted.coefficients;
     spread = spreadOf(residuals, observed);
     if (moved < 1e-10 * spread) break;
   }
-  return { residuals, spread };
+  return { coefficients, residuals, spread };
 }
 
 /** Spread of residuals from their median size; never so small that rounding in a log would look wild. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { leastSquares } from '../../../src/calc/numeric/least-squares';
-import { median, robustFit } from '../../../src/calc/numeric/robust-fit';
+import { median, robustFit, settle } from '../../../src/calc/numeric/robust-fit';
 import { studentChance, studentQuantile } from '../../../src/calc/numeric/student';
 
 const digits = (found: number, certified: number): number =>
@@ -144,5 +144,47 @@ describe('robust fit', () => {
   it('median', () => {
     expect(median([3, 1, 2])).toBe(2);
     expect(median([4, 1, 2, 3])).toBe(2.5);
+  });
+});
+
+describe('stack loss data (K. A. Brownlee, Statistical Theory and Methodology, 1965; as in the manual of SAS ROBUSTREG)', () => {
+  const rows: readonly (readonly [number, number, number, number])[] = [
+    [80, 27, 89, 42],
+    [80, 27, 88, 37],
+    [75, 25, 90, 37],
+    [62, 24, 87, 28],
+    [62, 22, 87, 18],
+    [62, 23, 87, 18],
+    [62, 24, 93, 19],
+    [62, 24, 93, 20],
+    [58, 23, 87, 15],
+    [58, 18, 80, 14],
+    [58, 18, 89, 14],
+    [58, 17, 88, 13],
+    [58, 18, 82, 11],
+    [58, 19, 93, 12],
+    [50, 18, 89, 8],
+    [50, 18, 86, 7],
+    [50, 19, 72, 8],
+    [50, 19, 79, 8],
+    [50, 20, 80, 9],
+    [56, 20, 82, 15],
+    [70, 20, 91, 15],
+  ];
+  const design = rows.map(([air, temperature, acid]) => [1, air, temperature, acid]);
+  const loss = rows.map((row) => row[3]);
+
+  it('Huber’s fit with the median spread gives what the documentation of statsmodels prints (RLM, HuberT)', () => {
+    const { coefficients } = settle(design, loss);
+    for (const [index, printed] of [-41.0265, 0.8294, 0.9261, -0.1278].entries())
+      expect(Math.abs((coefficients[index] ?? Number.NaN) - printed), `coefficient ${index}`).toBeLessThan(
+        6e-5,
+      );
+  });
+
+  it('the days it calls wild are among those the literature names: 1, 3, 4 and 21 (P. J. Rousseeuw and A. M. Leroy, 1987, from memory)', () => {
+    const days = robustFit(design, loss).wild.map(({ index }) => index + 1);
+    expect(days).toContain(21);
+    for (const day of days) expect([1, 3, 4, 21]).toContain(day);
   });
 });

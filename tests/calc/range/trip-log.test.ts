@@ -67,6 +67,41 @@ describe('a log that is right', () => {
   });
 });
 
+describe('logs as spreadsheets save them', () => {
+  it('a mark of byte order, Windows line ends, blank lines and spaces change nothing', () => {
+    const plain = log(head, '2025-06-01,10,9,1,level,0,', '2025-06-02,12,10,1,hilly,1,').trips;
+    const saved = log(
+      `\uFEFF${head}\r`,
+      '\r',
+      '2025-06-01 , 10 , 9 , 1 , LEVEL , 0 , \r',
+      ' , , , , , , \r',
+      '2025-06-02,12,10,1,hilly,1,\r',
+      '',
+    ).trips;
+    expect(saved.map(({ line: _, ...trip }) => trip)).toEqual(plain.map(({ line: _, ...trip }) => trip));
+  });
+
+  it('semicolons are not guessed at: told at the head, with what to do', () => {
+    const problems = faults('date;distance (km);water used (L);terrain', '2025-06-01;10,5;9,25;level');
+    expect(problems).toMatchObject([{ code: 'log-form', at: { line: 1 } }]);
+    expect(problems[0]?.mend).toContain('comma-separated');
+  });
+
+  it.each(['"10,5"', '"1.234,5"', '10.5.1', '1e9999', '−10', '-10', 'NaN', '10 km'])(
+    'a number written %s is refused at its place, never read as another number',
+    (written) => {
+      const problems = faults('date,distance (km),water used (L),terrain', `2025-06-01,${written},9,level`);
+      expect(problems.map(({ code }) => code)).toContain('log-value');
+      expect(problems[0]?.at?.line).toBe(2);
+    },
+  );
+
+  it('10,000 trips', () => {
+    const lines = Array.from({ length: 10_000 }, (_, i) => `2025-06-01,${10 + (i % 7)},9,1,level,0,${i}`);
+    expect(log(head, ...lines).trips).toHaveLength(10_000);
+  });
+});
+
 describe('a log with faults', () => {
   it('tells all of them at once, each at its place', () => {
     const problems = faults(

@@ -153,6 +153,27 @@ describe('steam tables', () => {
     expect(Math.abs(fahrenheit(saturationTemperatureK((250 + 14.696) * psi)) - 406)).toBeLessThan(0.5);
   });
 
+  it.each([
+    [100, 298.4],
+    [200, 355.36],
+    [300, 393.84],
+    [400, 424.0],
+    [500, 449.4],
+    [600, 471.6],
+  ])('Keenan & Keyes (rows from memory): boiling water at %d psia holds %d Btu/lb', (psia, hf) => {
+    expect(relative(saturationAtPressure(psia * psi).liquid.enthalpy / btuPerLb, hf)).toBeLessThan(1e-3);
+  });
+
+  it.each([
+    [50, 18.11],
+    [60, 28.12],
+    [70, 38.12],
+    [212, 180.2],
+  ])('water under one atmosphere at %d °F holds %d Btu/lb (IAPWS-IF97 by another program)', (degF, btu) => {
+    const below = degF === 212 ? 211.9 : degF;
+    expect(Math.abs(waterAt(101325, kelvin(below)).enthalpy / btuPerLb - btu)).toBeLessThan(0.15);
+  });
+
   it('taking gauge for absolute would show: 10 °F at 100 psi, 2.6 °F at 600 psi', () => {
     const slip = (pressure: number): number =>
       fahrenheit(saturationTemperatureK((pressure + 14.696) * psi)) -
@@ -215,6 +236,51 @@ describe('against an independent implementation of IAPWS-IF97', () => {
       ),
       { numRuns: 300 },
     );
+  });
+});
+
+describe('against the same, over the whole span that cars use, its edges included', () => {
+  const tables = new IAPWS97_EoS();
+  const alike = (pressurePa: number, t: number): void => {
+    const [ours, theirs] = [waterAt(pressurePa, t), tables.solve({ p: pressurePa, t })];
+    const at = `${pressurePa} Pa, ${t} K`;
+    expect(relative(ours.specificVolume, Number(theirs.v)), at).toBeLessThan(1e-8);
+    expect(relative(ours.enthalpy / 1e3, Number(theirs.h)), at).toBeLessThan(1e-8);
+    expect(relative(ours.entropy / 1e3, Number(theirs.s)), at).toBeLessThan(1e-8);
+  };
+
+  it('a grid: the air of a mountain pass to 10 MPa, water from 1 °C, steam to 600 °C', () => {
+    for (const kilopascal of [70, 101.325, 200, 500, 1000, 2000, 3500, 5000, 7000, 10_000])
+      for (let celsius = 1; celsius <= 600; celsius += 23) {
+        const [p, t] = [kilopascal * 1e3, celsius + 273.15];
+        const boils = saturationTemperatureK(p);
+        if (Math.abs(t - boils) > 0.01) alike(p, t);
+      }
+  });
+
+  it('a hundredth of a kelvin each side of boiling, from 0.7 to 100 bar', () => {
+    for (let bar = 0.7; bar <= 100; bar *= 1.3) {
+      const boils = saturationTemperatureK(bar * 1e5);
+      for (const t of [boils - 0.01, boils + 0.01]) alike(bar * 1e5, t);
+    }
+  });
+
+  it('each side of 350 °C (623.15 K), where the regions of the standard meet', () => {
+    for (const megapascal of [0.1, 1, 4, 10, 15])
+      for (const t of [623.14, 623.16]) alike(megapascal * 1e6, t);
+  });
+
+  it('from one side of the boiling line to the other everything jumps the right way', () => {
+    for (let bar = 0.7; bar <= 100; bar *= 1.5) {
+      const at = saturationAtPressure(bar * 1e5);
+      const [water, vapour] = [
+        waterAt(bar * 1e5, at.temperatureK - 1e-3),
+        waterAt(bar * 1e5, at.temperatureK + 1e-3),
+      ];
+      expect(relative(water.enthalpy, at.liquid.enthalpy)).toBeLessThan(1e-4);
+      expect(relative(vapour.enthalpy, at.steam.enthalpy)).toBeLessThan(1e-4);
+      expect(vapour.specificVolume).toBeGreaterThan(10 * water.specificVolume);
+    }
   });
 });
 
