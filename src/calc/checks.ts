@@ -1,5 +1,5 @@
 /** Published values that the calculators are held to, each with what comes out: for the page on figures, and for a test. */
-import { inch, psi, usGallon } from '../quantity/base-units';
+import { foot, inch, psi, usGallon } from '../quantity/base-units';
 import { gaugeWhenLeftPa } from './air/cushion';
 import { blendingIndex } from './fuel/flash-point';
 import { leastSquares } from './numeric/least-squares';
@@ -11,6 +11,7 @@ import { boilerHorsepower, equivalentEvaporationKgPerS, steamMaking } from './st
 import { saturationPressurePa, saturationTemperatureK } from './steam/saturation';
 import { waterAt } from './steam/water-at';
 import { tankOf } from './tank/tank';
+import { draughtPa } from './water/draught';
 
 /** One published value and what the program makes of it. */
 export interface PublishedCheck {
@@ -25,6 +26,8 @@ export interface PublishedCheck {
 const kelvinOfF = (degrees: number): number => (degrees + 459.67) / 1.8;
 const poundPerHour = 0.45359237 / 3600;
 const seaPsi = 14.696;
+/** An inch of water, Pa (NIST SP 811). */
+const inchOfWaterPa = 248.84;
 
 const evaporation = steamMaking({ pressurePa: (85 + seaPsi) * psi, feedTemperatureK: kelvinOfF(50) });
 const equivalent = equivalentEvaporationKgPerS(2100 * poundPerHour, evaporation);
@@ -98,6 +101,17 @@ export const publishedChecks: readonly PublishedCheck[] = [
     73.3,
     boilerHorsepower(equivalent),
     1.5e-3,
+  ),
+  check(
+    'draught of a flue of 100 ft, air at 60 °F, gas at 500 °F, in of water',
+    'Steam, Its Generation and Use (Babcock & Wilcox), formula 24',
+    0.67,
+    draughtPa(100 * foot, {
+      ambientPa: 14.7 * psi,
+      airTemperatureK: kelvinOfF(60),
+      gasTemperatureK: kelvinOfF(500),
+    }) / inchOfWaterPa,
+    9.9e-3,
   ),
   check(
     'air pressure at 1000 m, Pa',

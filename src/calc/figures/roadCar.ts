@@ -4,7 +4,10 @@ import { type RoadCar, surfaceRolling, tyreRolling } from '../road/road-load';
 
 /** A person with what they carry; common practice, no source. */
 const personKg = 80;
-/** Upright open body, and its area over width times height; from memory. */
+/**
+ * Upright open body: published is that the first boxy cars were above 0.7 (University of Houston, Engines of Our Ingenuity
+ * no. 1520); how far above, and the area over width times height, are from memory and err to more air.
+ */
 const usualDrag = 0.9;
 const usualAreaShare = 0.8;
 const usualHeightM = 1.9;

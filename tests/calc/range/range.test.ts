@@ -28,6 +28,14 @@ describe('use by distance from a log', () => {
     expect(fitUse(trips.slice(0, 2), 'water', ratios)).toBeUndefined();
   });
 
+  it('counts stops: a trip of 10 miles with 4 stops of a quarter mile each is one of 11 miles', () => {
+    const trips = [9, 9, 9].map((gallons, i) => ({ ...trip(i, 10, gallons), stops: 4 }));
+    expect((fitUse(trips, 'water', ratios, mile / 4)?.levelUse ?? 0) / perMile).toBeCloseTo(9 / 11, 12);
+    const silent = [...trips, trip(9, 10, 9)];
+    // one that does not say has the mean of the others
+    expect((fitUse(silent, 'water', ratios, mile / 4)?.levelUse ?? 0) / perMile).toBeCloseTo(9 / 11, 12);
+  });
+
   it('is the total used over the total distance when nothing is wild', () => {
     const trips = [trip(2, 10, 9.5), trip(3, 30, 26), trip(4, 20, 18.5), trip(5, 15, 13)];
     expect((fitUse(trips, 'water', ratios)?.levelUse ?? 0) / perMile).toBeCloseTo(

@@ -8,7 +8,14 @@ import {
   roadSpeedMPerS,
   speedsAt,
 } from '../../../src/calc/road/speeds';
-import { terrainOf, terrainRatios, workPerM } from '../../../src/calc/road/terrain';
+import { stopAsLevelRoadM, stopWorkJ } from '../../../src/calc/road/stops';
+import {
+  steepestLaidOut,
+  terrainOf,
+  terrainProfiles,
+  terrainRatios,
+  workPerM,
+} from '../../../src/calc/road/terrain';
 import { steamMaking } from '../../../src/calc/steam/evaporation';
 
 const mph = 1609.344 / 3600;
@@ -52,6 +59,19 @@ describe('rolling resistance', () => {
   });
 });
 
+describe('stops', () => {
+  it('1000 kg to 10 m/s takes 50 kJ; over 147.10 + 134.78 N of level road that is 177 m (by hand)', () => {
+    expect(stopWorkJ(car, 10)).toBe(50_000);
+    const forceN = 147.1 + 0.5 * 1.225 * 0.8 * 2.2 * 100;
+    expect(stopAsLevelRoadM(car, 10)).toBeCloseTo(50_000 / forceN, 1);
+  });
+
+  it('a faster car pays more for a stop, a heavier one no less', () => {
+    expect(stopWorkJ(car, 12)).toBeGreaterThan(stopWorkJ(car, 10));
+    expect(stopAsLevelRoadM({ ...car, massKg: 1500 }, 10)).toBeGreaterThan(stopAsLevelRoadM(car, 10));
+  });
+});
+
 describe('speeds', () => {
   const gearing = { rollingCircumferenceM: 2.8, engineTurnsPerWheelTurn: 1.5 };
 
@@ -92,6 +112,13 @@ describe('terrain', () => {
     const light = { massKg: 1000, rolling: 0.02, dragCoefficient: 0, frontalAreaM2: 1 };
     const up = 1000 * 9.80665 * (0.02 + Math.sin(Math.atan(0.05)));
     expect(workPerM(light, 10, { gradient: 0.05, climbing: 0.5 })).toBeCloseTo(up / 2, 9);
+  });
+
+  it('TxDOT Roadway Design Manual, Table 4-11 (rural local roads, 30 mph): the hills are no steeper than roads are laid out', () => {
+    expect(terrainProfiles.level.gradient).toBeLessThanOrEqual(steepestLaidOut.level);
+    expect(terrainProfiles.rolling.gradient).toBeLessThanOrEqual(steepestLaidOut.rolling);
+    expect(terrainProfiles.hilly.gradient).toBeLessThanOrEqual(steepestLaidOut.rolling);
+    expect(terrainProfiles.hilly.gradient).toBeGreaterThan(terrainProfiles.rolling.gradient);
   });
 
   it('is told from the climbing', () => {
