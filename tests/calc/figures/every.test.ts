@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseQuantity } from '../../../src/quantity/parse';
 import { printQuantity } from '../../../src/quantity/print';
+import { quantity } from '../../../src/quantity/quantity';
 import { demoCar, demoNames, tiny } from './figured';
 
 const cars = [...demoNames.map((name) => [name, demoCar(name)] as const), ['the tiny car', tiny()] as const];
@@ -62,6 +63,26 @@ describe.each(cars)('%s', (_, car) => {
         else if (/^[a-z0-9-]+$/.test(from) && from.includes('-') && !from.endsWith('.csv'))
           expect(ids.has(from), `${id}: ${from}`).toBe(true);
       }
+  });
+
+  test('so does every cell of a table', () => {
+    for (const { id, value } of all) {
+      if (value.kind !== 'table') continue;
+      for (const row of value.rows)
+        row.forEach((number, index) => {
+          const column = value.columns[index];
+          if (column === undefined || column.rounding === 'nearest') return;
+          const { dimension, rounding } = column;
+          for (const system of ['us', 'imperial', 'metric'] as const) {
+            const printed = printQuantity(quantity(dimension, number), { system, rounding, inFull: true });
+            const read = parseQuantity(printed.replaceAll('\u00a0', ' ').replace('−', '-'), dimension);
+            const si = read.ok ? read.quantity.si : Number.NaN;
+            const noise = Math.abs(number) * 1e-9 + 1e-12;
+            if (rounding === 'down') expect(si, `${id}: ${printed}`).toBeLessThanOrEqual(number + noise);
+            else expect(si, `${id}: ${printed}`).toBeGreaterThanOrEqual(number - noise);
+          }
+        });
+    }
   });
 
   test('printed, a figure lies on the side it is rounded to, in every system of units', () => {

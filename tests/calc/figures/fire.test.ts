@@ -107,3 +107,31 @@ describe('water and fuel used go together', () => {
     expect(demoCar('heron').figures.heatFound).toBeUndefined();
   });
 });
+
+describe('engine and pumps against road speed', () => {
+  test('Marigold at 20 mph by hand: 110 in a turn of the wheel, 1.5 of the engine, 0.34 in³ at 85 %', () => {
+    const { value } = figureOf(demoCar('marigold'), 'road-speeds');
+    if (value.kind !== 'table') throw new Error('it is a table');
+    const column = (heading: string) => value.columns.findIndex((each) => each.heading === heading);
+    const row = value.rows[3] ?? [];
+    const turnsPerMinute = ((20 * 63_360) / 60 / 110) * 1.5;
+    expect((row[column('turns of the engine')] ?? 0) * 60).toBeCloseTo(turnsPerMinute, 6);
+    const gallonsPerHour = (turnsPerMinute * 60 * 0.34 * 0.85) / 231;
+    expect(((row[column('moved by the left feed pump')] ?? 0) * 3600) / usGallon).toBeCloseTo(
+      gallonsPerHour,
+      6,
+    );
+  });
+
+  test('ends at the highest speed, and leaves out pumps of which nobody knows the strokes', () => {
+    for (const name of demoNames) {
+      const car = demoCar(name);
+      const { value } = figureOf(car, 'road-speeds');
+      if (value.kind !== 'table') throw new Error('it is a table');
+      expect(value.rows.at(-1)?.[0]).toBeCloseTo(car.car.spec.running['most-speed'].si, 9);
+      for (const [index, row] of value.rows.entries())
+        expect(row[0]).toBeGreaterThan(value.rows[index - 1]?.[0] ?? 0);
+      expect(value.columns.map(({ heading }) => heading)).not.toContain('strokes of the cylinder oil pump');
+    }
+  });
+});
