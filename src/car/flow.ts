@@ -27,15 +27,21 @@ export function tanksFeeding(car: Piped, burner: PartId): readonly PartId[] {
   return [...car.parts.keys()].filter((id) => starts.has(id));
 }
 
+/** A set that is asked only whether a part is in it, and only for parts that the flow comes to. */
+type Asked = Pick<ReadonlySet<PartId>, 'has'>;
+
 /** How the plant stands: which hand valves are open, which devices pass, which pumps are worked, which parts hold something to give. */
-export interface FlowState {
-  readonly open: ReadonlySet<PartId>;
+export interface Standing {
+  readonly open: Asked;
   /** Devices that pass in the direction of flow: check valves, an automatic below its figure… */
-  readonly passing: ReadonlySet<PartId>;
-  readonly pumping: ReadonlySet<PartId>;
+  readonly passing: Asked;
+  readonly pumping: Asked;
   /** Parts from which flow starts: tanks with something in them, the boiler under steam. */
-  readonly sources: ReadonlySet<PartId>;
+  readonly sources: Asked;
 }
+
+/** The same as lists. */
+export type FlowState = { readonly [K in keyof Standing]: ReadonlySet<PartId> };
 
 /** What a flow reaches. */
 export interface Reached {
@@ -45,7 +51,7 @@ export interface Reached {
 }
 
 /** Everything that is live in a state, for the fluids that `use` allows. A shut part is reached, but nothing beyond it. */
-export function live(car: Piped, state: FlowState, use: PipeFilter): Reached {
+export function live(car: Piped, state: Standing & Pick<FlowState, 'sources'>, use: PipeFilter): Reached {
   const parts = new Set<PartId>(state.sources);
   const pipes = new Set<number>();
   for (const id of parts) {
@@ -60,11 +66,28 @@ export function live(car: Piped, state: FlowState, use: PipeFilter): Reached {
 }
 
 /**
+ * Whether a part is reached by what is live: the same as looking for it in `live`, but gone back from the part against the
+ * flow, so that no more is asked of the state than decides it. Behind a shut valve nothing is asked at all.
+ */
+export function isReached(car: Piped, state: Standing, part: PartId, use: PipeFilter): boolean {
+  if (state.sources.has(part)) return true;
+  const behind = new Set([part]);
+  for (const id of behind) {
+    for (const pipe of car.plant.into.get(id) ?? []) {
+      if (!use(pipe) || behind.has(pipe.from) || !passes(car, state, pipe.from)) continue;
+      if (state.sources.has(pipe.from)) return true;
+      behind.add(pipe.from);
+    }
+  }
+  return false;
+}
+
+/**
  * Whether what comes to a part goes on beyond it. A valve, a device or a pump must be open, pass or be worked, also
  * where it is a source itself. A tank gives only what it holds; nothing goes on from a burner or from the outside.
  * Everything else passes, a gauge too: a flow gauge stands in its pipe, and a glass has a drain below it.
  */
-function passes(car: Piped, state: FlowState, id: PartId): boolean {
+function passes(car: Piped, state: Standing, id: PartId): boolean {
   switch (car.parts.get(id)?.kind) {
     case 'valve':
       return state.open.has(id);

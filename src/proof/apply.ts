@@ -92,7 +92,7 @@ export function apply(model: Model, flows: Flows, before: State, step: Step): Ap
     flows,
     step,
     before,
-    draft: before.slice(),
+    draft: before.draft(),
     hitches: [],
     lighting: [],
     during: undefined,
@@ -129,7 +129,7 @@ function learn(act: Act): void {
     }
     const slot = model.slots.fact.get(facts[fact].of === 'car' ? fact : `${fact}/${step.part ?? ''}`);
     if (slot !== undefined)
-      draft[slot] = fact === 'igniter-proven' ? at(draft, slot) | igniterBits(model, step.part) : yes;
+      draft.set(slot, fact === 'igniter-proven' ? at(draft, slot) | igniterBits(model, step.part) : yes);
     resolve(act, fact);
   }
 }
@@ -139,7 +139,7 @@ function resolve({ model, step, draft }: Act, fact: FactKey): void {
   const { slots } = model;
   const tank = step.part ?? '';
   const to = (slot: number | undefined, value: number) => {
-    if (slot !== undefined) draft[slot] = value;
+    if (slot !== undefined) draft.set(slot, value);
   };
   if (fact === 'level-known') to(slots.level, level.enough);
   if (fact === 'water-enough' || fact === 'fuel-enough') to(slots.content.get(tank), content.enough);

@@ -3,13 +3,13 @@
  * order in which they can follow each other, until no new state comes up.
  */
 import type { Procedure, Procedures } from '../procedure/procedure';
-import { type Breach, breachesAt, breachesAtEnd, type RuleBook, type Snag } from './check';
+import type { Breach, Snag } from './check';
 import type { Day } from './day';
-import type { Flows } from './flows';
+import type { Experience } from './experience';
 import { afterNight } from './lapses';
 import type { Model } from './model';
-import { type Moment, simulate, type Trace } from './simulate';
 import { at, keyOf, parkedState, type State } from './state';
+import type { Moment, Trace } from './trace';
 import { lowLevel } from './truths';
 import { steam } from './values';
 
@@ -38,7 +38,8 @@ export interface Chain {
 const mostRuns = 4000;
 
 /** Step through every procedure of a day. */
-export function chain(model: Model, flows: Flows, book: RuleBook, procedures: Procedures, day: Day): Chain {
+export function chain(experience: Experience, procedures: Procedures, day: Day): Chain {
+  const { model } = experience;
   const daily = procedures.filter((procedure) => procedure.phase !== 'emergency');
   const runs: Run[] = [];
   const seen = new Set<string>();
@@ -49,7 +50,7 @@ export function chain(model: Model, flows: Flows, book: RuleBook, procedures: Pr
     const key = `${next.procedure.id} ${keyOf(next.start)}`;
     if (seen.has(key)) continue;
     seen.add(key);
-    const run = oneRun(model, flows, book, day, daily, next);
+    const run = oneRun(experience, day, daily, next);
     runs.push(run);
     const end = day.nightAfter.has(run.procedure.id) ? afterNight(model, run.trace.end) : run.trace.end;
     for (const procedure of successors(model, daily, run, day))
@@ -76,14 +77,12 @@ function successors(model: Model, daily: Procedures, run: Run, day: Day): Proced
 }
 
 function oneRun(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
+  experience: Experience,
   day: Day,
   daily: Procedures,
   { procedure, start, follows }: { procedure: Procedure; start: State; follows: Run | undefined },
 ): Run {
-  const full = simulate(model, flows, procedure, start);
+  const full = experience.leg(procedure, start);
   const remedy = daily.find((each) => each.id === day.levelTooLow);
   const low =
     remedy?.after.includes(procedure.id) === true
@@ -91,9 +90,12 @@ function oneRun(
       : -1;
   const trace = low < 0 ? full : cutAt(full, low);
   const parked = day.parkedAfter.has(procedure.id);
+  const atEnd = low < 0 ? experience.brokenAtEnd(procedure, trace.end, parked).answer : [];
   const breaches = [
-    ...trace.moments.flatMap((moment) => breachesAt(model, flows, book, procedure, moment)),
-    ...(low < 0 ? breachesAtEnd(model, flows, book, procedure, trace.end, parked) : []),
+    ...trace.moments.flatMap(({ step, after: state }, index) =>
+      full.found(index).map((found) => ({ ...found, procedure, step, state })),
+    ),
+    ...atEnd.map((found) => ({ ...found, procedure, step: procedure.steps.at(-1), state: trace.end })),
   ];
   return {
     procedure,

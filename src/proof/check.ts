@@ -2,20 +2,22 @@
 import type { Procedure, Step } from '../procedure/procedure';
 import { isQuiet } from './apply';
 import type { Hitch } from './effects/act';
-import type { Flows } from './flows';
 import type { Model } from './model';
 import { rules } from './rules';
-import { type Rule, ViewOfStep } from './rules/rule';
-import type { Moment, Trace } from './simulate';
+import type { EndView, Rule, StepView } from './rules/rule';
 import type { State } from './state';
 
-/** A rule broken at a step, at the end of a procedure, or by the car itself. */
-export interface Breach {
+/** A rule that is broken. */
+export interface Found {
   readonly rule: Rule;
-  readonly procedure: Procedure | undefined;
-  readonly step: Step | undefined;
   /** The state that makes it unsafe, a clause in plain words. */
   readonly what: string;
+}
+
+/** A rule broken at a step, at the end of a procedure, or by the car itself. */
+export interface Breach extends Found {
+  readonly procedure: Procedure | undefined;
+  readonly step: Step | undefined;
   readonly state: State | undefined;
 }
 
@@ -46,44 +48,21 @@ export function ruleBook(model: Model, overruled: ReadonlySet<string> = new Set(
   };
 }
 
-/** A book without the rules that only say how a procedure has to end, for slips. */
-export function harmOnly(book: RuleBook): RuleBook {
-  return { ...book, atEnd: book.atEnd.filter((rule) => rule.tidy !== true) };
-}
-
-/** The first thing a step breaks, or everything it breaks. */
-export function breachesAt(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
-  procedure: Procedure,
-  moment: Moment,
-  firstOnly = false,
-): readonly Breach[] {
-  const view = new ViewOfStep({ model, flows, procedure, ...moment });
-  const found: Breach[] = [];
-  for (const rule of isQuiet(moment.step) ? book.atQuietStep : book.atStep) {
+/** What a step breaks. */
+export function brokenAt({ atStep, atQuietStep }: RuleBook, view: StepView): readonly Found[] {
+  const found: Found[] = [];
+  for (const rule of isQuiet(view.step) ? atQuietStep : atStep) {
     const what = rule.atStep?.(view);
-    if (what === undefined) continue;
-    found.push({ rule, procedure, step: moment.step, what, state: moment.after });
-    if (firstOnly) break;
+    if (what !== undefined) found.push({ rule, what });
   }
   return found;
 }
 
 /** What the end of a procedure breaks. */
-export function breachesAtEnd(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
-  procedure: Procedure,
-  state: State,
-  parked: boolean,
-): readonly Breach[] {
-  const view = { model, flows, procedure, state, parked };
-  return book.atEnd.flatMap((rule) => {
+export function brokenAtEnd({ atEnd }: RuleBook, view: EndView): readonly Found[] {
+  return atEnd.flatMap((rule) => {
     const what = rule.atEnd?.(view);
-    return what === undefined ? [] : [{ rule, procedure, step: procedure.steps.at(-1), what, state }];
+    return what === undefined ? [] : [{ rule, what }];
   });
 }
 
@@ -95,25 +74,4 @@ export function breachesOfCar(model: Model, book: RuleBook): readonly Breach[] {
       ? []
       : [{ rule, procedure: undefined, step: undefined, what, state: undefined }];
   });
-}
-
-/** Everything a trace breaks. */
-export function breachesOf(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
-  trace: Trace,
-  parked: boolean,
-): readonly Breach[] {
-  return [
-    ...trace.moments.flatMap((moment) => breachesAt(model, flows, book, trace.procedure, moment)),
-    ...breachesAtEnd(model, flows, book, trace.procedure, trace.end, parked),
-  ];
-}
-
-/** Every step of a trace that does not go as written. */
-export function snagsOf(trace: Trace): readonly Snag[] {
-  return trace.moments.flatMap(({ step, hitches }) =>
-    hitches.map((hitch) => ({ procedure: trace.procedure, step, hitch })),
-  );
 }

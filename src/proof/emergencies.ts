@@ -1,22 +1,16 @@
 /** Emergencies held against the rules: none of them does harm of its own, whatever the car was doing when it began. */
 import type { Procedures } from '../procedure/procedure';
 import type { Chain, Run } from './chain';
-import { breachesAt, type RuleBook } from './check';
-import type { Flows } from './flows';
-import { allKnown } from './knowing';
-import type { Model } from './model';
-import { simulate } from './simulate';
+import { brokenAt } from './check';
+import { type Experience, Question } from './experience';
+import { allKnown, viewAllKnown } from './knowing';
 import { at, type State, situationOf } from './state';
 import { steam } from './values';
 
 /** Runs of the emergencies from every state with steam up at the end of a procedure, everything being known. */
-export function emergencyRuns(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
-  procedures: Procedures,
-  chain: Chain,
-): readonly Run[] {
+export function emergencyRuns(experience: Experience, procedures: Procedures, chain: Chain): readonly Run[] {
+  const { model, book } = experience;
+  const broken = new Question((view) => brokenAt(book, viewAllKnown(view)));
   const starts = new Map<string, { readonly state: State; readonly follows: Run }>();
   for (const run of chain.runs) {
     if (at(run.trace.end, model.slots.steam) === steam.none) continue;
@@ -28,14 +22,14 @@ export function emergencyRuns(
     .filter((procedure) => procedure.phase === 'emergency')
     .flatMap((procedure) =>
       [...starts.values()].map(({ state, follows }): Run => {
-        const trace = simulate(model, flows, procedure, state);
+        const trace = experience.leg(procedure, state);
         const breaches = trace.moments.flatMap((moment) =>
-          breachesAt(model, flows, book, procedure, {
-            ...moment,
-            before: allKnown(model, moment.before),
-            after: allKnown(model, moment.after),
-            during: allKnown(model, moment.during),
-          }),
+          experience.ask(broken, procedure, moment).answer.map((found) => ({
+            ...found,
+            procedure,
+            step: moment.step,
+            state: allKnown(model, moment.after),
+          })),
         );
         return { procedure, follows, trace, brokenOffAt: undefined, breaches, snags: [] };
       }),

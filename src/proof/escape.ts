@@ -4,13 +4,13 @@
  */
 import type { Car, PartId } from '../car/car';
 import type { Procedure, Step } from '../procedure/procedure';
-import { apply } from './apply';
 import type { Chain } from './chain';
+import type { Experience } from './experience';
 import type { Flows } from './flows';
 import type { Model } from './model';
 import { withinReach } from './rules/onePlaceAtOnce';
-import type { Moment } from './simulate';
 import { at, burns, of, type State } from './state';
+import type { Moment } from './trace';
 import { cracked, motion, no, shut } from './values';
 
 /** Where in a step the emergency begins. */
@@ -53,7 +53,7 @@ export function unsafe(model: Model, flows: Flows, state: State): string | undef
   const name = (id: PartId) => model.car.parts.get(id)?.name ?? id;
   const burning = model.burners.find((id) => burns(model, state, id));
   if (burning !== undefined) return `the ${name(burning)} still burns`;
-  const fed = flows.in(state).fed[0];
+  const fed = flows.fed(state)[0];
   if (fed !== undefined) return `fuel still comes to the ${name(fed)}`;
   const { throttle } = model.car.spec.engine;
   if (of(state, model.slots.valve, throttle) !== shut) return `the ${name(throttle)} is open`;
@@ -69,8 +69,8 @@ export function seatedSteps(car: Car, { steps }: Procedure): readonly Step[] {
 }
 
 /** Try the way out from every situation of a day. */
-export function wayOutOf(model: Model, flows: Flows, day: Chain, wayOut: Procedure): Escape {
-  const search = new Search(model, flows, wayOut);
+export function wayOutOf(experience: Experience, day: Chain, wayOut: Procedure): Escape {
+  const search = new Search(experience, wayOut);
   for (const run of day.runs) for (const moment of run.trace.moments) search.tryMoment(run.procedure, moment);
   return search.result();
 }
@@ -81,7 +81,10 @@ interface Sequence {
 }
 
 class Search {
+  private readonly model: Model;
   private readonly known = new Map<string, Sequence | 'safe'>();
+  /** What the sequence can depend on: the bytes that decide what flows, and these. */
+  private readonly deciding: readonly number[];
   private readonly failures: NoWayOut[] = [];
   private readonly far = new Map<string, FarFirstAct>();
   private longest: Escape['longest'];
@@ -91,10 +94,13 @@ class Search {
   private readonly failed = new Set<string>();
 
   constructor(
-    private readonly model: Model,
-    private readonly flows: Flows,
+    private readonly experience: Experience,
     wayOut: Procedure,
   ) {
+    const { model } = experience;
+    this.model = model;
+    const { flame, control, lock } = model.slots;
+    this.deciding = [...flame.values(), ...control.values(), ...lock.values()];
     this.seatSteps = seatedSteps(model.car, wayOut);
   }
 
@@ -140,29 +146,30 @@ class Search {
   private sequenceFrom(state: State): Sequence | 'safe' {
     const { model } = this;
     const key = String.fromCharCode(
-      ...state.subarray(0, model.flowSize),
-      ...[...model.slots.flame.values(), ...model.slots.control.values(), ...model.slots.lock.values()].map(
-        (slot) => at(state, slot),
-      ),
+      ...state.bytes.subarray(0, model.flowSize),
+      ...this.deciding.map((slot) => at(state, slot)),
     );
     const known = this.known.get(key);
     if (known !== undefined) return known;
-    const found = unsafe(model, this.flows, state) === undefined ? 'safe' : this.step(state);
+    const found = this.isUnsafe(state) === undefined ? 'safe' : this.step(state);
     this.known.set(key, found);
     return found;
   }
 
   private step(start: State): Sequence {
-    const { model, flows } = this;
     const acts: Step[] = [];
     let state = start;
     for (const step of this.seatSteps) {
-      if (unsafe(model, flows, state) === undefined) break;
-      const { after } = apply(model, flows, state, step);
-      if (changes(model, state, after)) acts.push(step);
+      if (this.isUnsafe(state) === undefined) break;
+      const { after } = this.experience.do(state, step);
+      if (changes(this.model, state, after)) acts.push(step);
       state = after;
     }
-    return { acts, left: unsafe(model, flows, state) };
+    return { acts, left: this.isUnsafe(state) };
+  }
+
+  private isUnsafe(state: State): string | undefined {
+    return unsafe(this.model, this.experience.flows, state);
   }
 
   private measure(procedure: Procedure, step: Step, state: State, act: Step): void {
@@ -186,9 +193,9 @@ class Search {
     const { model } = this;
     if (during !== after) return during;
     const slot = step.part === undefined ? undefined : model.slots.valve.get(step.part);
-    if (slot === undefined || before[slot] === after[slot]) return undefined;
-    const half = before.slice();
-    half[slot] = cracked;
+    if (slot === undefined || at(before, slot) === at(after, slot)) return undefined;
+    const half = before.draft();
+    half.set(slot, cracked);
     return half;
   }
 }
@@ -198,7 +205,7 @@ function changes(model: Model, before: State, after: State): boolean {
   const { slots } = model;
   for (let index = 0; index < model.factsFrom; index += 1) {
     if (
-      before[index] !== after[index] &&
+      at(before, index) !== at(after, index) &&
       index !== slots.driverAt &&
       index !== slots.helperAt &&
       index !== slots.seat

@@ -1,37 +1,32 @@
 /** What is live in a state, worked out once for every way the valves, pumps, tanks and boiler can stand. */
 import type { PartId } from '../car/car';
-import { carrying, carryingFuel, type FlowState, live, type PipeFilter, type Reached } from '../car/flow';
+import { carrying, carryingFuel, isReached, live, type PipeFilter, type Standing } from '../car/flow';
 import type { Model } from './model';
-import { at, type State } from './state';
+import { at, Notes, of, State } from './state';
 import { content, level, motion, no, shut, steam } from './values';
 
-/** What reaches where. */
-export interface Flow {
-  /** Fuel of either kind, from every tank that is not empty. */
-  readonly fuel: Reached;
-  /** Burners that fuel reaches. */
-  readonly fed: readonly PartId[];
-  /** Water, from every water tank that is not empty. */
-  readonly water: () => Reached;
-  /** Steam, from the boiler. */
-  readonly steam: () => Reached;
+/** What flows from its sources: fuel of either kind from every tank that is not empty, water likewise, steam from the boiler. */
+export type Stream = 'fuel' | 'water' | 'steam';
+
+const pipesOf: Readonly<Record<Stream | 'air', PipeFilter>> = {
+  fuel: carryingFuel,
+  water: carrying('water'),
+  steam: carrying('steam', 'exhaust'),
+  air: carrying('air'),
+};
+
+/** An answer, and the bytes it was worked out from. */
+interface Answer<T> {
+  readonly is: T;
+  readonly asked: readonly number[];
 }
 
-/** An answer worked out when it is first asked for. */
-function once(work: () => Reached): () => Reached {
-  let known: Reached | undefined;
-  return () => {
-    known ??= work();
-    return known;
-  };
-}
-
-/** The boiler, if it has steam to give. */
-function steaming(model: Model, state: State): ReadonlySet<PartId> {
-  const { slots } = model;
-  return new Set(
-    at(state, slots.steam) === steam.none || at(state, slots.level) === level.empty ? [] : ['boiler'],
-  );
+/** The answers for one way in which everything stands, each worked out when it is first asked for. */
+interface Known {
+  readonly bytes: Uint8Array;
+  fed?: Answer<readonly PartId[]>;
+  pipes?: Answer<ReadonlySet<number>>;
+  readonly reaches: Map<string, Answer<boolean>>;
 }
 
 /** How many of the last answers are looked through first. */
@@ -42,9 +37,6 @@ function sameStart(a: Uint8Array, b: Uint8Array, size: number): boolean {
   return true;
 }
 
-const waterOnly: PipeFilter = carrying('water');
-const steamOnly: PipeFilter = carrying('steam', 'exhaust');
-
 /**
  * Answers about flow, remembered by the bytes they depend on.
  *
@@ -52,9 +44,9 @@ const steamOnly: PipeFilter = carrying('steam', 'exhaust');
  * forward; relief and safety valves are taken to be shut.
  */
 export class Flows {
-  private readonly known = new Map<string, Flow>();
+  private readonly known = new Map<string, Known>();
   /** The answers given last, newest first; most questions repeat one of them. */
-  private readonly recent: { readonly bytes: Uint8Array; readonly flow: Flow }[] = [];
+  private readonly recent: Known[] = [];
   private readonly passing: ReadonlySet<PartId>;
 
   constructor(private readonly model: Model) {
@@ -65,62 +57,98 @@ export class Flows {
     );
   }
 
-  /** How many different flow states have been met. */
-  get size(): number {
-    return this.known.size;
-  }
-
-  /** What is live in a state. */
-  in(state: State): Flow {
-    const size = this.model.flowSize;
-    for (const each of this.recent) if (sameStart(each.bytes, state, size)) return each.flow;
-    const bytes = state.slice(0, size);
-    const key = String.fromCharCode(...bytes);
-    const flow = this.known.get(key) ?? this.work(state);
-    this.known.set(key, flow);
-    this.recent.unshift({ bytes, flow });
-    if (this.recent.length > remembered) this.recent.pop();
-    return flow;
-  }
-
-  private work(state: State): Flow {
+  /** Burners that fuel reaches. */
+  fed(state: State): readonly PartId[] {
     const { car, burners } = this.model;
-    const flowing = this.flowState(state);
-    const fuel = live(car, { ...flowing, sources: this.tanksWith(state, 'fuel') }, carryingFuel);
-    // The state may be a draft that changes before the answer is asked for.
-    const kept = state.slice();
-    return {
-      fuel,
-      fed: burners.filter((id) => fuel.parts.has(id)),
-      water: once(() => live(car, { ...flowing, sources: this.tanksWith(kept, 'water') }, waterOnly)),
-      steam: once(() => live(car, { ...flowing, sources: steaming(this.model, kept) }, steamOnly)),
-    };
+    const known = this.of(state);
+    known.fed ??= this.work(known.bytes, 'fuel', (standing) =>
+      burners.filter((id) => isReached(car, standing, id, carryingFuel)),
+    );
+    return told(state, known.fed);
   }
 
-  private tanksWith(state: State, what: 'water' | 'fuel'): ReadonlySet<PartId> {
-    const { car, slots } = this.model;
-    return new Set(
-      [...slots.content].flatMap(([id, slot]) =>
-        at(state, slot) !== content.empty && (car.spec.tanks[id]?.holds === 'water') === (what === 'water')
-          ? [id]
-          : [],
-      ),
-    );
+  /** Lengths of pipe that fuel reaches, by their indices. */
+  fuelPipes(state: State): ReadonlySet<number> {
+    const { car, fuelTanks } = this.model;
+    const known = this.of(state);
+    known.pipes ??= this.work(known.bytes, 'fuel', (standing) => {
+      const sources = new Set(fuelTanks.filter((id) => standing.sources.has(id)));
+      return live(car, { ...standing, sources }, carryingFuel).pipes;
+    });
+    return told(state, known.pipes);
+  }
+
+  /** Whether a stream reaches a part. */
+  reaches(stream: Stream, part: PartId, state: State): boolean {
+    const known = this.of(state);
+    const key = `${stream} ${part}`;
+    const answer =
+      known.reaches.get(key) ??
+      this.work(known.bytes, stream, (standing) =>
+        isReached(this.model.car, standing, part, pipesOf[stream]),
+      );
+    known.reaches.set(key, answer);
+    return told(state, answer);
+  }
+
+  /** Whether the way from a pump to a part stands open. */
+  leads(pump: PartId, part: PartId, stream: Stream | 'air', state: State): boolean {
+    const only = new Set([pump]);
+    const standing = { ...this.standing(state, 'fuel'), pumping: only, sources: only };
+    return isReached(this.model.car, standing, part, pipesOf[stream]);
+  }
+
+  private of({ bytes }: State): Known {
+    const size = this.model.flowSize;
+    for (const each of this.recent) if (sameStart(each.bytes, bytes, size)) return each;
+    const start = bytes.slice(0, size);
+    const key = String.fromCharCode(...start);
+    const known = this.known.get(key) ?? { bytes: start, reaches: new Map() };
+    this.known.set(key, known);
+    this.recent.unshift(known);
+    if (this.recent.length > remembered) this.recent.pop();
+    return known;
+  }
+
+  private work<T>(bytes: Uint8Array, stream: Stream, answer: (standing: Standing) => T): Answer<T> {
+    const notes = Notes.empty(this.model.flowSize);
+    const is = answer(this.standing(new State(bytes, notes), stream));
+    return { is, asked: [...notes.asked.keys()].filter((slot) => notes.asked[slot] === 1) };
   }
 
   /** Valves that stand open, devices that pass, pumps that turn. Engine pumps turn while the car moves. */
-  private flowState(state: State): FlowState {
+  private standing(state: State, stream: Stream): Standing {
     const { car, slots } = this.model;
-    const moving = at(state, slots.motion) !== motion.standing;
     return {
-      open: new Set([...slots.valve].flatMap(([id, slot]) => (at(state, slot) === shut ? [] : [id]))),
+      open: { has: (id) => of(state, slots.valve, id) !== shut },
       passing: this.passing,
-      pumping: new Set(
-        [...slots.pump].flatMap(([id, slot]) =>
-          at(state, slot) !== no || (moving && car.spec.pumps[id]?.drive === 'engine') ? [id] : [],
-        ),
-      ),
-      sources: new Set(),
+      pumping: {
+        has: (id) =>
+          of(state, slots.pump, id) !== no ||
+          (car.spec.pumps[id]?.drive === 'engine' && at(state, slots.motion) !== motion.standing),
+      },
+      sources: { has: (id) => this.gives(state, stream, id) },
     };
   }
+
+  /** Whether a stream begins at a part: at a tank that is not empty, at a boiler that has steam to give. */
+  private gives(state: State, stream: Stream, id: PartId): boolean {
+    const { car, slots } = this.model;
+    if (stream === 'steam')
+      return (
+        id === 'boiler' && at(state, slots.steam) !== steam.none && at(state, slots.level) !== level.empty
+      );
+    const tank = car.spec.tanks[id];
+    return (
+      tank !== undefined &&
+      (tank.holds === 'water') === (stream === 'water') &&
+      of(state, slots.content, id) !== content.empty
+    );
+  }
+}
+
+/** Note for a state that an answer about it was used. */
+function told<T>({ notes }: State, { is, asked }: Answer<T>): T {
+  if (notes !== undefined) for (const slot of asked) notes.ask(slot);
+  return is;
 }

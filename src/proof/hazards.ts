@@ -3,12 +3,12 @@ import type { PartId } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import type { Chain } from './chain';
 import type { Day } from './day';
+import { type Experience, Question } from './experience';
 import { stepWords } from './findings';
-import type { Flows } from './flows';
 import type { Model } from './model';
 import { firstFlame } from './rules/coldStart';
 import { blowsDown } from './rules/firesOutForBlowDown';
-import { type StepView, ViewOfStep } from './rules/rule';
+import type { StepView } from './rules/rule';
 import { at, burns, of } from './state';
 import { no, pressure, shut, steam } from './values';
 
@@ -115,17 +115,22 @@ const does: Readonly<Record<Hazard, (view: StepView) => boolean>> = {
   'left-with-steam': (view) => hasSteam(view) && view.step.proves.includes('somebody-with-car'),
 };
 
+const dangers = new Question((view) => hazards.filter((hazard) => does[hazard](view)));
+
 /** Steps that do something dangerous without the caution for it. */
-export function missingCautions(model: Model, flows: Flows, chain: Chain, day: Day): readonly Diagnostic[] {
+export function missingCautions(
+  experience: Experience,
+  chain: Pick<Chain, 'runs'>,
+  day: Day,
+): readonly Diagnostic[] {
   const found = new Map<string, Diagnostic>();
   for (const { procedure, trace } of chain.runs) {
     if (procedure.phase === 'emergency') continue;
     for (const moment of trace.moments) {
-      const view = new ViewOfStep({ model, flows, procedure, ...moment });
-      for (const hazard of hazards) {
+      for (const hazard of experience.ask(dangers, procedure, moment).answer) {
         const asked = day.cautions.get(hazard) ?? [];
         const key = `${procedure.id} ${moment.step.id} ${hazard}`;
-        if (asked.length === 0 || found.has(key) || !does[hazard](view)) continue;
+        if (asked.length === 0 || found.has(key)) continue;
         const stands = [...procedure.cautions, ...moment.step.cautions].some((caution) =>
           asked.includes(caution.id),
         );

@@ -1,11 +1,27 @@
 /** Telling what is wrong on the car from what somebody merely does not know. */
 import type { Model } from './model';
+import { type StepView, ViewOfStep } from './rules/rule';
 import type { State } from './state';
 import { yes } from './values';
 
 /** A state in which everything is known that can be. */
 export function allKnown(model: Model, state: State): State {
-  const knowing = state.slice();
-  knowing.fill(yes, model.factsFrom);
+  const knowing = state.draft();
+  for (let slot = model.factsFrom; slot < model.size; slot += 1) knowing.set(slot, yes);
   return knowing;
+}
+
+/** A step as it looks when everything is known. */
+export function viewAllKnown(view: StepView): StepView {
+  const { model, flows, procedure, step, lighting } = view;
+  return new ViewOfStep({
+    model,
+    flows,
+    procedure,
+    step,
+    lighting,
+    before: allKnown(model, view.before),
+    during: allKnown(model, view.during),
+    after: allKnown(model, view.after),
+  });
 }

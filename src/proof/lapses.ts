@@ -18,18 +18,15 @@ const cooled: Lapse = (events) => events.cooled;
 const levelDisturbed: Lapse = (events) => events.levelDisturbed || events.cooled;
 const waterGone: Lapse = (events) => events.waterGone;
 const stopped: Lapse = (events) => events.stopped;
-const used: Lapse = ({ act: { draft, model } }, tank) =>
-  of(draft, model.slots.content, tank) !== content.enough;
+/** It is known only of a tank that is full enough, so that nothing lapses as long as the content stays as it is. */
+const used: Lapse = (events, tank) => events.left(events.act.model.slots.content.get(tank), content.enough);
 
 /** What undoes a fact within a day; a fact that is not listed holds until the car is put away. */
 const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'extinguisher-at-hand': ({ act: { step, model } }) =>
     step.action === 'remove' && model.car.spec.equipment[step.part ?? '']?.kind === 'extinguisher',
   'water-for-burns': (events) => events.ran,
-  'no-loose-fuel': (events) =>
-    events.fuelFilled ||
-    (at(events.act.draft, events.act.model.slots.spilt) !== no &&
-      at(events.act.before, events.act.model.slots.spilt) === no),
+  'no-loose-fuel': (events) => events.fuelFilled || events.left(events.act.model.slots.spilt, no),
   'gauge-at-zero': (events) => events.steamRose,
   'boiler-at-zero': burnerLit,
   'boiler-cool': burnerLit,
@@ -37,14 +34,15 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'water-enough': used,
   'level-known': levelDisturbed,
   'level-twice': levelDisturbed,
-  'glass-true': ({ act: { model, draft } }, gauge) =>
-    (model.car.spec.gauges[gauge]?.cocks ?? []).some((cock) => of(draft, model.slots.valve, cock) === shut),
+  'glass-true': (events, gauge) => {
+    const { car, slots } = events.act.model;
+    return (car.spec.gauges[gauge]?.cocks ?? []).some((cock) => events.came(slots.valve.get(cock), shut));
+  },
   'feed-ready': waterGone,
   'feeds-against-pressure': (events, pump) => waterGone(events, pump) || events.cooled,
   'fuel-enough': used,
   'tank-vented': ({ act: { model, draft } }, tank) => of(draft, model.slots.pressure, tank) !== pressure.none,
-  'tank-bonded': ({ act: { model, before, draft } }, tank) =>
-    of(before, model.slots.cap, tank) === no && of(draft, model.slots.cap, tank) === yes,
+  'tank-bonded': (events, tank) => events.came(events.act.model.slots.cap.get(tank), yes),
   'pressure-in-band': (events, tank) =>
     isNotCharged(events, tank) ||
     (events.act.step.action === 'fill' && events.act.step.part === tank) ||
@@ -52,11 +50,10 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'pressure-holds': (events, tank) => tankOpened(events, tank) || isNotCharged(events, tank),
   'burner-pressure-good': ({ act: { model, draft } }) => fuelPumpsStopped(model, draft),
   // What becomes live as a burner is lit leads to its flame, and is watched.
-  'joints-dry': (events) => events.newlyLive && events.act.lighting.length === 0,
+  'joints-dry': (events) => events.act.lighting.length === 0 && events.newlyLive,
   'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
   'igniter-proven': (events) => events.igniterDisturbed,
-  'burner-aired': ({ act: { model, flows, before, draft } }) =>
-    model.mains.some((id) => flows.in(before).fed.includes(id) && !flows.in(draft).fed.includes(id)),
+  'burner-aired': (events) => events.mainCut,
   'fires-out': anythingLit,
   'no-flame-near': anythingLit,
   'way-clear': stopped,
@@ -65,11 +62,9 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'cut-out-proven': cooled,
   'chest-drained': stopped,
   'brakes-tried': stopped,
-  'somebody-with-car': ({ act: { model, before, draft } }) =>
-    at(before, model.slots.seat) === no && at(draft, model.slots.seat) !== no,
+  'somebody-with-car': (events) => events.gotIn,
   'water-out': ({ act: { step } }) => step.action === 'fill',
-  'valves-parked': ({ act: { before, draft, model } }) =>
-    model.valves.some((id) => of(before, model.slots.valve, id) !== of(draft, model.slots.valve, id)),
+  'valves-parked': (events) => events.anyValveMoved,
 };
 
 /** The car has a motor pump for fuel, and it stands. */
@@ -89,10 +84,13 @@ export function applyLapses(act: Act): void {
   const events = new Events(act);
   const { draft, model } = act;
   for (const { fact, part, slot } of factList(model)) {
-    if (draft[slot] === no) continue;
-    if (fact === 'burner-front-clear') clearFront(act, events, slot);
-    else if (fact === 'blow-down-clear') clearOutlets(act, slot);
-    else if (lapses[fact]?.(events, part ?? '') === true) draft[slot] = no;
+    if (fact === 'burner-front-clear' || fact === 'blow-down-clear') {
+      if (at(draft, slot) === no) continue;
+      if (fact === 'burner-front-clear') clearFront(act, events, slot);
+      else clearOutlets(act, slot);
+    }
+    // not asked first whether it is known: what a step does is to depend on as few bytes as can be
+    else if (lapses[fact]?.(events, part ?? '') === true) draft.set(slot, no);
   }
 }
 
@@ -101,22 +99,22 @@ export function expire(act: Act): void {
   const { model, before, draft } = act;
   const front = model.slots.fact.get('burner-front-clear');
   const outlets = model.slots.fact.get('blow-down-clear');
-  if (front !== undefined && before[front] === expiring) draft[front] = no;
-  if (outlets !== undefined && before[outlets] === expiring) clearOutlets(act, outlets);
+  if (front !== undefined && at(before, front) === expiring) draft.set(front, no);
+  if (outlets !== undefined && at(before, outlets) === expiring) clearOutlets(act, outlets);
 }
 
 /** Somebody walking up undoes it; so does the end of the step after the lighting. */
 function clearFront(act: Act, events: Events, slot: number): void {
   if (at(act.before, slot) === expiring || at(act.draft, act.model.slots.burnerFront) !== no)
-    act.draft[slot] = no;
-  else if (events.mainLit) act.draft[slot] = expiring;
+    act.draft.set(slot, no);
+  else if (events.mainLit) act.draft.set(slot, expiring);
 }
 
 /** It holds from tap to tap; the first step that is for something else ends the blow-down. */
 function clearOutlets({ model, step, before, draft }: Act, slot: number): void {
   const onTap = step.part !== undefined && model.car.spec.boiler['blow-down'].includes(step.part);
-  if (at(draft, model.slots.outlets) !== no || (at(before, slot) === expiring && !onTap)) draft[slot] = no;
-  else if (onTap) draft[slot] = expiring;
+  if (at(draft, model.slots.outlets) !== no || (at(before, slot) === expiring && !onTap)) draft.set(slot, no);
+  else if (onTap) draft.set(slot, expiring);
 }
 
 interface FactSlot {
@@ -153,16 +151,16 @@ const overNight: ReadonlySet<FactKey> = new Set([
  */
 export function afterNight(model: Model, evening: State): State {
   const { slots } = model;
-  const morning = evening.slice();
+  const morning = evening.draft();
   for (const { fact, slot } of factList(model))
-    if (facts[fact].lapses !== '' && !overNight.has(fact)) morning[slot] = no;
-  for (const slot of slots.heat.values()) morning[slot] = 0;
+    if (facts[fact].lapses !== '' && !overNight.has(fact)) morning.set(slot, no);
+  for (const slot of slots.heat.values()) morning.set(slot, 0);
   for (const slot of slots.content.values())
-    if (at(morning, slot) === content.enough) morning[slot] = content.doubtful;
+    if (at(morning, slot) === content.enough) morning.set(slot, content.doubtful);
   for (const slot of slots.pressure.values())
-    if (at(morning, slot) !== pressure.none) morning[slot] = pressure.unknown;
-  morning[slots.steam] = steam.none;
-  if (at(morning, slots.level) === level.enough) morning[slots.level] = level.doubtful;
+    if (at(morning, slot) !== pressure.none) morning.set(slot, pressure.unknown);
+  morning.set(slots.steam, steam.none);
+  if (at(morning, slots.level) === level.enough) morning.set(slots.level, level.doubtful);
   for (const slot of [
     slots.driverAt,
     slots.helperAt,
@@ -173,7 +171,7 @@ export function afterNight(model: Model, evening: State): State {
     slots.outdoors,
     slots.vapour,
   ])
-    morning[slot] = no;
-  for (const slot of slots.placed.values()) morning[slot] = no;
+    morning.set(slot, no);
+  for (const slot of slots.placed.values()) morning.set(slot, no);
   return morning;
 }

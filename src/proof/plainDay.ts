@@ -1,13 +1,12 @@
 /** The day without a slip, beside which a slip is stepped on. */
 import type { Procedure, Step } from '../procedure/procedure';
-import { apply } from './apply';
-import { breachesAt, breachesAtEnd, type RuleBook } from './check';
+import type { Found } from './check';
 import type { Day } from './day';
-import type { Hitch } from './effects/act';
-import type { Flows } from './flows';
+import type { Experience, Leg } from './experience';
 import { afterNight } from './lapses';
-import type { Model } from './model';
+import type { Learnt } from './lessons';
 import type { State } from './state';
+import type { Moment } from './trace';
 import type { Sequel } from './usual';
 
 /** One step of a day to be gone on with; at the end of a procedure, what its end is held against. */
@@ -17,36 +16,33 @@ export interface Stride {
   readonly last: boolean;
   readonly parked: boolean;
   readonly nightBefore: boolean;
+  /** Which leg of the day it belongs to, and its place there. */
+  readonly leg: number;
+  readonly at: number;
 }
 
 /** The day without the slip: the state before each stride, and what goes wrong at it anyway. Worked out as far as it is asked for. */
-export class PlainDay<T> {
+export class PlainDay {
   private readonly strides: readonly Stride[];
-  private readonly done: {
-    readonly before: State;
-    readonly after: State;
-    readonly hitches: readonly Hitch[];
-    readonly broken: ReadonlySet<string>;
-  }[] = [];
-  /** What came of going on from a stride in a state. */
-  readonly known = new Map<string, T>();
+  private readonly legs: Leg[] = [];
+  private readonly wrong: (ReadonlySet<string> | undefined)[] = [];
 
   constructor(
-    private readonly model: Model,
-    private readonly flows: Flows,
-    private readonly book: RuleBook,
+    private readonly experience: Experience,
     day: Day,
     private readonly start: State,
-    way: readonly Sequel[],
+    private readonly way: readonly Sequel[],
   ) {
-    this.strides = way.flatMap(({ procedure, afterNight: night }) =>
+    this.strides = way.flatMap(({ procedure, afterNight: night }, leg) =>
       procedure.steps.map(
-        (step, index): Stride => ({
+        (step, at): Stride => ({
           procedure,
           step,
-          last: index === procedure.steps.length - 1,
+          last: at === procedure.steps.length - 1,
           parked: day.parkedAfter.has(procedure.id),
-          nightBefore: night && index === 0,
+          nightBefore: night && at === 0,
+          leg,
+          at,
         }),
       ),
     );
@@ -62,48 +58,51 @@ export class PlainDay<T> {
     return found;
   }
 
-  before(index: number): State {
-    return this.upTo(index).before;
-  }
-
-  after(index: number): State {
-    return this.upTo(index).after;
-  }
-
-  hitches(index: number): readonly Hitch[] {
-    return this.upTo(index).hitches;
-  }
-
-  broken(index: number): ReadonlySet<string> {
-    return this.upTo(index).broken;
-  }
-
-  private upTo(index: number): {
-    readonly before: State;
-    readonly after: State;
-    readonly hitches: readonly Hitch[];
-    readonly broken: ReadonlySet<string>;
-  } {
-    for (let next = this.done.length; next <= index; next += 1)
-      this.done.push(this.work(this.stride(next), this.done[next - 1]?.after ?? this.start));
-    const found = this.done[index];
+  moment(index: number): Moment {
+    const { leg, at } = this.stride(index);
+    const found = this.leg(leg).moments[at];
     if (found === undefined) throw new RangeError(`no stride ${index}`);
     return found;
   }
 
-  private work(stride: Stride, state: State) {
-    const { model, flows, book } = this;
-    const before = stride.nightBefore ? afterNight(model, state) : state;
-    const applied = apply(model, flows, before, stride.step);
-    const breaches = breachesAt(model, flows, book, stride.procedure, { step: stride.step, ...applied });
-    const ends = stride.last
-      ? breachesAtEnd(model, flows, book, stride.procedure, applied.after, stride.parked)
-      : [];
-    return {
-      before,
-      after: applied.after,
-      hitches: applied.hitches,
-      broken: new Set([...breaches, ...ends].map((breach) => breach.rule.id)),
-    };
+  /** By slot, 1 where what the stride does or breaks depends on the byte. */
+  asked(index: number): Uint8Array {
+    const { leg, at } = this.stride(index);
+    return this.leg(leg).asked(at);
   }
+
+  /** What ending a procedure with this stride breaks. */
+  end(index: number): Learnt<readonly Found[]> {
+    const { procedure, parked } = this.stride(index);
+    return this.experience.brokenAtEnd(procedure, this.moment(index).after, parked);
+  }
+
+  /** The rules that are broken at a stride anyway. */
+  broken(index: number): ReadonlySet<string> {
+    const known = this.wrong[index];
+    if (known !== undefined) return known;
+    const { leg, at, last } = this.stride(index);
+    const found = [...this.leg(leg).found(at), ...(last ? harmful(this.end(index).answer) : [])];
+    const broken = new Set(found.map(({ rule }) => rule.id));
+    this.wrong[index] = broken;
+    return broken;
+  }
+
+  private leg(index: number): Leg {
+    for (let next = this.legs.length; next <= index; next += 1) {
+      const evening = this.legs[next - 1]?.end ?? this.start;
+      const sequel = this.way[next];
+      if (sequel === undefined) throw new RangeError(`no leg ${next}`);
+      const morning = sequel.afterNight ? afterNight(this.experience.model, evening) : evening;
+      this.legs.push(this.experience.leg(sequel.procedure, morning));
+    }
+    const leg = this.legs[index];
+    if (leg === undefined) throw new RangeError(`no leg ${index}`);
+    return leg;
+  }
+}
+
+/** What does harm by itself: rules that only say how a procedure has to end are left out. */
+export function harmful(found: readonly Found[]): readonly Found[] {
+  return found.filter(({ rule }) => rule.tidy !== true);
 }

@@ -3,18 +3,17 @@ import type { Car } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import type { Procedure, Procedures, Step } from '../procedure/procedure';
 import { type Chain, chain as chainOf } from './chain';
-import { breachesOfCar, type RuleBook, ruleBook } from './check';
+import { breachesOfCar, ruleBook } from './check';
 import type { Day } from './day';
 import { emergencyRuns } from './emergencies';
 import { type Escape, wayOutOf } from './escape';
+import { Experience } from './experience';
 import { forTheFeet, type Saving } from './feet';
 import { carFindings, dayFindings, isolationFindings, wayOutFindings } from './findings';
-import { Flows } from './flows';
 import { missingCautions } from './hazards';
 import { type Isolation, isolations as isolationsOf } from './isolation';
 import { type Model, modelOf } from './model';
 import { type Overruled, overrulesOf } from './overrules';
-import type { Trace } from './simulate';
 import type { TriedSlip } from './slip';
 import { trySlips } from './slips';
 import { type Statistics, statisticsOf } from './statistics';
@@ -31,6 +30,7 @@ import {
   type WayOutAct,
   wayOutActs,
 } from './tables';
+import type { Trace } from './trace';
 import { valvesNotKnown } from './valvesKnown';
 
 /** What a proof is made with. */
@@ -69,17 +69,17 @@ export interface Proof {
 export function prove(car: Car, given: Procedures, { day, walkingOrder = true }: ProveOptions): Proof {
   const { overruled, problems } = overrulesOf(car);
   const model = modelOf(car);
-  const flows = new Flows(model);
   const book = ruleBook(model, new Set(overruled.map(({ rule }) => rule.id)));
-  const walked = walkingOrder ? walk(model, flows, book, given, day) : { procedures: given, savings: [] };
+  const experience = new Experience(model, book);
+  const walked = walkingOrder ? walk(experience, given, day) : { procedures: given, savings: [] };
   const { procedures, savings } = walked;
-  const chain = chainOf(model, flows, book, procedures, day);
-  const slips = trySlips(model, flows, book, procedures, day, chain);
+  const chain = chainOf(experience, procedures, day);
+  const slips = trySlips(experience, procedures, day, chain);
   const wayOut = procedures.find((procedure) => procedure.id === day.wayOut);
-  const found = wayOut === undefined ? undefined : wayOutOf(model, flows, chain, wayOut);
+  const found = wayOut === undefined ? undefined : wayOutOf(experience, chain, wayOut);
   const isolations = isolationsOf(car);
   const emergencies: Chain = {
-    runs: emergencyRuns(model, flows, book, procedures, chain),
+    runs: emergencyRuns(experience, procedures, chain),
     of: new Map(),
     unreached: [],
   };
@@ -91,7 +91,7 @@ export function prove(car: Car, given: Procedures, { day, walkingOrder = true }:
       ...stepFaults(model, procedures),
       ...dayFindings(model, chain),
       ...dayFindings(model, emergencies),
-      ...missingCautions(model, flows, chain, day),
+      ...missingCautions(experience, chain, day),
       ...valvesNotKnown(model, chain),
       ...wayOutFindings(model, wayOut, found),
       ...isolationFindings(model, isolations),
@@ -112,24 +112,22 @@ export function prove(car: Car, given: Procedures, { day, walkingOrder = true }:
       wayOut: wayOutActs(model, wayOut),
       twoPersons: twoPersonTasks(model, procedures),
     },
-    statistics: statisticsOf(model, flows, rules, chain, slips, found, isolations),
+    statistics: statisticsOf(model, rules, chain, slips, found, isolations),
   };
 }
 
 /** Put the procedures in walking order, as far as nothing that was right becomes wrong by it. */
 function walk(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
+  experience: Experience,
   given: Procedures,
   day: Day,
 ): { readonly procedures: Procedures; readonly savings: readonly Saving[] } {
-  const before = chainOf(model, flows, book, given, day);
+  const before = chainOf(experience, given, day);
   const faults = faultsOf(before);
-  const critical = criticalIn(trySlips(model, flows, book, given, day, before, new Set(['left out'])));
+  const critical = criticalIn(trySlips(experience, given, day, before, new Set(['left out'])));
   const stillSafe = (changed: Procedures) =>
-    [...faultsOf(chainOf(model, flows, book, changed, day))].every((fault) => faults.has(fault));
-  return forTheFeet(model, given, critical, stillSafe);
+    [...faultsOf(chainOf(experience, changed, day))].every((fault) => faults.has(fault));
+  return forTheFeet(experience.model, given, critical, stillSafe);
 }
 
 function faultsOf(chain: Chain): ReadonlySet<string> {

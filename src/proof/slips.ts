@@ -7,62 +7,57 @@
  * Which of the two comes first decides; `docs/proof.md` says why.
  */
 import type { PartId } from '../car/car';
-import type { Procedure, Procedures, Step } from '../procedure/procedure';
-import { apply } from './apply';
+import type { Procedures, Step } from '../procedure/procedure';
 import type { Chain, Run } from './chain';
-import { breachesAt, breachesAtEnd, harmOnly, type RuleBook } from './check';
 import type { Day } from './day';
 import type { Hitch } from './effects/act';
-import type { Flows } from './flows';
-import { allKnown } from './knowing';
+import type { Experience } from './experience';
+import { allKnown, viewAllKnown } from './knowing';
 import { afterNight } from './lapses';
 import type { Model } from './model';
-import { PlainDay } from './plainDay';
-import { type Rule, type Seen, ViewOfStep } from './rules/rule';
+import { Odd } from './odd';
+import { harmful, PlainDay } from './plainDay';
+import { type Rule, ViewOfStep } from './rules/rule';
 import { type Outcome, type Slip, type SlipKind, slipKinds, type TriedSlip, type Where } from './slip';
-import { keyOf, type State, same, sameMatter } from './state';
+import { at, type State } from './state';
+import type { Moment } from './trace';
 import { sequels } from './usual';
 import { open, shut } from './values';
 
 /** Try every slip in every procedure of a day; of some kinds only, if they are given. */
 export function trySlips(
-  model: Model,
-  flows: Flows,
-  book: RuleBook,
+  experience: Experience,
   procedures: Procedures,
   day: Day,
   chain: Chain,
   kinds: ReadonlySet<SlipKind> = new Set(slipKinds),
 ): readonly TriedSlip[] {
-  const trial = new Trial(model, flows, harmOnly(book), day, kinds);
+  const trial = new Trial(experience, day, kinds);
   return procedures.flatMap((procedure) => {
     const run = chain.of.get(procedure.id)?.find((each) => each.brokenOffAt === undefined);
     return run === undefined ? [] : trial.ofProcedure(procedures, run);
   });
 }
 
-type Plain = PlainDay<Outcome>;
-
 class Trial {
+  private readonly model: Model;
+
   constructor(
-    private readonly model: Model,
-    private readonly flows: Flows,
-    private readonly book: RuleBook,
+    private readonly experience: Experience,
     private readonly day: Day,
     private readonly kinds: ReadonlySet<SlipKind>,
-  ) {}
+  ) {
+    this.model = experience.model;
+  }
 
   ofProcedure(procedures: Procedures, run: Run): readonly TriedSlip[] {
     const { procedure } = run;
     const ways = sequels(procedures, this.day, procedure);
     const plains = (ways.length === 0 ? [[]] : ways).map(
       (way) =>
-        new PlainDay<Outcome>(this.model, this.flows, this.book, this.day, run.trace.start, [
-          { procedure, afterNight: false },
-          ...way,
-        ]),
+        new PlainDay(this.experience, this.day, run.trace.start, [{ procedure, afterNight: false }, ...way]),
     );
-    const worst = (slip: Slip, from: (plain: Plain) => Outcome): TriedSlip => ({
+    const worst = (slip: Slip, from: (plain: PlainDay) => Outcome): TriedSlip => ({
       slip,
       outcome: plains.map(from).reduce(worse),
     });
@@ -75,10 +70,12 @@ class Trial {
         slips.push(worst(slip('done twice'), (plain) => this.doTwice(plain, index)));
       if (trying('done too early') && index > 0)
         slips.push(worst(slip('done too early'), (plain) => this.doEarly(plain, index)));
-      for (const valve of trying('done to the neighbour') ? this.neighbours(step) : [])
+      for (const valve of trying('done to the neighbour') ? this.neighbours(step) : []) {
+        const other: Step = { ...step, part: valve };
         slips.push(
-          worst(slip('done to the neighbour', valve), (plain) => this.doToOther(plain, index, valve)),
+          worst(slip('done to the neighbour', valve), (plain) => this.doToOther(plain, index, other)),
         );
+      }
     });
     const morning = run.follows === undefined || this.day.nightAfter.has(run.follows.procedure.id);
     if (morning && this.kinds.has('found wrong')) slips.push(...this.foundWrong(procedure, worst));
@@ -94,74 +91,75 @@ class Trial {
   }
 
   private foundWrong(
-    procedure: Procedure,
-    worst: (slip: Slip, from: (plain: Plain) => Outcome) => TriedSlip,
+    procedure: Run['procedure'],
+    worst: (slip: Slip, from: (plain: PlainDay) => Outcome) => TriedSlip,
   ): readonly TriedSlip[] {
     return [...this.model.slots.valve].map(([valve, slot]) =>
       worst({ kind: 'found wrong', procedure, step: undefined, valve }, (plain) => {
-        const start = plain.before(0).slice();
-        start[slot] = start[slot] === shut ? open : shut;
+        const start = plain.moment(0).before.draft();
+        start.set(slot, at(start, slot) === shut ? open : shut);
         return this.goOn(plain, 0, start, 0);
       }),
     );
   }
 
-  private leaveOut(plain: Plain, index: number): Outcome {
-    return (
-      this.endOr(plain, index, plain.before(index), 0) ?? this.goOn(plain, index + 1, plain.before(index), 0)
-    );
+  private leaveOut(plain: PlainDay, index: number): Outcome {
+    const { before } = plain.moment(index);
+    return this.endOr(plain, index, before, 0) ?? this.goOn(plain, index + 1, before, 0);
   }
 
-  private doTwice(plain: Plain, index: number): Outcome {
-    const stride = plain.stride(index);
-    const again = this.stride(plain, index, plain.after(index), stride.step, 0);
+  private doTwice(plain: PlainDay, index: number): Outcome {
+    const { after, step } = plain.moment(index);
+    const again = this.stride(plain, index, after, step, 0);
     return again.outcome ?? this.goOn(plain, index + 1, again.state, 1);
   }
 
-  private doEarly(plain: Plain, index: number): Outcome {
-    const early = this.stride(plain, index, plain.before(index - 1), plain.stride(index).step, 0);
+  private doEarly(plain: PlainDay, index: number): Outcome {
+    const before = plain.moment(index - 1);
+    const early = this.stride(plain, index, before.before, plain.stride(index).step, 0);
     if (early.outcome !== undefined) return early.outcome;
-    const late = this.stride(plain, index - 1, early.state, plain.stride(index - 1).step, 1);
+    const late = this.stride(plain, index - 1, early.state, before.step, 1);
     return (
       late.outcome ?? this.endOr(plain, index, late.state, 1) ?? this.goOn(plain, index + 1, late.state, 2)
     );
   }
 
-  private doToOther(plain: Plain, index: number, valve: PartId): Outcome {
-    const { step } = plain.stride(index);
-    const done = this.stride(plain, index, plain.before(index), { ...step, part: valve }, 0);
+  private doToOther(plain: PlainDay, index: number, other: Step): Outcome {
+    const done = this.stride(plain, index, plain.moment(index).before, other, 0);
     return (
       done.outcome ?? this.endOr(plain, index, done.state, 0) ?? this.goOn(plain, index + 1, done.state, 1)
     );
   }
 
-  /** Go on from a stride in a state that may differ from the plain one, until something comes of it. */
-  private goOn(plain: Plain, from: number, start: State, later: number): Outcome {
-    const passed: string[] = [];
+  /**
+   * Go on from a stride in a state that may differ from the plain one, until something comes of it. Where a stride asks
+   * for nothing in which the state differs, it does what it does without the slip.
+   */
+  private goOn(plain: PlainDay, from: number, start: State, later: number): Outcome {
     let state = start;
-    let outcome: Outcome | undefined;
-    for (let index = from; outcome === undefined && index < plain.length; index += 1) {
-      const stride = plain.stride(index);
-      if (stride.nightBefore) state = afterNight(this.model, state);
-      if (same(state, plain.before(index))) outcome = { class: 'harmless', lasting: false };
-      else {
-        const key = stride.last || index === from ? `${index} ${keyOf(state)}` : undefined;
-        const known = key === undefined ? undefined : plain.known.get(key);
-        if (key !== undefined) passed.push(key);
-        const done: { readonly state: State; readonly outcome?: Outcome } =
-          known === undefined
-            ? this.stride(plain, index, state, stride.step, index)
-            : { state, outcome: known };
-        outcome = done.outcome ?? this.endOr(plain, index, done.state, index);
-        state = done.state;
+    let odd: Odd | undefined;
+    for (let index = from; index < plain.length; index += 1) {
+      const { step, last, nightBefore } = plain.stride(index);
+      const { before, after, doing } = plain.moment(index);
+      if (nightBefore) {
+        state = afterNight(this.model, odd?.beside(plain.moment(index - 1).after) ?? state);
+        odd = undefined;
       }
+      odd ??= Odd.in(state, before);
+      if (odd.isNothing) return { class: 'harmless', lasting: false };
+      let outcome: Outcome | undefined;
+      if (odd.isIn(plain.asked(index))) {
+        const done = this.stride(plain, index, odd.beside(before), step, index);
+        outcome = done.outcome;
+        odd = Odd.in(done.state, after);
+      } else odd = odd.without(doing.answer.after.given);
+      if (last && outcome === undefined && odd.isIn(plain.end(index).asked))
+        outcome = this.endOr(plain, index, odd.beside(after), index);
+      if (outcome !== undefined) return since(outcome, from - later);
     }
-    const found = outcome ?? {
-      class: 'harmless',
-      lasting: plain.length > 0 && !sameMatter(this.model, state, plain.after(plain.length - 1)),
-    };
-    for (const key of passed) plain.known.set(key, found);
-    return since(found, from - later);
+    if (plain.length === 0) return { class: 'harmless', lasting: false };
+    odd ??= Odd.in(state, plain.moment(plain.length - 1).after);
+    return { class: 'harmless', lasting: odd.isMatter(this.model.factsFrom) };
   }
 
   /**
@@ -169,81 +167,51 @@ class Trial {
    * shows something wrong has been done by then.
    */
   private stride(
-    plain: Plain,
+    plain: PlainDay,
     index: number,
     before: State,
     step: Step,
     stepsLater: number,
   ): { readonly state: State; readonly outcome?: Outcome } {
     const { procedure } = plain.stride(index);
-    const applied = apply(this.model, this.flows, before, step);
+    const done = this.experience.do(before, step);
+    const state = done.after;
     const where = { procedure, step };
-    const usual = plain.hitches(index);
-    const hitch = applied.hitches.find((each) => !usual.some((other) => other.what === each.what));
-    if (hitch?.kind === 'idle') return { state: applied.after, outcome: caught(where, hitch, stepsLater) };
-    const breach = breachesAt(this.model, this.flows, this.book, procedure, { step, ...applied }).find(
-      (each) => !plain.broken(index).has(each.rule.id),
-    );
+    const usual = plain.moment(index).hitches;
+    const hitch = done.hitches.find((each) => !usual.some((other) => other.what === each.what));
+    if (hitch?.kind === 'idle') return { state, outcome: caught(where, hitch, stepsLater) };
+    const breach = this.experience
+      .broken(procedure, done)
+      .answer.find((each) => !plain.broken(index).has(each.rule.id));
     if (breach !== undefined) {
-      const blind = isBlind(this.model, this.flows, breach.rule, {
-        model: this.model,
-        flows: this.flows,
-        procedure,
-        step,
-        ...applied,
-      });
-      return {
-        state: applied.after,
-        outcome: { class: 'critical', rule: breach.rule, what: breach.what, blind, at: where, stepsLater },
-      };
+      const { rule, what } = breach;
+      const blind = this.isBlind(rule, where, done);
+      return { state, outcome: { class: 'critical', rule, what, blind, at: where, stepsLater } };
     }
-    return hitch === undefined
-      ? { state: applied.after }
-      : { state: applied.after, outcome: caught(where, hitch, stepsLater) };
+    return hitch === undefined ? { state } : { state, outcome: caught(where, hitch, stepsLater) };
+  }
+
+  /** Whether a rule would not be broken by a step if only everything were known. */
+  private isBlind(rule: Rule, { procedure }: Where, done: Moment): boolean {
+    const { model, flows } = this.experience;
+    const view = new ViewOfStep({ model, flows, procedure, ...done });
+    return rule.atStep?.(viewAllKnown(view)) === undefined;
   }
 
   /** What the end of a procedure is held against, if this stride is its last. */
-  private endOr(plain: Plain, index: number, state: State, stepsLater: number): Outcome | undefined {
+  private endOr(plain: PlainDay, index: number, state: State, stepsLater: number): Outcome | undefined {
     const stride = plain.stride(index);
     if (!stride.last) return undefined;
-    const breach = breachesAtEnd(
-      this.model,
-      this.flows,
-      this.book,
-      stride.procedure,
-      state,
-      stride.parked,
-    ).find((each) => !plain.broken(index).has(each.rule.id));
+    const { procedure, parked } = stride;
+    const breach = harmful(this.experience.brokenAtEnd(procedure, state, parked).answer).find(
+      (each) => !plain.broken(index).has(each.rule.id),
+    );
     if (breach === undefined) return undefined;
-    const informed = breach.rule.atEnd?.({
-      model: this.model,
-      flows: this.flows,
-      procedure: stride.procedure,
-      state: allKnown(this.model, state),
-      parked: stride.parked,
-    });
-    return {
-      class: 'critical',
-      rule: breach.rule,
-      what: breach.what,
-      blind: informed === undefined,
-      at: stride,
-      stepsLater,
-    };
+    const { model, flows } = this.experience;
+    const { rule, what } = breach;
+    const informed = rule.atEnd?.({ model, flows, procedure, state: allKnown(model, state), parked });
+    return { class: 'critical', rule, what, blind: informed === undefined, at: stride, stepsLater };
   }
-}
-
-/** Whether a rule would not be broken if only everything were known. */
-function isBlind(model: Model, flows: Flows, rule: Rule, seen: Seen): boolean {
-  const known = {
-    ...seen,
-    model,
-    flows,
-    before: allKnown(model, seen.before),
-    during: allKnown(model, seen.during),
-    after: allKnown(model, seen.after),
-  };
-  return rule.atStep?.(new ViewOfStep(known)) === undefined;
 }
 
 function caught(by: Where, hitch: Hitch, stepsLater: number): Outcome {

@@ -4,12 +4,65 @@ import type { FactKey } from '../procedure/facts';
 import type { Model, SlotsByPart } from './model';
 import { content, level, no, open, pressure, shut, yes } from './values';
 
-/** The bytes of a state, to be read through `Model.slots`. A state is never changed once it is made. */
-export type State = Uint8Array;
+/**
+ * Which bytes of a state something depended on: those that were asked for, less those that it had set itself before. One
+ * list of what was asked for is shared by a state and everything that is made from it.
+ */
+export class Notes {
+  constructor(
+    /** By slot, 1 where the byte was asked for. */
+    readonly asked: Uint8Array,
+    /** By slot, 1 where the byte was set since, so that asking for it depends on nothing. */
+    readonly given: Uint8Array,
+  ) {}
+
+  /** Notes of nothing yet, for states of a size. */
+  static empty(size: number): Notes {
+    return new Notes(new Uint8Array(size), new Uint8Array(size));
+  }
+
+  ask(slot: number): void {
+    if (this.given[slot] === 0) this.asked[slot] = 1;
+  }
+
+  /** The same list of what was asked for, and a list of its own of what was set. */
+  further(): Notes {
+    return new Notes(this.asked, this.given.slice());
+  }
+}
+
+/** The bytes of a state, to be read through `Model.slots`, and whoever takes notes of that. Never changed once it is made. */
+export class State {
+  constructor(
+    readonly bytes: Uint8Array,
+    readonly notes?: Notes,
+  ) {}
+
+  /** A copy to be changed. */
+  draft(): Draft {
+    return new Draft(this.bytes.slice(), this.notes?.further());
+  }
+}
+
+/** A state in the making. */
+export class Draft extends State {
+  set(slot: number, value: number): void {
+    this.bytes[slot] = value;
+    if (this.notes !== undefined) this.notes.given[slot] = 1;
+  }
+
+  /** Whether a byte is another than in the state this was drafted from. That is not asked of a byte that was not set. */
+  hasChanged(slot: number | undefined, origin: State): boolean {
+    if (slot === undefined || this.notes?.given[slot] === 0) return false;
+    return at(origin, slot) !== at(this, slot);
+  }
+}
 
 /** The byte at a slot; a part without a slot is nothing. */
 export function at(state: State, slot: number | undefined): number {
-  return slot === undefined ? 0 : (state[slot] ?? 0);
+  if (slot === undefined) return 0;
+  state.notes?.ask(slot);
+  return state.bytes[slot] ?? 0;
 }
 
 /** The byte of a part. */
@@ -53,7 +106,7 @@ export function flamesIn(model: Model, state: State): readonly PartId[] {
 
 /** Whether anything burns at all. */
 export function anyFlame(model: Model, state: State): boolean {
-  for (const slot of model.slots.flame.values()) if (state[slot] !== no) return true;
+  for (const slot of model.slots.flame.values()) if (at(state, slot) !== no) return true;
   return false;
 }
 
@@ -65,19 +118,20 @@ export function isHot(model: Model, state: State, vaporizer: PartId): boolean {
 /** The same bytes. */
 export function same(a: State, b: State): boolean {
   if (a === b) return true;
-  for (let index = 0; index < a.length; index += 1) if (a[index] !== b[index]) return false;
+  for (let index = 0; index < a.bytes.length; index += 1) if (a.bytes[index] !== b.bytes[index]) return false;
   return true;
 }
 
 /** The same in everything that can be touched, whatever people know. */
 export function sameMatter(model: Model, a: State, b: State): boolean {
-  for (let index = 0; index < model.factsFrom; index += 1) if (a[index] !== b[index]) return false;
+  for (let index = 0; index < model.factsFrom; index += 1)
+    if (a.bytes[index] !== b.bytes[index]) return false;
   return true;
 }
 
 /** A state as a key for maps. */
-export function keyOf(state: State): string {
-  return String.fromCharCode(...new Uint16Array(state.buffer, state.byteOffset, state.length >> 1));
+export function keyOf({ bytes }: State): string {
+  return String.fromCharCode(...new Uint16Array(bytes.buffer, bytes.byteOffset, bytes.length >> 1));
 }
 
 /**
@@ -86,16 +140,16 @@ export function keyOf(state: State): string {
  */
 export function parkedState(model: Model): State {
   const { car, slots } = model;
-  const state = new Uint8Array(model.size);
-  for (const [id, slot] of slots.valve) state[slot] = car.spec.valves[id]?.parked === 'open' ? open : shut;
-  for (const slot of slots.content.values()) state[slot] = content.doubtful;
-  for (const id of model.chargedTanks) state[slots.pressure.get(id) ?? 0] = pressure.unknown;
-  for (const slot of slots.cap.values()) state[slot] = yes;
-  for (const [id, slot] of slots.lock) state[slot] = id === car.spec.engine['throttle-lock'] ? yes : no;
+  const bytes = new Uint8Array(model.size);
+  for (const [id, slot] of slots.valve) bytes[slot] = car.spec.valves[id]?.parked === 'open' ? open : shut;
+  for (const slot of slots.content.values()) bytes[slot] = content.doubtful;
+  for (const id of model.chargedTanks) bytes[slots.pressure.get(id) ?? 0] = pressure.unknown;
+  for (const slot of slots.cap.values()) bytes[slot] = yes;
+  for (const [id, slot] of slots.lock) bytes[slot] = id === car.spec.engine['throttle-lock'] ? yes : no;
   for (const [id, slot] of slots.control)
-    state[slot] = car.spec.controls[id]?.kind === 'parking-brake' ? yes : no;
-  state[slots.level] = level.doubtful;
-  return state;
+    bytes[slot] = car.spec.controls[id]?.kind === 'parking-brake' ? yes : no;
+  bytes[slots.level] = level.doubtful;
+  return new State(bytes);
 }
 
 /**
@@ -122,9 +176,8 @@ export function situationOf(model: Model, state: State): string {
     slots.ranDry,
     slots.flowed,
   ];
-  const flow = state.slice(0, model.flowSize);
-  for (const slot of slots.content.values())
-    if (at(flow, slot) === content.enough) flow[slot] = content.doubtful;
+  const flow = state.bytes.slice(0, model.flowSize);
+  for (const slot of slots.content.values()) if (flow[slot] === content.enough) flow[slot] = content.doubtful;
   return String.fromCharCode(
     ...flow,
     ...also.map((slot) => at(state, slot)),

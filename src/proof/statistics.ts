@@ -1,7 +1,6 @@
 /** How much was tried, and what came of it. */
 import { type Chain, countStates } from './chain';
 import type { Escape } from './escape';
-import type { Flows } from './flows';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
 import { type SlipKind, slipKinds, type TriedSlip } from './slip';
@@ -25,7 +24,6 @@ export interface Statistics {
   readonly rules: number;
   readonly runs: number;
   readonly states: number;
-  readonly flowStates: number;
   readonly slips: readonly SlipCount[];
   /** Share of the slips that matter (all but the harmless) which somebody notices before harm; 1 if none matters. */
   readonly shareCaught: number;
@@ -39,7 +37,6 @@ export interface Statistics {
 /** Count. */
 export function statisticsOf(
   model: Model,
-  flows: Flows,
   rules: number,
   chain: Chain,
   slips: readonly TriedSlip[],
@@ -55,7 +52,6 @@ export function statisticsOf(
     rules,
     runs: chain.runs.length,
     states: countStates(chain),
-    flowStates: flows.size,
     slips: counts,
     shareCaught: matter === 0 ? 1 : caught / matter,
     situations: wayOut?.tried ?? 0,

@@ -75,7 +75,7 @@ const contraries: Readonly<Partial<Record<FactKey, Contrary>>> = {
   'flame-good': ({ model, draft }, burner) =>
     burns(model, draft, burner) ? undefined : `${nameOf(model, burner)} does not burn`,
   'burner-aired': ({ model, flows, draft }) => {
-    const fed = model.mains.find((id) => flows.in(draft).fed.includes(id));
+    const fed = model.mains.find((id) => flows.fed(draft).includes(id));
     return fed === undefined ? undefined : `fuel still comes to ${nameOf(model, fed)}`;
   },
   'fires-out': needsNoFlame,

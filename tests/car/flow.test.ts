@@ -7,6 +7,7 @@ import {
   carryingFuel,
   type FlowState,
   fuelRoutes,
+  isReached,
   live,
   type Piped,
   type PipeFilter,
@@ -106,6 +107,8 @@ describe('live', () => {
           const expected = untilNothingChanges(plant, each, use);
           expect([...found.parts].sort()).toEqual([...expected.parts].sort());
           expect([...found.pipes].sort()).toEqual([...expected.pipes].sort());
+          for (const id of plant.parts.keys())
+            expect(isReached(plant, each, id, use)).toBe(expected.parts.has(id));
         },
       ),
       { numRuns: 500 },

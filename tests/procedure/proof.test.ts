@@ -1,9 +1,8 @@
 /** The procedures of every small shape of car pass the proof of a whole day: each is run from every state that can come before it. */
 import { describe, expect, test } from 'vitest';
 import { chain } from '../../src/proof/chain';
-import { ruleBook } from '../../src/proof/check';
+import { Experience } from '../../src/proof/experience';
 import { dayFindings } from '../../src/proof/findings';
-import { Flows } from '../../src/proof/flows';
 import { modelOf } from '../../src/proof/model';
 import { smallCar, smallCars } from '../helpers/smallCars';
 import { theDay } from '../proof/library';
@@ -14,7 +13,7 @@ describe('a day with', () => {
   test.each(Object.entries(smallCars))('%s', (_, patches) => {
     const car = smallCar(...patches);
     const model = modelOf(car);
-    const day = chain(model, new Flows(model), ruleBook(model), proceduresOf(car, library), theDay());
+    const day = chain(new Experience(model), proceduresOf(car, library), theDay());
     expect(day.runs.length).toBeGreaterThan(20);
     expect(day.unreached.map((each) => each.id)).toEqual([]);
     expect([

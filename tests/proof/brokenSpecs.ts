@@ -4,11 +4,11 @@ import { buildCar } from '../../src/car/build';
 import { hasErrors } from '../../src/diagnostic/diagnostic';
 import { expandProcedures } from '../../src/procedure/expand';
 import { chain } from '../../src/proof/chain';
-import { breachesOfCar, ruleBook } from '../../src/proof/check';
+import { breachesOfCar } from '../../src/proof/check';
 import { emergencyRuns } from '../../src/proof/emergencies';
 import { wayOutOf } from '../../src/proof/escape';
+import { Experience } from '../../src/proof/experience';
 import { carFindings, dayFindings, wayOutFindings } from '../../src/proof/findings';
-import { Flows } from '../../src/proof/flows';
 import { modelOf } from '../../src/proof/model';
 import { stepFaults } from '../../src/proof/stepFaults';
 import { valvesNotKnown } from '../../src/proof/valvesKnown';
@@ -146,22 +146,21 @@ export function refusalOf(name: string, { text }: BrokenSpec): string | undefine
   const expanded = expandProcedures(car, library, { system: car.spec.print.units.first });
   if (!expanded.ok) return expanded.problems[0]?.code ?? 'procedures';
   const model = modelOf(car);
-  const flows = new Flows(model);
-  const book = ruleBook(model);
-  const day = chain(model, flows, book, expanded.value, theDay());
+  const experience = new Experience(model);
+  const day = chain(experience, expanded.value, theDay());
   const wayOut = expanded.value.find((procedure) => procedure.id === theDay().wayOut);
   const emergencies = {
-    runs: emergencyRuns(model, flows, book, expanded.value, day),
+    runs: emergencyRuns(experience, expanded.value, day),
     of: new Map(),
     unreached: [],
   };
   const found = [
-    ...carFindings(model, breachesOfCar(model, book)),
+    ...carFindings(model, breachesOfCar(model, experience.book)),
     ...stepFaults(model, expanded.value),
     ...dayFindings(model, day),
     ...dayFindings(model, emergencies),
     ...valvesNotKnown(model, day),
-    ...wayOutFindings(model, wayOut, wayOut === undefined ? undefined : wayOutOf(model, flows, day, wayOut)),
+    ...wayOutFindings(model, wayOut, wayOut === undefined ? undefined : wayOutOf(experience, day, wayOut)),
     ...expanded.remarks,
     ...loaded.remarks,
   ];

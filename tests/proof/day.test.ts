@@ -1,9 +1,8 @@
 /** The order of the day: its file, the usual day, what follows what, what is reached. */
 import { describe, expect, test } from 'vitest';
 import { chain, countStates } from '../../src/proof/chain';
-import { ruleBook } from '../../src/proof/check';
 import { readDay } from '../../src/proof/day';
-import { Flows } from '../../src/proof/flows';
+import { Experience } from '../../src/proof/experience';
 import { modelOf } from '../../src/proof/model';
 import { sequels, usualDay } from '../../src/proof/usual';
 import { putIn, step, without } from './edits';
@@ -43,8 +42,8 @@ describe('a day of Marigold', () => {
   const { car, procedures } = demo('marigold');
   const model = modelOf(car);
   const daily = procedures.filter((procedure) => procedure.phase !== 'emergency');
-  const flows = new Flows(model);
-  const day = chain(model, flows, ruleBook(model), procedures, theDay());
+  const experience = new Experience(model);
+  const day = chain(experience, procedures, theDay());
 
   test('goes its usual way', () => {
     expect(usualDay(procedures, theDay()).map((procedure) => procedure.id)).toEqual([
@@ -78,7 +77,7 @@ describe('a day of Marigold', () => {
   });
 
   test('meets hundreds of states, and always the same number', () => {
-    const again = chain(model, new Flows(model), ruleBook(model), procedures, theDay());
+    const again = chain(new Experience(model), procedures, theDay());
     expect(countStates(again)).toBe(countStates(day));
     expect(countStates(day)).toBeGreaterThan(500);
   });
@@ -97,7 +96,7 @@ describe('a day of Marigold', () => {
       undefined,
       step({ id: 'forget', action: 'open', part: 'pilot-needle-valve' }),
     );
-    const wrong = chain(model, flows, ruleBook(model), edits(procedures), theDay());
+    const wrong = chain(experience, edits(procedures), theDay());
     expect(
       wrong.runs.some(
         (run) =>
@@ -111,9 +110,7 @@ describe('a day of Marigold', () => {
     const lost = procedures.map((procedure) =>
       procedure.id === 'soak' ? { ...procedure, after: ['nowhere'] } : procedure,
     );
-    expect(
-      chain(model, flows, ruleBook(model), lost, theDay()).unreached.map((procedure) => procedure.id),
-    ).toContain('soak');
+    expect(chain(experience, lost, theDay()).unreached.map((procedure) => procedure.id)).toContain('soak');
     expect(() => without('soak', 'no-such-step')(procedures)).toThrow();
   });
 

@@ -2,8 +2,7 @@
 import type { Car } from '../../src/car/car';
 import type { Procedure, Procedures, Step } from '../../src/procedure/procedure';
 import { chain } from '../../src/proof/chain';
-import { ruleBook } from '../../src/proof/check';
-import { Flows } from '../../src/proof/flows';
+import { Experience } from '../../src/proof/experience';
 import { modelOf } from '../../src/proof/model';
 import { theDay } from './library';
 
@@ -108,7 +107,7 @@ export function brokenIn(
   procedures: Procedures,
 ): { readonly rules: ReadonlySet<string>; readonly snags: readonly string[] } {
   const model = modelOf(car);
-  const day = chain(model, new Flows(model), ruleBook(model), procedures, theDay());
+  const day = chain(new Experience(model), procedures, theDay());
   return {
     rules: new Set(day.runs.flatMap((run) => run.breaches.map((breach) => breach.rule.id))),
     snags: [

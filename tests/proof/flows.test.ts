@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Car, PartId } from '../../src/car/car';
-import { Flows } from '../../src/proof/flows';
+import { Flows, type Stream } from '../../src/proof/flows';
 import { type Model, modelOf } from '../../src/proof/model';
-import { parkedState, type State } from '../../src/proof/state';
+import { at, of, parkedState, type State } from '../../src/proof/state';
 import { demo } from './library';
 
 /** Mark parts as wet until nothing changes any more. */
@@ -16,12 +16,12 @@ function wet(
   carries: readonly string[],
 ): ReadonlySet<PartId> {
   const found = new Set(sources);
-  const moving = state[model.slots.motion] !== 0;
+  const moving = at(state, model.slots.motion) !== 0;
   const lets = (id: PartId): boolean => {
     const kind = car.parts.get(id)?.kind;
-    if (kind === 'valve') return state[model.slots.valve.get(id) ?? 0] !== 0;
+    if (kind === 'valve') return of(state, model.slots.valve, id) !== 0;
     if (kind === 'pump')
-      return state[model.slots.pump.get(id) ?? 0] !== 0 || (moving && car.spec.pumps[id]?.drive === 'engine');
+      return of(state, model.slots.pump, id) !== 0 || (moving && car.spec.pumps[id]?.drive === 'engine');
     if (kind === 'device')
       return !['relief-valve', 'safety-valve'].includes(car.spec.devices[id]?.kind ?? '');
     return !['tank', 'burner', 'outside'].includes(kind ?? '') || sources.includes(id);
@@ -48,30 +48,35 @@ describe.each(['marigold', 'thimble', 'heron'])('%s', (name) => {
       level: fc.integer({ min: 0, max: 3 }),
     })
     .map((drawn) => {
-      const made = parkedState(model);
-      for (const slot of model.slots.valve.values()) made[slot] = drawn.open.includes(slot) ? 2 : 0;
-      for (const slot of model.slots.pump.values()) made[slot] = drawn.pumping.includes(slot) ? 1 : 0;
-      for (const [id, slot] of model.slots.content) made[slot] = drawn.holding.includes(id) ? 2 : 0;
-      made[model.slots.motion] = drawn.motion;
-      made[model.slots.steam] = drawn.steam;
-      made[model.slots.level] = drawn.level;
+      const made = parkedState(model).draft();
+      for (const slot of model.slots.valve.values()) made.set(slot, drawn.open.includes(slot) ? 2 : 0);
+      for (const slot of model.slots.pump.values()) made.set(slot, drawn.pumping.includes(slot) ? 1 : 0);
+      for (const [id, slot] of model.slots.content) made.set(slot, drawn.holding.includes(id) ? 2 : 0);
+      made.set(model.slots.motion, drawn.motion);
+      made.set(model.slots.steam, drawn.steam);
+      made.set(model.slots.level, drawn.level);
       return made;
     });
 
   test('fuel, water and steam reach what a simple search says, and burners are fed accordingly', () => {
     const holds = (made: State, water: boolean) =>
       [...model.slots.content].flatMap(([id, slot]) =>
-        made[slot] !== 0 && (car.spec.tanks[id]?.holds === 'water') === water ? [id] : [],
+        at(made, slot) !== 0 && (car.spec.tanks[id]?.holds === 'water') === water ? [id] : [],
       );
     fc.assert(
       fc.property(state, (made) => {
-        const flow = flows.in(made);
         const fuel = wet(car, model, made, holds(made, false), ['main fuel', 'pilot fuel']);
-        expect(new Set(flow.fuel.parts)).toEqual(fuel);
-        expect(flow.fed).toEqual(model.burners.filter((id) => fuel.has(id)));
-        expect(new Set(flow.water().parts)).toEqual(wet(car, model, made, holds(made, true), ['water']));
-        const boiler = made[model.slots.steam] === 0 || made[model.slots.level] === 0 ? [] : ['boiler'];
-        expect(new Set(flow.steam().parts)).toEqual(wet(car, model, made, boiler, ['steam', 'exhaust']));
+        const reached = (stream: Stream) =>
+          new Set([...car.parts.keys()].filter((id) => flows.reaches(stream, id, made)));
+        expect(reached('fuel')).toEqual(fuel);
+        expect(flows.fed(made)).toEqual(model.burners.filter((id) => fuel.has(id)));
+        expect([...flows.fuelPipes(made)].map((index) => car.plant.pipes[index]?.to)).toEqual(
+          expect.arrayContaining([...fuel].filter((id) => !holds(made, false).includes(id))),
+        );
+        expect(reached('water')).toEqual(wet(car, model, made, holds(made, true), ['water']));
+        const { steam, level } = model.slots;
+        const boiler = at(made, steam) === 0 || at(made, level) === 0 ? [] : ['boiler'];
+        expect(reached('steam')).toEqual(wet(car, model, made, boiler, ['steam', 'exhaust']));
       }),
       { numRuns: 150 },
     );

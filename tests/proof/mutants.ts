@@ -8,14 +8,13 @@
 import type { PartId } from '../../src/car/car';
 import type { Procedure, Procedures, Step } from '../../src/procedure/procedure';
 import { type Chain, chain } from '../../src/proof/chain';
-import { breachesAt, breachesAtEnd, type RuleBook, ruleBook } from '../../src/proof/check';
 import type { Day } from '../../src/proof/day';
-import { Flows } from '../../src/proof/flows';
+import { Experience } from '../../src/proof/experience';
 import { missingCautions } from '../../src/proof/hazards';
 import { type Model, modelOf } from '../../src/proof/model';
-import { differences, simulate } from '../../src/proof/simulate';
 import { keyOf, type State } from '../../src/proof/state';
 import { stepFaults } from '../../src/proof/stepFaults';
+import { differences } from '../../src/proof/trace';
 import { lowLevel } from '../../src/proof/truths';
 import { valvesNotKnown } from '../../src/proof/valvesKnown';
 import { demo, theDay } from './library';
@@ -117,8 +116,7 @@ function neighbours(model: Model, step: Step): readonly PartId[] {
 export class Bench {
   readonly model: Model;
   readonly procedures: Procedures;
-  private readonly flows: Flows;
-  private readonly book: RuleBook;
+  private readonly experience: Experience;
   private readonly day: Day;
   private readonly right: Chain;
   private readonly known: ReadonlySet<string>;
@@ -127,10 +125,9 @@ export class Bench {
     const { car, procedures } = demo(name);
     this.model = modelOf(car);
     this.procedures = procedures;
-    this.flows = new Flows(this.model);
-    this.book = ruleBook(this.model);
+    this.experience = new Experience(this.model);
     this.day = theDay();
-    this.right = chain(this.model, this.flows, this.book, procedures, this.day);
+    this.right = chain(this.experience, procedures, this.day);
     this.known = new Set(this.faults(this.right));
   }
 
@@ -149,26 +146,26 @@ export class Bench {
     const procedures = this.procedures.map((procedure) =>
       procedure.id === mutant.procedure.id ? mutant.procedure : procedure,
     );
-    const day = chain(this.model, this.flows, this.book, procedures, this.day);
+    const day = chain(this.experience, procedures, this.day);
     const [first] = this.faults(day).filter((each) => !this.known.has(each));
     return first === undefined ? alone : { is: 'refused', by: first };
   }
 
   private alone({ procedure }: Mutant): Fate {
-    const { model, flows, book } = this;
+    const { model, experience } = this;
     const runs = this.right.of.get(procedure.id) ?? [];
     const ends = new Map<string, State>();
     const rightEnds = new Map(runs.map((run) => [keyOf(run.trace.end), run.trace.end]));
     let cautions: Fate | undefined;
     for (const run of runs) {
-      const trace = simulate(model, flows, procedure, run.trace.start);
+      const trace = experience.leg(procedure, run.trace.start);
       const cut =
         run.brokenOffAt === undefined
           ? -1
           : trace.moments.findIndex((moment) => moment.hitches.some((hitch) => hitch.what === lowLevel));
       const moments = cut < 0 ? trace.moments : trace.moments.slice(0, cut + 1);
-      for (const moment of moments) {
-        const [breach] = breachesAt(model, flows, book, procedure, moment, true);
+      for (const [index, moment] of moments.entries()) {
+        const [breach] = trace.found(index);
         if (breach !== undefined) return { is: 'refused', by: `${breach.rule.id}: ${breach.what}` };
         const hitch = moment.hitches.find(
           (each) => each.kind !== 'idle' && !(run.brokenOffAt !== undefined && each.what === lowLevel),
@@ -176,24 +173,16 @@ export class Bench {
         if (hitch !== undefined) return { is: 'refused', by: `${moment.step.id}: ${hitch.what}` };
       }
       if (run.brokenOffAt === undefined) {
-        const [breach] = breachesAtEnd(
-          model,
-          flows,
-          book,
+        const [breach] = experience.brokenAtEnd(
           procedure,
           trace.end,
           this.day.parkedAfter.has(procedure.id),
-        );
+        ).answer;
         if (breach !== undefined) return { is: 'refused', by: `${breach.rule.id}: ${breach.what}` };
       }
       const end = moments.at(-1)?.after ?? trace.start;
       ends.set(keyOf(end), end);
-      const [caution] = missingCautions(
-        model,
-        flows,
-        { runs: [{ ...run, procedure, trace }], of: new Map(), unreached: [] },
-        this.day,
-      );
+      const [caution] = missingCautions(experience, { runs: [{ ...run, procedure, trace }] }, this.day);
       if (caution !== undefined) cautions = { is: 'refused', by: caution.message };
     }
     if (cautions !== undefined) return cautions;

@@ -2,8 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Procedures } from '../../src/procedure/procedure';
 import { chain } from '../../src/proof/chain';
-import { ruleBook } from '../../src/proof/check';
-import { Flows } from '../../src/proof/flows';
+import { Experience } from '../../src/proof/experience';
 import { modelOf } from '../../src/proof/model';
 import type { SlipKind, TriedSlip } from '../../src/proof/slip';
 import { trySlips } from '../../src/proof/slips';
@@ -12,10 +11,8 @@ import { demo, theDay } from './library';
 const { car, procedures } = demo('marigold');
 
 function tryAll(all: Procedures): readonly TriedSlip[] {
-  const model = modelOf(car);
-  const flows = new Flows(model);
-  const book = ruleBook(model);
-  return trySlips(model, flows, book, all, theDay(), chain(model, flows, book, all, theDay()));
+  const experience = new Experience(modelOf(car));
+  return trySlips(experience, all, theDay(), chain(experience, all, theDay()));
 }
 
 const tried = tryAll(procedures);
@@ -97,8 +94,7 @@ test('harm found by going on step by step is harm found by the chain, and the ot
   const critical = tried.filter(
     ({ slip, outcome: came }) => slip.kind === 'left out' && came.class === 'critical',
   );
-  const model = modelOf(car);
-  const book = ruleBook(model);
+  const experience = new Experience(modelOf(car));
   const sample = critical.filter((_, index) => index % 6 === 0);
   expect(sample.length).toBeGreaterThan(6);
   for (const { slip } of sample) {
@@ -107,7 +103,7 @@ test('harm found by going on step by step is harm found by the chain, and the ot
         ? { ...procedure, steps: procedure.steps.filter((step) => step !== slip.step) }
         : procedure,
     );
-    const day = chain(model, new Flows(model), book, without, theDay());
+    const day = chain(experience, without, theDay());
     expect(
       day.runs.some((run) => run.breaches.length > 0 || run.snags.length > 0),
       slip.step?.id,

@@ -3,7 +3,7 @@ import type { PartId } from '../../car/car';
 import type { Step } from '../../procedure/procedure';
 import type { Flows } from '../flows';
 import type { Model } from '../model';
-import type { State } from '../state';
+import type { Draft, State } from '../state';
 
 /**
  * Why a step does not go as it is written.
@@ -23,7 +23,7 @@ export interface Act {
   readonly flows: Flows;
   readonly step: Step;
   readonly before: State;
-  readonly draft: State;
+  readonly draft: Draft;
   readonly hitches: Hitch[];
   /** Burners lit in this very step. */
   readonly lighting: PartId[];
@@ -36,7 +36,7 @@ export type Effect = (act: Act) => void;
 
 /** Set a byte, if the part has one. */
 export function put(act: Act, slot: number | undefined, value: number): void {
-  if (slot !== undefined) act.draft[slot] = value;
+  if (slot !== undefined) act.draft.set(slot, value);
 }
 
 /** Note that the step cannot be done. */

@@ -29,7 +29,7 @@ function turn(value: number): Effect {
     const { part } = step;
     if (part === undefined) return;
     const slot = model.slots.control.get(part) ?? model.slots.pump.get(part);
-    if (slot !== undefined) draft[slot] = value;
+    if (slot !== undefined) draft.set(slot, value);
   };
 }
 

@@ -28,7 +28,7 @@ export const putOut: Effect = (act) => {
   if (
     model.burners.includes(step.part) &&
     burns(model, draft, step.part) &&
-    flows.in(draft).fed.includes(step.part)
+    flows.fed(draft).includes(step.part)
   ) {
     act.hitches.push({ kind: 'contrary', what: `${nameOf(model, step.part)} still burns` });
   } else put(act, model.slots.flame.get(step.part), no);
@@ -48,7 +48,7 @@ export function catchFire(act: Act): void {
   for (const burner of act.lighting) {
     if (burns(model, draft, burner)) {
       if (act.step.action === 'light') idle(act, `${nameOf(model, burner)} burns already`);
-    } else if (!flows.in(draft).fed.includes(burner)) cannot(act, `no fuel reaches ${nameOf(model, burner)}`);
+    } else if (!flows.fed(draft).includes(burner)) cannot(act, `no fuel reaches ${nameOf(model, burner)}`);
     else if (!canBeLit(model, draft, burner))
       cannot(
         act,

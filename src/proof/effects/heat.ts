@@ -18,7 +18,7 @@ export function soak(act: Act, minutes: number | undefined): void {
   for (const [id, slot] of model.slots.heat) {
     const needed = model.heatNeeded.get(id) ?? 1;
     if (isHeated(model, draft, id))
-      draft[slot] = Math.min(needed, minutes === undefined ? needed : at(draft, slot) + minutes);
+      draft.set(slot, Math.min(needed, minutes === undefined ? needed : at(draft, slot) + minutes));
   }
 }
 

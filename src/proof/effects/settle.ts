@@ -18,48 +18,48 @@ export function settle(act: Act): void {
 function losePressure({ model, draft }: Act): void {
   for (const [tank, slot] of model.slots.pressure) {
     const vent = model.car.spec.tanks[tank]?.['vent-valve'];
+    if (at(draft, slot) === pressure.none) continue;
     const opened =
       at(draft, model.slots.cap.get(tank)) === no ||
       (vent !== undefined && of(draft, model.slots.valve, vent) !== shut);
-    if (opened) draft[slot] = pressure.none;
+    if (opened) draft.set(slot, pressure.none);
   }
 }
 
 function starve({ model, flows, draft }: Act): void {
   const lit = model.burners.filter((id) => burns(model, draft, id));
   if (lit.length === 0) return;
-  const { fed } = flows.in(draft);
-  for (const id of lit) if (!fed.includes(id)) draft[model.slots.flame.get(id) ?? 0] = no;
+  const fed = flows.fed(draft);
+  for (const id of lit) if (!fed.includes(id)) draft.set(model.slots.flame.get(id) ?? 0, no);
 }
 
 function cool({ model, draft }: Act): void {
   for (const [id, slot] of model.slots.heat)
-    if (at(draft, slot) > 0 && !isHeated(model, draft, id)) draft[slot] = 0;
+    if (at(draft, slot) > 0 && !isHeated(model, draft, id)) draft.set(slot, 0);
 }
 
 /** Fuel that runs into a burner which does not burn lies there, and its vapour hangs there. */
 function soilBurners({ model, flows, draft }: Act): void {
-  if (!flows.in(draft).fed.some((id) => !burns(model, draft, id))) return;
-  draft[model.slots.vapour] = yes;
-  draft[model.slots.spilt] = yes;
+  if (!flows.fed(draft).some((id) => !burns(model, draft, id))) return;
+  draft.set(model.slots.vapour, yes);
+  draft.set(model.slots.spilt, yes);
 }
 
 function runDry({ model, draft }: Act): void {
-  if (at(draft, model.slots.level) <= level.low && model.mains.some((id) => burns(model, draft, id)))
-    draft[model.slots.ranDry] = yes;
+  if (model.mains.some((id) => burns(model, draft, id)) && at(draft, model.slots.level) <= level.low)
+    draft.set(model.slots.ranDry, yes);
 }
 
 function flowThroughSuperheater({ model, flows, draft }: Act): void {
-  if (!model.mains.some((id) => burns(model, draft, id))) draft[model.slots.flowed] = no;
-  else if (at(draft, model.slots.steam) !== steam.none && flows.in(draft).steam().parts.has('engine'))
-    draft[model.slots.flowed] = yes;
+  if (!model.mains.some((id) => burns(model, draft, id))) draft.set(model.slots.flowed, no);
+  else if (at(draft, model.slots.steam) !== steam.none && flows.reaches('steam', 'engine', draft))
+    draft.set(model.slots.flowed, yes);
 }
 
 /** On the road water and fuel are used, so that what was read in a tank is no longer true. */
 function use({ model, draft, before }: Act): void {
-  const runs =
-    at(draft, model.slots.motion) === motion.running && at(before, model.slots.motion) !== motion.running;
-  if (!runs) return;
+  const { motion: slot } = model.slots;
+  if (!draft.hasChanged(slot, before) || at(draft, slot) !== motion.running) return;
   for (const slot of model.slots.content.values())
-    if (draft[slot] === content.enough) draft[slot] = content.doubtful;
+    if (at(draft, slot) === content.enough) draft.set(slot, content.doubtful);
 }

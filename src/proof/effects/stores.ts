@@ -13,41 +13,15 @@ export function feedsBoiler(model: Model, flows: Flows, state: State, pump: Part
   if (moves !== 'water' || (bypass !== undefined && of(state, model.slots.valve, bypass) !== shut))
     return false;
   const worked = working(model, state, pump);
-  const reached = flows.in(worked).water();
-  return reached.parts.has(pump) && leadsTo(model, worked, pump, 'boiler', 'water');
-}
-
-/** Whether the way from a pump to a part stands open. */
-function leadsTo(
-  model: Model,
-  state: State,
-  pump: PartId,
-  to: PartId,
-  fluid: 'water' | 'air' | 'main fuel',
-): boolean {
-  const openValves = [...model.slots.valve].flatMap(([id, slot]) => (at(state, slot) === shut ? [] : [id]));
-  const use = fluid === 'main fuel' ? carrying('main fuel', 'pilot fuel') : carrying(fluid);
-  const devices = Object.entries(model.car.spec.devices).flatMap(([id, each]) =>
-    each.kind === 'relief-valve' || each.kind === 'safety-valve' ? [] : [id],
-  );
-  return live(
-    model.car,
-    {
-      open: new Set(openValves),
-      passing: new Set(devices),
-      pumping: new Set([pump]),
-      sources: new Set([pump]),
-    },
-    use,
-  ).parts.has(to);
+  return flows.reaches('water', pump, worked) && flows.leads(pump, 'boiler', 'water', worked);
 }
 
 /** The state with one pump worked. */
 export function working(model: Model, state: State, pump: PartId): State {
   const slot = model.slots.pump.get(pump);
   if (slot === undefined || at(state, slot) !== no) return state;
-  const worked = state.slice();
-  worked[slot] = yes;
+  const worked = state.draft();
+  worked.set(slot, yes);
   return worked;
 }
 
@@ -106,12 +80,12 @@ function workPump(act: Act, id: PartId): void {
 function pumpFuel(act: Act, id: PartId): void {
   const { model, flows, draft } = act;
   const worked = working(model, draft, id);
-  if (!flows.in(worked).fuel.parts.has(id)) {
+  if (!flows.reaches('fuel', id, worked)) {
     cannot(act, `no fuel comes to ${nameOf(model, id)}`);
     return;
   }
   for (const tank of model.fuelTanks) {
-    if (!leadsTo(model, worked, id, tank, 'main fuel')) continue;
+    if (!flows.leads(id, tank, 'fuel', worked)) continue;
     put(act, model.slots.content.get(tank), content.enough);
     if (isVented(model, draft, tank))
       cannot(
@@ -132,11 +106,9 @@ export const charge: Effect = (act) => {
 /** Whether a pump, worked now, puts something into a tank: the way on is open, and fuel comes to it if it moves fuel. */
 function pressesInto({ model, flows, draft }: Act, id: PartId, tank: PartId): boolean {
   const { moves, bypass } = model.car.spec.pumps[id] ?? {};
-  if (moves === 'air') return leadsTo(model, draft, id, tank, 'air');
+  if (moves === 'air') return flows.leads(id, tank, 'air', draft);
   if (bypass !== undefined && of(draft, model.slots.valve, bypass) !== shut) return false;
-  return (
-    flows.in(working(model, draft, id)).fuel.parts.has(id) && leadsTo(model, draft, id, tank, 'main fuel')
-  );
+  return flows.reaches('fuel', id, working(model, draft, id)) && flows.leads(id, tank, 'fuel', draft);
 }
 
 function chargeTank(act: Act, tank: PartId): void {
@@ -208,8 +180,8 @@ export const blowDown: Effect = (act) => {
   const { model, step, draft } = act;
   const named = step.part === undefined ? undefined : model.slots.valve.get(step.part);
   if (named !== undefined) {
-    const during = draft.slice();
-    during[named] = open;
+    const during = draft.draft();
+    during.set(named, open);
     act.during = during;
   } else if (!model.car.spec.boiler['blow-down'].some((tap) => of(draft, model.slots.valve, tap) !== shut))
     cannot(act, 'no blow-down tap is open');

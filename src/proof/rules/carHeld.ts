@@ -1,4 +1,4 @@
-import { at, of } from '../state';
+import { at, of, type State } from '../state';
 import { no, steam } from '../values';
 import type { Rule } from './rule';
 
@@ -17,7 +17,7 @@ export const carHeld: Rule = {
   atStep: ({ model, before, after, procedure }) => {
     const { car, slots } = model;
     if (procedure.phase === 'emergency') return undefined;
-    const loose = (state: Uint8Array) =>
+    const loose = (state: State) =>
       at(state, slots.steam) !== steam.none &&
       at(state, slots.seat) === no &&
       at(state, slots.chocked) === no &&

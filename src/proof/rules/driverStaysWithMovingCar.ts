@@ -1,4 +1,4 @@
-import { at } from '../state';
+import { at, type State } from '../state';
 import { motion, no } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -13,7 +13,7 @@ export const driverStaysWithMovingCar: Rule = {
   onQuietSteps: true,
   appliesTo: everyCar,
   atStep: ({ model, before, after, procedure }) => {
-    const loose = (state: Uint8Array) =>
+    const loose = (state: State) =>
       at(state, model.slots.motion) !== motion.standing && at(state, model.slots.seat) === no;
     return procedure.phase !== 'emergency' && loose(after) && !loose(before)
       ? 'the car moves and the driver’s seat is empty'

@@ -13,7 +13,7 @@ export const fuelToUnlitBurner: Rule = {
   asks: [],
   appliesTo: everyCar,
   atStep: ({ model, flows, before, during, after, fedBefore, fedAfter, lighting }) => {
-    const fedDuring = during === after ? fedAfter : flows.in(during).fed;
+    const fedDuring = during === after ? fedAfter : flows.fed(during);
     for (const burner of model.burners) {
       const fed = fedAfter.includes(burner) || fedDuring.includes(burner);
       if (!fed || burns(model, after, burner)) continue;

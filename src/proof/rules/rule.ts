@@ -3,7 +3,7 @@ import type { PartId } from '../../car/car';
 import type { DiagnosticCode } from '../../diagnostic/catalogue';
 import type { FactKey } from '../../procedure/facts';
 import type { Procedure, Step } from '../../procedure/procedure';
-import type { Flow, Flows } from '../flows';
+import type { Flows } from '../flows';
 import type { Model } from '../model';
 import { burns, type State } from '../state';
 
@@ -11,7 +11,8 @@ import { burns, type State } from '../state';
 export interface StepView {
   readonly model: Model;
   readonly flows: Flows;
-  readonly procedure: Procedure;
+  /** All that a rule about steps may ask of the procedure: what it finds is remembered by that. */
+  readonly procedure: Pick<Procedure, 'phase'>;
   readonly step: Step;
   readonly before: State;
   readonly during: State;
@@ -81,7 +82,7 @@ export type Seen = Pick<
 export class ViewOfStep implements StepView {
   readonly model: Model;
   readonly flows: Flows;
-  readonly procedure: Procedure;
+  readonly procedure: Pick<Procedure, 'phase'>;
   readonly step: Step;
   readonly before: State;
   readonly during: State;
@@ -89,8 +90,8 @@ export class ViewOfStep implements StepView {
   readonly lighting: readonly PartId[];
   private lit: readonly PartId[] | undefined;
   private fedMains: readonly PartId[] | undefined;
-  private was: Flow | undefined;
-  private is: Flow | undefined;
+  private was: readonly PartId[] | undefined;
+  private is: readonly PartId[] | undefined;
 
   constructor({ model, flows, procedure, step, before, during, after, lighting }: Seen) {
     this.model = model;
@@ -104,13 +105,13 @@ export class ViewOfStep implements StepView {
   }
 
   get fedBefore(): readonly PartId[] {
-    this.was ??= this.flows.in(this.before);
-    return this.was.fed;
+    this.was ??= this.flows.fed(this.before);
+    return this.was;
   }
 
   get fedAfter(): readonly PartId[] {
-    this.is ??= this.flows.in(this.after);
-    return this.is.fed;
+    this.is ??= this.flows.fed(this.after);
+    return this.is;
   }
 
   get newlyLit(): readonly PartId[] {

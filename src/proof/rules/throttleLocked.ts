@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { at, of } from '../state';
+import { at, of, type State } from '../state';
 import { no, steam } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -14,7 +14,7 @@ export const throttleLocked: Rule = {
   onQuietSteps: true,
   appliesTo: everyCar,
   atStep: ({ model, before, after, procedure }) => {
-    const free = (state: Uint8Array) =>
+    const free = (state: State) =>
       at(state, model.slots.steam) !== steam.none &&
       at(state, model.slots.seat) === no &&
       of(state, model.slots.lock, model.car.spec.engine['throttle-lock']) === no;

@@ -1,11 +1,12 @@
 /** Steps done one by one on Marigold: what each act does, what stops it, what is noticed. */
 import { describe, expect, test } from 'vitest';
 import { type Applied, apply } from '../../src/proof/apply';
+import { Experience } from '../../src/proof/experience';
 import { Flows } from '../../src/proof/flows';
 import { afterNight } from '../../src/proof/lapses';
 import { modelOf } from '../../src/proof/model';
-import { showTrace, simulate } from '../../src/proof/simulate';
 import { at, burns, isHot, knows, of, parkedState, type State } from '../../src/proof/state';
+import { showTrace } from '../../src/proof/trace';
 import { content, level, motion, pressure, steam } from '../../src/proof/values';
 import { procedure, step } from './edits';
 import { demo } from './library';
@@ -281,9 +282,7 @@ test('a night leaves the car cold and little known', () => {
 test('a trace can be printed', () => {
   const shown = showTrace(
     model,
-    simulate(
-      model,
-      flows,
+    new Experience(model).leg(
       procedure(
         'light-up',
         [

@@ -1,15 +1,24 @@
-/** Stepping through a procedure: what each step makes of the car. */
+/** What stepping through a procedure makes of the car, and telling it in words. */
 import type { Procedure, Step } from '../procedure/procedure';
-import { type Applied, apply } from './apply';
+import type { Applied } from './apply';
 import { nameOf } from './effects/act';
-import type { Flows } from './flows';
+import type { Deed, Learnt } from './lessons';
 import type { Model } from './model';
-import { flamesIn, type State } from './state';
+import { at, flamesIn, type State } from './state';
 import { contents, levels, motions, positions, pressures, steams } from './values';
+
+/** What doing a step is, in all states that are alike to it. */
+export interface Doing extends Pick<Applied, 'lighting' | 'hitches'> {
+  readonly after: Deed;
+  /** Nothing if all is meanwhile as it is at the end. */
+  readonly during: Deed | undefined;
+}
 
 /** One step of a trace. */
 export interface Moment extends Applied {
   readonly step: Step;
+  /** What it was done by, and what that depends on. */
+  readonly doing: Learnt<Doing>;
 }
 
 /** A procedure stepped through from a state. */
@@ -20,23 +29,12 @@ export interface Trace {
   readonly end: State;
 }
 
-/** Step through a procedure. */
-export function simulate(model: Model, flows: Flows, procedure: Procedure, start: State): Trace {
-  let state = start;
-  const moments = procedure.steps.map((step): Moment => {
-    const applied = apply(model, flows, state, step);
-    state = applied.after;
-    return { step, ...applied };
-  });
-  return { procedure, start, moments, end: state };
-}
-
 /** What differs between two states, each a clause such as `pilot valve (P1): shut → open`. Facts are told by their keys. */
 export function differences(model: Model, before: State, after: State): readonly string[] {
   const found: string[] = [];
   for (const { name, slot, words } of namedSlots(model)) {
-    const was = before[slot] ?? 0;
-    const is = after[slot] ?? 0;
+    const was = at(before, slot);
+    const is = at(after, slot);
     if (was !== is) found.push(`${name}: ${words(was)} → ${words(is)}`);
   }
   return found;
@@ -45,7 +43,7 @@ export function differences(model: Model, before: State, after: State): readonly
 /** Everything of a state that is not at nothing, each a clause; facts left out. */
 export function describe(model: Model, state: State): readonly string[] {
   return namedSlots(model).flatMap(({ name, slot, words }) =>
-    slot >= model.factsFrom || (state[slot] ?? 0) === 0 ? [] : [`${name}: ${words(state[slot] ?? 0)}`],
+    slot >= model.factsFrom || at(state, slot) === 0 ? [] : [`${name}: ${words(at(state, slot))}`],
   );
 }
 

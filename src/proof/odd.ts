@@ -1,0 +1,54 @@
+/** In what a state differs from the one it is held beside: most often a single byte. */
+import type { State } from './state';
+
+/** The bytes of a state that are not those of another. */
+export class Odd {
+  private constructor(
+    private readonly slots: readonly number[],
+    private readonly values: readonly number[],
+  ) {}
+
+  /** What is odd in a state, beside the plain one. */
+  static in({ bytes }: State, plain: State): Odd {
+    const slots: number[] = [];
+    const values: number[] = [];
+    for (let slot = 0; slot < bytes.length; slot += 1) {
+      const value = bytes[slot] ?? 0;
+      if (value === plain.bytes[slot]) continue;
+      slots.push(slot);
+      values.push(value);
+    }
+    return new Odd(slots, values);
+  }
+
+  get isNothing(): boolean {
+    return this.slots.length === 0;
+  }
+
+  /** Whether any of it is marked in a mask. */
+  isIn(mask: Uint8Array): boolean {
+    for (const slot of this.slots) if (mask[slot] === 1) return true;
+    return false;
+  }
+
+  /** Whether any of it can be touched, and is not only something somebody knows or does not. */
+  isMatter(factsFrom: number): boolean {
+    return this.slots.some((slot) => slot < factsFrom);
+  }
+
+  /** What is left of it where the marked bytes come to be as they are in the plain state. */
+  without(mask: Uint8Array): Odd {
+    if (!this.isIn(mask)) return this;
+    const stays = (_: number, index: number) => mask[this.slots[index] ?? 0] !== 1;
+    return new Odd(this.slots.filter(stays), this.values.filter(stays));
+  }
+
+  /** The state that has it, beside the plain one. */
+  beside(plain: State): State {
+    const made = plain.draft();
+    this.slots.forEach((slot, index) => {
+      made.set(slot, this.values[index] ?? 0);
+    });
+    return made;
+  }
+}
