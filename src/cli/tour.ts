@@ -33,7 +33,8 @@ export async function tour(asked: TourAsked, root: string, terminal: Terminal): 
   const remarks = [...opened.remarks, ...way.remarks];
   if (!written.ok) return fail([...remarks, ...written.problems], terminal);
   tellProblems([...remarks, ...written.remarks], terminal);
-  terminal.say(tableOf(tourContext(name, planned.value, worldOf(ready, workshop))));
+  const { first } = ready.car.spec.print.units;
+  terminal.say(tableOf(tourContext(name, planned.value, worldOf(ready, workshop), first)));
   terminal.say(`\nCard: ${relative('.', written.value)}`);
   return exitCodes.done;
 }

@@ -14,6 +14,7 @@ export const paperNames = [
   'visiting-driver',
   'log-sheet',
   'range-table',
+  'trip-card',
   'dipsticks',
   'valve-tags',
   'inspection-sheet',

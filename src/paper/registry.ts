@@ -9,6 +9,7 @@ import { inspectionSheet } from './papers/inspectionSheet';
 import { logSheet } from './papers/logSheet';
 import { ownersManual } from './papers/ownersManual';
 import { rangeTable } from './papers/rangeTable';
+import { tripCard } from './papers/tripCard';
 import { valveCard } from './papers/valveCard';
 import { valveTags } from './papers/valveTags';
 import { visitingDriver } from './papers/visitingDriver';
@@ -25,6 +26,7 @@ export function papersOf(plans: Plans): readonly Paper[] {
     visitingDriver(papers['visiting-driver']),
     logSheet(papers['log-sheet']),
     rangeTable(papers['range-table']),
+    tripCard(papers['trip-card']),
     dipsticks(papers.dipsticks),
     valveTags(papers['valve-tags']),
     inspectionSheet(papers['inspection-sheet']),

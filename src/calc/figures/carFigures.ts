@@ -24,6 +24,7 @@ import { readingFigures, type TypeFace } from './reading';
 import { oilFigures, roadSpeedTable, speedFigures } from './road';
 import { type SteamRow, steamTable } from './steamTable';
 import { type StickChart, stickChart, sticksNotKnown } from './stickCharts';
+import { stickStep } from './stickStep';
 import { tankModels } from './tankModel';
 import { type StartUpFigures, startUpFigures } from './timeline';
 import { type ToppingUpChart, toppingUpCharts } from './toppingUp';
@@ -117,6 +118,7 @@ function listed(
   const ofLiquid = (liquid: 'water' | 'fuel'): readonly Figure[] => [
     ...terrains.map((terrain) => figures.uses[liquid].byTerrain[terrain].figure),
     figures[liquid]?.figure ?? rangeNotKnown(liquid),
+    ...stickStepFigures(car, figures[liquid], system),
   ];
   return [
     ...figures.sticks.map((chart) => chart.figure),
@@ -144,6 +146,17 @@ function listed(
     ...figures.steam.map((row) => row.figure),
     ...readingFigures(car, face),
   ];
+}
+
+/** Only a tank that is read by stick has steps of one. */
+function stickStepFigures(
+  { spec }: Car,
+  chart: RangeChart | undefined,
+  system: UnitSystem,
+): readonly Figure[] {
+  if (chart === undefined || spec.tanks[chart.model.id]?.read !== 'stick') return [];
+  const step = stickStep(chart, system);
+  return step === undefined ? [] : [step.figure];
 }
 
 function volumesToMix(system: UnitSystem): readonly number[] {

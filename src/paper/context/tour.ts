@@ -35,9 +35,8 @@ export interface TourContext {
   readonly oil: string;
 }
 
-/** Build it, in the first units of the car. */
-export function tourContext(name: string, tour: CarTour, world: World): TourContext {
-  const system = world.car.spec.print.units.first;
+/** Build it, in one system of units. */
+export function tourContext(name: string, tour: CarTour, world: World, system: UnitSystem): TourContext {
   const said = new TourWords(world, system);
   return {
     name,

@@ -18,7 +18,8 @@ export function tourCard({ title, what }: PaperTitle, name: string, tour: CarTou
     template: 'tour-card',
     context: (world) => ({
       car: identityContext(world.car.spec, world.phrases),
-      tour: tourContext(name, tour, world),
+      // a face in each system of units that the car prints in
+      tours: world.phrases.systems.map((system) => tourContext(name, tour, world, system)),
     }),
     drawings: () => [],
     ...asLapSheet(title, { mostFaces, growTo: 1.5, lies: 'upright' }),

@@ -1,0 +1,92 @@
+/** The blank card of a trip: this car’s rules of thumb, and room for what is read and taken on at every stop. */
+import { planningOf } from '../../calc/figures/planning';
+import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
+import { type StickStep, stickStep } from '../../calc/figures/stickStep';
+import type { Terrain } from '../../calc/range/trip-log';
+import type { UnitSystem } from '../../quantity/dimension';
+import { quantity } from '../../quantity/quantity';
+import { terrains } from '../../spec/schema/running';
+import type { World } from '../paper';
+import { planningContext } from './fuelAndWater';
+
+/** The card in one system of units. */
+export interface TripFaceContext {
+  readonly system: UnitSystem;
+  /** What distances, depths and amounts are written in. */
+  readonly units: { readonly distance: string; readonly depth: string; readonly volume: string };
+  /** One road in each row; what is not known is a dash. */
+  readonly rules: readonly {
+    readonly road: string;
+    readonly first: string;
+    readonly between: string;
+    readonly turnBack: string;
+    readonly water: string;
+    readonly fuel: string;
+  }[];
+  /** The step of the stick that `water` and `fuel` of a rule are for; empty if neither is read by one. */
+  readonly step: string;
+  /** Depths at which the reserve begins, by tank. */
+  readonly reserves: readonly { readonly tank: string; readonly at: string }[];
+  /** Whether water and fuel are read by stick; other tanks are read on their gauge or glass. */
+  readonly sticks: { readonly water: boolean; readonly fuel: boolean };
+  readonly stops: readonly number[];
+}
+
+/** Rows for stops: more than a day has. */
+const stopRows = 8;
+
+/** A face for each system of units that the car prints in. */
+export function tripCardContext(world: World): Readonly<Record<string, unknown>> {
+  return {
+    faces: world.phrases.systems.map((system, index) =>
+      faceOf(world, system, index === 0 ? 'first' : 'second'),
+    ),
+  };
+}
+
+function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): TripFaceContext {
+  const { car, figures, phrases, words } = world;
+  const charts = [figures.water, figures.fuel].map(
+    (chart) => chart && rangeChart(chart.model, chart.use, system),
+  );
+  const [water, fuel] = charts;
+  const byStick = (chart: RangeChart | undefined): chart is RangeChart =>
+    chart !== undefined && car.spec.tanks[chart.model.id]?.read === 'stick';
+  const steps = charts.map((chart) => (byStick(chart) ? stickStep(chart, system) : undefined));
+  const plans = planningOf(water, fuel, printedStepM[system]);
+  const planned = new Map(
+    planningContext(world, plans, which).map((plan, index) => [plans.byTerrain[index]?.terrain, plan]),
+  );
+  const told = (step: StickStep | undefined, terrain: Terrain): string => {
+    const metres = step?.rangeM[terrain];
+    return metres === undefined
+      ? ''
+      : phrases[which](quantity('distance', metres), { rounding: 'down', decimals: 1 });
+  };
+  const [known] = steps.filter((step) => step !== undefined);
+  return {
+    system,
+    units: {
+      distance: phrases.unit('distance', system),
+      depth: phrases.unit('length', system),
+      volume: phrases.unit('volume', system),
+    },
+    rules: terrains.map((terrain) => ({
+      road: words.terrain[terrain],
+      first: planned.get(terrain)?.first ?? '',
+      between: planned.get(terrain)?.between ?? '',
+      turnBack: planned.get(terrain)?.turnBack ?? '',
+      water: told(steps[0], terrain),
+      fuel: told(steps[1], terrain),
+    })),
+    step: known === undefined ? '' : phrases[which](quantity('length', known.stepM)),
+    reserves: charts.filter(byStick).map(({ model }) => ({
+      tank: model.name,
+      at: phrases[which](quantity('length', model.tank.depthAtVolumeM(model.unusableM3 + model.reserveM3)), {
+        rounding: 'up',
+      }),
+    })),
+    sticks: { water: byStick(water), fuel: byStick(fuel) },
+    stops: Array.from({ length: stopRows }, (_, index) => index + 1),
+  };
+}
