@@ -117,8 +117,21 @@ const strokeM3 = 0.00004;
 function quantityWords(value: Quantity, rounding: Rounding, phrases: Phrases): string {
   if (isOf('volume', value) && value.si > 0 && value.si < strokeM3) return phrases.smallVolume(value);
   if (isOf('time', value) && rounding !== 'nearest') return phrases.duration(value, rounding);
+  if (isOf('volumeFlow', value) && value.si > airFlowM3PerS) return airFlow(value, phrases);
   if (isOf('absolutePressure', value)) return phrases.both(value, { rounding, decimals: 2 });
   return phrases.both(value, { rounding });
+}
+
+/** More than this is air, told in cubic feet or metres, m³/s. */
+const airFlowM3PerS = 0.005;
+const airUnits = { us: 'ft3/min', imperial: 'ft3/min', metric: 'm3/h' } as const;
+
+function airFlow(value: Quantity, { systems, plain, messages }: Phrases): string {
+  const [first = '', ...others] = [
+    ...new Set(systems.map((system) => plain(value, { system, unit: airUnits[system] }))),
+  ];
+  const amount = others.length > 0 ? `${first} (${others.join(', ')})` : first;
+  return value.estimated ? messages.say('about', { amount }).replace(' ', '\u00a0') : amount;
 }
 
 function isOf<D extends Quantity['dimension']>(dimension: D, value: Quantity): value is Quantity<D> {
