@@ -66,7 +66,7 @@ const kinds: readonly (readonly [lost: RegExp, told: RegExp])[] = [
   [/^steam-(cold|warm)-/, /^steam-cold-(working|least-to-move)$/],
   [/^(boiler-horsepower|surface-per-horsepower)$/, /^steam-full-fire$/],
   [/^blow-down-fuel$/, /^blow-down-loss$/],
-  [/^(fill-up|stick)-/, /^stick-/],
+  [/^(fill-up|stick)-|-stick-step$/, /^stick-/],
   [/^(fall|endurance|pumpings|charge-lasts)-/, /^(charge-lasts|delivered)-/],
   [/^(one-charge|cold-night|in-the-sun|up-high|strokes)-/, /^(delivered|strokes)-/],
 ];
