@@ -8,6 +8,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
+    // every core; and files that follow each other in a worker share what they have loaded, since no test changes it
+    maxWorkers: '100%',
+    isolate: false,
     benchmark: { include: ['bench/**/*.bench.ts'] },
   },
 });
