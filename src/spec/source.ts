@@ -7,7 +7,6 @@ import {
   isMap,
   isScalar,
   isSeq,
-  LineCounter,
   type Node,
   type Pair,
   parseAllDocuments,
@@ -69,9 +68,8 @@ function keptSource(text: string, file: string, data: unknown): SpecSource {
 }
 
 function readText(text: string, file: string): Outcome<SpecSource> {
-  const lines = new LineCounter();
-  const spotAt = spotsIn(text, file, lines);
-  const documents = parse(text, lines);
+  const spotAt = spotsIn(text, file);
+  const documents = parse(text);
   if (documents === undefined) return bad([tooDeep(spotAt(0))]);
   const [document] = documents;
   const trouble = troubleOfForm(documents, spotAt);
@@ -112,22 +110,35 @@ function readText(text: string, file: string): Outcome<SpecSource> {
 }
 
 /** Offsets to places. A fault found at the end of the file is told at its last written letter. */
-function spotsIn(text: string, file: string, lines: LineCounter): SpotAt {
+function spotsIn(text: string, file: string): SpotAt {
   const end = text.trimEnd().length;
+  const starts = [0, ...[...text.matchAll(/\n/g)].map(({ index }) => index + 1)];
   return (offset, path) => {
-    const { line, col } = lines.linePos(Math.min(offset, end));
-    const spot = { file, line: Math.max(1, line), column: Math.max(1, col) };
+    const at = Math.max(0, Math.min(offset, end));
+    const line = linesBegunBy(starts, at);
+    const spot = { file, line, column: at - (starts[line - 1] ?? 0) + 1 };
     return path === undefined || path.length === 0 ? spot : { ...spot, path: showPath(path) };
   };
+}
+
+/** How many lines begin at or before an offset. */
+function linesBegunBy(starts: readonly number[], offset: number): number {
+  let [low, high] = [0, starts.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((starts[middle] ?? 0) <= offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /**
  * The documents in a text; nothing if it is nested deeper than the reader can go. Twice the same key is looked
  * for afterwards, in time that grows with the file and not with its square.
  */
-function parse(text: string, lineCounter: LineCounter): readonly Document.Parsed[] | undefined {
+function parse(text: string): readonly Document.Parsed[] | undefined {
   try {
-    const parsed = parseAllDocuments(text, { lineCounter, prettyErrors: false, uniqueKeys: false });
+    const parsed = parseAllDocuments(text, { prettyErrors: false, uniqueKeys: false });
     return 'empty' in parsed ? [] : parsed;
   } catch (error) {
     if (error instanceof RangeError) return undefined;

@@ -30,6 +30,8 @@ test('every part by its key: single parts, then section by section, then the out
     'safety-valve',
     'steam-gauge',
     'water-glass',
+    'fuel-gauge',
+    'pilot-gauge',
     'throttle-lock',
     'hand-brake',
     'strainer',
@@ -79,6 +81,8 @@ test('a place has its metres from the front, the centre line and the ground, and
     'bypass-valve',
     'steam-gauge',
     'water-glass',
+    'fuel-gauge',
+    'pilot-gauge',
     'throttle-lock',
     'hand-brake',
   ]);

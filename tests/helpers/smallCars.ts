@@ -120,6 +120,7 @@ export const threeValvesAndStarting: readonly Patch[] = [
 export const pilotFromMain: readonly Patch[] = [
   {
     tanks: { 'pilot-tank': null },
+    gauges: { 'pilot-gauge': null },
     fuels: { spirit: null },
     burners: { 'pilot-burner': { fuel: 'blend' } },
     valves: { 'main-needle': valve('main burner valve', 'F3', 'dash', { 'first-crack': '1/4 turn' }) },
@@ -163,6 +164,8 @@ export const electric: readonly Patch[] = [
     },
     gauges: {
       'water-glass': null,
+      'fuel-gauge': null,
+      'pilot-gauge': null,
       flow: { name: 'feed indicator', place: 'dash', kind: 'indicator', reads: 'flow', of: 'boiler' },
     },
     condenser: { name: 'condenser', place: 'dash' },
@@ -209,6 +212,7 @@ export const electric: readonly Patch[] = [
 export const twoBurnersByGravity: readonly Patch[] = [
   {
     tanks: { 'fuel-tank': { pressure: null, 'fill-to': null } },
+    gauges: { 'fuel-gauge': null },
     burners: {
       'second-burner': {
         name: 'rear burner',
@@ -313,6 +317,14 @@ export const pressureTank: readonly Patch[] = [
         'vent-valve': 'return-valve',
         filler: { place: 'underneath' },
         read: 'not-read',
+      },
+    },
+    gauges: {
+      'fuel-gauge': {
+        name: 'fuel pressure gauge',
+        of: 'cushion',
+        from: '100 psi gauge',
+        to: '120 psi gauge',
       },
     },
     superheater: { name: 'superheater', place: 'underneath', 'in-the-fire': true },

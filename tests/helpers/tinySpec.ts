@@ -165,10 +165,10 @@ devices:
 gauges:
   steam-gauge: { name: steam gauge, place: dash, kind: dial, reads: pressure, of: boiler, from: 150 psi gauge, to: 220 psi gauge, red-line: 300 psi gauge }
   water-glass: { name: water glass, place: dash, kind: glass, reads: level, of: boiler, should-read: half a glass }
-
+  fuel-gauge: { name: fuel gauge, kind: dial, place: dash, reads: pressure, of: fuel-tank }
+  pilot-gauge: { name: pilot gauge, kind: dial, place: dash, reads: pressure, of: pilot-tank }
 locks:
   throttle-lock: { name: throttle lock, place: dash, locks: throttle, how: turn the ring }
-
 controls:
   hand-brake: { name: hand brake, place: dash, kind: parking-brake, does: Holds the rear wheels. }
 

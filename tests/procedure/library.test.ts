@@ -172,6 +172,7 @@ function moreShapes() {
     // a torch lights the main burner and heats its vaporizer; nothing is a pilot
     smallCar(...(smallCars['one pilot valve'] ?? []), {
       tanks: { 'pilot-tank': null },
+      gauges: { 'pilot-gauge': null },
       fuels: { spirit: null },
       valves: { 'pilot-valve': null },
       burners: { 'pilot-burner': null, 'main-burner': { 'lit-by': 'torch' } },

@@ -103,7 +103,7 @@ describe('names of the wrong kind', () => {
         \`dash\` is a place, which cannot stand in \`lines.10.through.2\`
         found: \`dash\`
         expected: the key of a tank, a boiler, a superheater, a feed-heater, a condenser, a burner, a vaporizer, an engine, a pump, a valve, a device, a gauge or a fitting, \`open-air\` or \`ground\`
-        mend: name one of: \`boiler\`, \`engine\`, \`water-tank\`, \`fuel-tank\`, \`pilot-tank\`, \`main-burner\`, \`pilot-burner\`, \`coil\`, \`feed-pump\`, \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\` and 11 more"
+        mend: name one of: \`boiler\`, \`engine\`, \`water-tank\`, \`fuel-tank\`, \`pilot-tank\`, \`main-burner\`, \`pilot-burner\`, \`coil\`, \`feed-pump\`, \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\` and 13 more"
     `);
   });
 
@@ -123,7 +123,7 @@ describe('names of the wrong kind', () => {
         \`water\` is a content of tanks, which cannot stand in \`lines.10.through.2\`
         found: \`water\`
         expected: the key of a tank, a boiler, a superheater, a feed-heater, a condenser, a burner, a vaporizer, an engine, a pump, a valve, a device, a gauge or a fitting, \`open-air\` or \`ground\`
-        mend: name one of: \`boiler\`, \`engine\`, \`water-tank\`, \`fuel-tank\`, \`pilot-tank\`, \`main-burner\`, \`pilot-burner\`, \`coil\`, \`feed-pump\`, \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\` and 11 more"
+        mend: name one of: \`boiler\`, \`engine\`, \`water-tank\`, \`fuel-tank\`, \`pilot-tank\`, \`main-burner\`, \`pilot-burner\`, \`coil\`, \`feed-pump\`, \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\` and 13 more"
     `);
   });
 

@@ -1,7 +1,8 @@
 /** What no car may be without. */
+import type { CarSpec } from '../schema/carSpec';
 import { type Finding, finding, type SenseCheck } from './finding';
 
-/** An extinguisher, water and a pump for it, a main burner, a steam gauge. */
+/** An extinguisher, water and a pump for it, a main burner, a steam gauge, a gauge for every tank under pressure. */
 export const checkNeeds: SenseCheck = (spec, source) => {
   const lacks: Finding[] = [];
   const need = (there: boolean, path: string, what: string, mend: string) => {
@@ -37,5 +38,26 @@ export const checkNeeds: SenseCheck = (spec, source) => {
     'steam gauge',
     'add the gauge with `reads: pressure` and `of: boiler`',
   );
-  return lacks.map((each) => finding(source, each));
+  return [...lacks, ...unreadTanks(spec)].map((each) => finding(source, each));
 };
+
+/** Tanks that are run at a pressure which nothing on the car shows. */
+function unreadTanks({ tanks, gauges }: CarSpec): readonly Finding[] {
+  const read = new Set(
+    Object.values(gauges).flatMap((gauge) => (gauge.reads === 'pressure' ? [gauge.of] : [])),
+  );
+  return Object.entries(tanks).flatMap(([id, { name, pressure }]): Finding[] =>
+    pressure === undefined || read.has(id)
+      ? []
+      : [
+          {
+            code: 'spec-lacks',
+            path: ['tanks', id, 'pressure'],
+            message: `no gauge reads the pressure of the ${name}`,
+            found: `run between ${pressure.from.written} and ${pressure.to.written}, and nothing that shows it`,
+            expected: `a gauge with \`reads: pressure\` and \`of: ${id}\``,
+            mend: 'add the gauge under `gauges`, be it on the pump; without one nobody can keep a pressure in its band',
+          },
+        ],
+  );
+}
