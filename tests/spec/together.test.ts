@@ -137,6 +137,11 @@ function expectToldProperly(text: string): void {
 }
 
 describe('spoiled at random', () => {
+  test('a line from further down that stands at the head: every place is inside the file', () => {
+    const lines = tinySpec.split('\n');
+    expectToldProperly(corrupt('swap', lines.indexOf('kettlebook: 1'), lines.indexOf('  blend:'), ''));
+  });
+
   test('one change: a spec, or at least one error with a line inside the file', () => {
     fc.assert(fc.property(corrupted, expectToldProperly), { numRuns: 200 });
   });
