@@ -7,6 +7,7 @@ export default defineConfig({
   resolve: { alias: { 'svg-builder': svgBuilder } },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/helpers/seed.ts'],
     testTimeout: 60_000,
     // every core; and files that follow each other in a worker share what they have loaded, since no test changes it
     maxWorkers: '100%',
