@@ -119,6 +119,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const guideFiles = readGuide(shared.texts, {
     procedures: procedureIds,
     cautions: cautionIds ?? [],
+    faults: faults.ok ? faults.value.map(({ id }) => id) : [],
     signs: signs.ok ? [...signs.value.keys()] : [],
   });
   const all = [
@@ -132,7 +133,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     signs,
     theme,
     screen,
-    ...(library.ok && signs.ok ? [guideFiles] : []),
+    ...(library.ok && signs.ok && faults.ok ? [guideFiles] : []),
   ];
   const problems = all.flatMap((each) => (each.ok ? each.remarks : each.problems));
   if (

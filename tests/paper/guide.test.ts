@@ -8,6 +8,7 @@ const shop = await workshop();
 const keys = {
   procedures: shop.library.procedures.map(({ form }) => form.id),
   cautions: [...shop.library.cautions.keys()],
+  faults: shop.faults.map(({ id }) => id),
   signs: [...shop.signWords.keys()],
 };
 const withText = (name: string, change: (text: string) => string) => {

@@ -1,5 +1,5 @@
 /** The index of the manual: every part, where it is, and in which procedures it is worked or read. */
-import type { Part } from '../../car/car';
+import type { Car, Part } from '../../car/car';
 import type { World } from '../paper';
 import { placesInOrder } from './controls';
 
@@ -17,11 +17,11 @@ const left: ReadonlySet<Part['kind']> = new Set(['outside']);
 
 /** Entries by name, in the order of the alphabet of the papers. */
 export function partIndex({ car, procedures }: World): readonly IndexEntry[] {
+  const inOrder = byAlphabet(car);
   const headed = new Set(placesInOrder(car).map(({ id }) => id));
-  const collate = new Intl.Collator(car.spec.print.language, { numeric: true });
   return [...car.parts.values()]
     .filter(({ kind, place }) => !left.has(kind) && place !== undefined && headed.has(place))
-    .sort((a, b) => collate.compare(a.name, b.name))
+    .sort((a, b) => inOrder(a.name, b.name))
     .map(({ id, name, tag, place }) => ({
       name,
       tag: tag ?? '',
@@ -31,4 +31,9 @@ export function partIndex({ car, procedures }: World): readonly IndexEntry[] {
         .filter(({ steps }) => steps.some(({ part }) => part === id))
         .map((procedure) => ({ id: procedure.id, title: procedure.title })),
     }));
+}
+
+/** The order of the alphabet in the language of a car’s papers; numbers in names count as numbers. */
+export function byAlphabet(car: Car): (a: string, b: string) => number {
+  return new Intl.Collator(car.spec.print.language, { numeric: true }).compare;
 }

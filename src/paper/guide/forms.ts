@@ -121,6 +121,27 @@ export const runningForm = z.strictObject({
   ),
 });
 
+/** `subjects.yaml`: what somebody looks up in the index who does not know the name of the part. */
+export const subjectsForm = z.strictObject({
+  subjects: list(
+    z.strictObject({
+      subject: text('What is looked up.'),
+      at: list(
+        z.union([
+          z.strictObject({ procedure: key.meta({ description: 'Key of a procedure.' }) }),
+          z.strictObject({ fault: key.meta({ description: 'Key of a sign of a fault.' }) }),
+          z.strictObject({ road: key.meta({ description: 'Key of a page of `running.yaml`.' }) }),
+          z.strictObject({
+            section: key.meta({ description: 'Name of a heading in the templates of the manual.' }),
+            say: text('What is found there.'),
+            when,
+          }),
+        ]),
+      ),
+    }),
+  ),
+});
+
 /** `upkeep.yaml`: maintenance, inspection, what is carried, disposal. */
 export const upkeepForm = z.strictObject({
   tasks: list(

@@ -12,7 +12,7 @@ import { NameCheck } from '../../procedure/nameCheck';
 import type { PrintStyle } from '../../procedure/values';
 import type { SpecPath } from '../../spec/source';
 import type { Phrases } from '../phrase';
-import { crewForm, docentForm, runningForm, upkeepForm, useForm } from './forms';
+import { crewForm, docentForm, runningForm, subjectsForm, upkeepForm, useForm } from './forms';
 import { Speaker, type Spoken } from './speak';
 import { guideValues } from './values';
 
@@ -22,6 +22,7 @@ interface Forms {
   readonly running: z.output<typeof runningForm>;
   readonly upkeep: z.output<typeof upkeepForm>;
   readonly crew: z.output<typeof crewForm>;
+  readonly subjects: z.output<typeof subjectsForm>;
 }
 
 /** The prose files, read and checked. */
@@ -34,6 +35,8 @@ export type Guide = { readonly [K in keyof Forms]: Spoken<Forms[K]> };
 export interface LibraryKeys {
   readonly procedures: readonly string[];
   readonly cautions: readonly string[];
+  /** Signs of faults. */
+  readonly faults: readonly string[];
   /** Numbers of the safety signs that can be drawn. */
   readonly signs: readonly string[];
 }
@@ -45,9 +48,16 @@ export function readGuide(texts: ReadonlyMap<string, string>, keys: LibraryKeys)
   const running = readFile(texts, 'running', runningForm);
   const upkeep = readFile(texts, 'upkeep', upkeepForm);
   const crew = readFile(texts, 'crew', crewForm);
-  if (!docent.ok || !use.ok || !running.ok || !upkeep.ok || !crew.ok)
-    return bad([docent, use, running, upkeep, crew].flatMap((each) => (each.ok ? [] : each.problems)));
-  const problems = unknownKeys(docent.value, crew.value, keys);
+  const subjects = readFile(texts, 'subjects', subjectsForm);
+  if (!docent.ok || !use.ok || !running.ok || !upkeep.ok || !crew.ok || !subjects.ok)
+    return bad(
+      [docent, use, running, upkeep, crew, subjects].flatMap((each) => (each.ok ? [] : each.problems)),
+    );
+  const roads = running.value.form.road.map(({ id }) => id);
+  const problems = [
+    ...unknownKeys(docent.value, crew.value, keys),
+    ...unknownSubjects(subjects.value, keys, roads),
+  ];
   if (problems.length > 0) return bad(problems);
   return good({
     docent: docent.value,
@@ -55,6 +65,7 @@ export function readGuide(texts: ReadonlyMap<string, string>, keys: LibraryKeys)
     running: running.value,
     upkeep: upkeep.value,
     crew: crew.value,
+    subjects: subjects.value,
   });
 }
 
@@ -78,6 +89,25 @@ function unknownKeys(
     check.known(crew, ['visiting', 'start', at], id, keys.procedures, 'procedure');
   check.known(crew, ['visiting', 'stop'], stop, keys.procedures, 'procedure');
   check.known(crew, ['dark', 'shut'], crew.form.dark.shut, keys.procedures, 'procedure');
+  return check.problems;
+}
+
+function unknownSubjects(
+  subjects: Placed<Forms['subjects']>,
+  { procedures, faults }: LibraryKeys,
+  roads: readonly string[],
+): readonly Diagnostic[] {
+  const check = new NameCheck();
+  for (const [at, { subject, at: places }] of subjects.form.subjects.entries()) {
+    if (subjects.form.subjects.findIndex((other) => other.subject === subject) !== at)
+      check.twice(subjects, ['subjects', at, 'subject'], subject);
+    for (const [index, place] of places.entries()) {
+      const path = ['subjects', at, 'at', index];
+      if ('procedure' in place) check.known(subjects, path, place.procedure, procedures, 'procedure');
+      if ('fault' in place) check.known(subjects, path, place.fault, faults, 'sign of a fault');
+      if ('road' in place) check.known(subjects, path, place.road, roads, 'page of the road');
+    }
+  }
   return check.problems;
 }
 
@@ -145,6 +175,7 @@ const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
   running: ['id'],
   upkeep: ['who', 'kind', 'written'],
   crew: ['hurts', 'stop', 'start', 'phases'],
+  subjects: ['procedure', 'fault', 'road', 'section'],
 };
 
 /** Say everything of one car. */
@@ -164,6 +195,7 @@ export function guideFor(
     running: say(files.running, unprinted.running),
     upkeep: say(files.upkeep, unprinted.upkeep),
     crew: say(files.crew, unprinted.crew),
+    subjects: say(files.subjects, unprinted.subjects),
   };
   const problems: readonly Diagnostic[] = speaker.problems;
   return hasErrors(problems) ? bad(problems) : good(guide);

@@ -19,6 +19,7 @@ import {
   valveTablesContext,
 } from '../context/proof';
 import { onTheRoadContext, raisingContext, roadSpeedsContext, startUpContext } from '../context/raising';
+import { subjectIndex } from '../context/subjectIndex';
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
 import type { Paper, World } from '../paper';
@@ -82,6 +83,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     use: world.guide.use,
     running: world.guide.running,
     upkeep: upkeepContext(world),
+    subjects: subjectIndex(world),
     index: partIndex(world),
     since: world.since ?? false,
   };
