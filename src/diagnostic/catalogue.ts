@@ -93,6 +93,7 @@ export const catalogue = {
   'theme-legibility': 'The theme sets type too small, or its lines too close, to be read.',
   'theme-contrast': 'Two colours of the theme are too close to each other to be read, in colour or in grey.',
   'theme-tabs': 'The marks of the chapters have no room in the margin, or their words no room in them.',
+  'theme-card-edge': 'A corner or a hole of the cards leaves no edge of film that holds.',
   'sheet-unknown': 'A sheet size that is neither a known name nor a pair of measures.',
   'sheet-too-small': 'A sheet that cannot be printed on, or whose clear edges leave no room.',
 

@@ -102,6 +102,7 @@ export const furnitureForm = z.strictObject({
     continuesNext: word,
     end: word,
     face: word,
+    saidAbove: word,
     sheetSide: word,
     front: word,
     back: word,

@@ -10,6 +10,7 @@ import { expectedWords, type WordFacts } from './check/expected';
 import { foundWords } from './check/found';
 import { outside, overlaps } from './check/geometry';
 import { cautionsParted, headingsLast, headsNotRepeated, wordsLost } from './check/keeping';
+import { withoutSaidAbove } from './check/said-above';
 import type { LaidOut, OutlineEntry } from './frame';
 import { Problems } from './problems';
 import { survey } from './survey';
@@ -33,12 +34,12 @@ export function checkLaidOut(
   const pages = new Map(laidOut.destinations.map(({ name, page }) => [name, page]));
   const labelOf = (name: string) => String((pages.get(name) ?? -1) + 1);
   const facts: WordFacts = { headings, theme: options.theme, labelOf };
-  const expected = expectedWords(blocks, facts);
   const found = foundWords(laidOut);
+  const { expected, saidAbove } = withoutSaidAbove(expectedWords(blocks, facts), found);
   const lost = wordsLost(expected, found);
   const kept = [
     ...headingsLast(blocks, expected, found, facts),
-    ...cautionsParted(expected, found),
+    ...cautionsParted(expected, found, saidAbove),
     ...headsNotRepeated(expected, found, laidOut, facts),
   ];
   return [

@@ -119,6 +119,8 @@ export interface Page {
    * sheet of several cards, the face it belongs to.
    */
   readonly readingRanks?: readonly number[];
+  /** Where the face of a card is to be cut and punched; drawn only on sheets of several. */
+  readonly guides?: readonly PlacedItem[];
   /** The part of the sheet that all printing stays in: left, top, right, bottom. */
   readonly printable: readonly [number, number, number, number];
   /** A strip beside it in which the mark of the page's chapter stands, and nothing else. */

@@ -126,7 +126,8 @@ function sheetSide(
   const items: PlacedItem[] = [...marks];
   const readingRanks: number[] = marks.map(() => 0);
   for (const [face, { x, y }] of faces) {
-    for (const item of cards.pages[face]?.items ?? []) {
+    const { items: printed, guides } = cards.pages[face] ?? {};
+    for (const item of [...(printed ?? []), ...(page % 2 === 0 ? (guides ?? []) : [])]) {
       items.push(moveItem(item, x, y));
       readingRanks.push(face);
     }

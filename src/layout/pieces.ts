@@ -48,6 +48,17 @@ export interface Box {
   /** Baseline of its first line, if it has one; marks of lists stand on it. */
   readonly baselinePt?: number;
   readonly origin: BlockOrigin;
+  /** Set if it need not be shown where the same is shown above it on the page and all it holds on to follows there. */
+  readonly said?: Said;
+}
+
+/** Something that is said once on a page. */
+export interface Said {
+  /** The same for all that say the same. */
+  readonly key: string;
+  /** Shown on what follows, in its stead; counted from the top of that. */
+  readonly items: readonly PlacedItem[];
+  readonly figures: readonly FigurePlace[];
 }
 
 /** Something that can go on on the next page: a table, a boxed group. */
@@ -81,6 +92,8 @@ export interface Gap {
 /** What follows starts on a new page. */
 export interface ForcedBreak {
   readonly kind: 'break';
+  /** Shown instead of breaking where at least half a page is left, and what comes next has room below it. */
+  readonly unlessHalf?: Box;
 }
 
 /** Anything a page can be filled with. */

@@ -1,7 +1,7 @@
 /**
  * What must be known of a paper before any of it is laid out: its headings, and every id in it.
  */
-import type { Block, BlockOrigin, HeadingBlock, Inline } from '../markup/block';
+import type { Block, BlockOrigin, CautionBlock, HeadingBlock, Inline, StepsBlock } from '../markup/block';
 import type { Problems } from './problems';
 
 /** A heading with the name of its destination. */
@@ -21,9 +21,11 @@ export interface Survey {
   readonly steps: StepsSurvey;
 }
 
-/** Whether any step of a paper has a bar, and how many digits its longest number has. */
+/** What stands before the text of any step of a paper. */
 export interface StepsSurvey {
-  readonly hasCritical: boolean;
+  /** Whether any step has a mark beside its number: that it is critical, or that its caution is said above. */
+  readonly hasMarks: boolean;
+  /** Digits of the longest number. */
   readonly digits: number;
 }
 
@@ -31,14 +33,14 @@ export interface StepsSurvey {
 export function survey(blocks: readonly Block[], problems: Problems): Survey {
   const headings: SurveyedHeading[] = [];
   const ids = new Set<string>();
-  const steps = { hasCritical: false, digits: 1 };
+  const steps = { hasMarks: false, digits: 1 };
   for (const block of eachBlock(blocks)) {
     if (block.id !== undefined) {
       if (ids.has(block.id)) problems.add(sameId(block.id), block.origin);
       ids.add(block.id);
     }
     if (block.kind === 'steps') {
-      steps.hasCritical ||= block.items.some((item) => item.critical);
+      steps.hasMarks ||= block.items.some((item) => item.critical) || saysTwice(block);
       steps.digits = Math.max(steps.digits, String(block.start + block.items.length - 1).length);
     }
     if (block.kind !== 'heading') continue;
@@ -65,6 +67,19 @@ export function plainText(content: readonly Inline[]): string {
     inline.kind === 'text' ? inline.text : inline.kind === 'break' ? ' ' : '',
   );
   return texts.join('').replace(/\s+/g, ' ').trim();
+}
+
+/** By what a caution is known to say the same as another; nothing if it is to be said wherever it stands. */
+export function saidKey(block: CautionBlock): string | undefined {
+  // a mark of change is read beside the words it belongs to
+  if (block.brief !== true || block.change !== undefined) return undefined;
+  return `${block.signal} ${plainText(block.hazard)}`;
+}
+
+/** Whether a caution that is said once stands before several steps. */
+function saysTwice({ items }: StepsBlock): boolean {
+  const keys = items.flatMap(({ cautions }) => cautions.flatMap((caution) => saidKey(caution) ?? []));
+  return new Set(keys).size < keys.length;
 }
 
 /** Where a list of blocks begins, for problems of the paper as a whole. */

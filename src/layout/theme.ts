@@ -10,6 +10,7 @@ import type { Colour } from '../drawing/drawing';
 import { type FontSet, faces } from '../font/metrics';
 import type { Furniture } from '../language/languageForm';
 import { type SignalWord, withSignalWords } from '../language/signal';
+import { cardEdgeProblems } from './card-edge';
 import { legibilityProblems } from './legibility';
 import { tabProblems } from './tabs-in-margin';
 
@@ -52,7 +53,15 @@ export const themeSchema = z.strictObject({
     panel: colour,
     letters: colour,
   }),
-  card: z.strictObject({ marginMm: length }),
+  card: z.strictObject({
+    marginMm: length,
+    cornerMm: length,
+    hole: z.strictObject({
+      place: z.enum(['none', 'corner', 'middle']),
+      diameterMm: z.number().min(1).max(12),
+      centreMm: length,
+    }),
+  }),
   dark: z.strictObject({ paper: colour, ink: colour, padMm: length }),
   type: z.strictObject({
     body: type,
@@ -140,7 +149,11 @@ export function readTheme(yamlText: string, file: string, fonts: FontSet): Outco
   }
   const read = themeSchema.safeParse(document.toJS());
   if (!read.success) return bad(read.error.issues.map((issue) => wrongShape(issue, spotOf(issue.path))));
-  const problems = [...legibilityProblems(read.data, fonts, spotOf), ...tabProblems(read.data, spotOf)];
+  const problems = [
+    ...legibilityProblems(read.data, fonts, spotOf),
+    ...tabProblems(read.data, spotOf),
+    ...cardEdgeProblems(read.data, spotOf),
+  ];
   return problems.length > 0 ? bad(problems) : good(read.data);
 }
 

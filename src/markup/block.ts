@@ -198,6 +198,8 @@ export interface GroupBlock extends BlockBase {
 /** What follows starts on a new page, or (on cards) a new face. */
 export interface PageBreakBlock extends BlockBase {
   readonly kind: 'page-break';
+  /** Set if it starts there only where less than half a page is left; where more is, a line is drawn. */
+  readonly unlessHalf?: boolean;
 }
 
 /** A line across, or room to write: `lines` ruled lines for a pencil. */

@@ -366,8 +366,9 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     marker: 'page-break',
     within: ['paper'],
     ...empty,
-    attributes: classOf('page-break'),
-    meaning: 'what follows starts on a new page or face',
+    attributes: { ...classOf('page-break'), 'data-unless': { kind: 'one-of', values: ['half'] } },
+    meaning:
+      'what follows starts on a new page or face; with `data-unless`, only if less than half of one is left, and below a line if more is',
   },
   strong: { element: 'strong', within: styled, ...words, attributes: {}, meaning: 'bold' },
   em: { element: 'em', within: styled, ...words, attributes: {}, meaning: 'italic' },

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import type { Block, CautionBlock, StepItem } from '../../src/markup/block';
 import {
+  briefCaution,
   caution,
   cell,
   contents,
@@ -46,8 +47,17 @@ const maybe = (most: number) => fc.oneof(fc.constant(''), text(most));
 const anyCaution: fc.Arbitrary<CautionBlock> = fc
   .tuple(fc.constantFrom('danger', 'warning', 'caution', 'notice'), text(5), maybe(9), maybe(9), fc.boolean())
   .map(([signal, hazard, consequence, avoidance, brief]) =>
-    brief ? { ...caution(signal, hazard), brief } : caution(signal, hazard, consequence, avoidance),
+    brief ? briefCaution(signal, hazard) : caution(signal, hazard, consequence, avoidance),
   );
+
+/** Few, so that one stands before several steps of a list. */
+const usualCaution = fc
+  .constantFrom(
+    ['danger', 'Vapor lit late goes off like a shot.'],
+    ['warning', 'Scalding jet.'],
+    ['notice', 'Let it drip.'],
+  )
+  .map(([signal, hazard]) => briefCaution(signal, hazard));
 
 const anyStep: fc.Arbitrary<StepItem> = fc
   .record({
@@ -57,7 +67,7 @@ const anyStep: fc.Arbitrary<StepItem> = fc
     critical: fc.boolean(),
     cautions: fc.oneof(
       { weight: 4, arbitrary: fc.constant([]) },
-      { weight: 1, arbitrary: fc.array(anyCaution, { maxLength: 2 }) },
+      { weight: 1, arbitrary: fc.array(fc.oneof(anyCaution, usualCaution), { maxLength: 2 }) },
     ),
   })
   .map(({ action, ...rest }) => step(action, rest));
@@ -166,7 +176,7 @@ export const anyBlocks: fc.Arbitrary<Block[]> = fc
   .array(
     fc.oneof(
       { weight: 9, arbitrary: nested },
-      { weight: 1, arbitrary: fc.constant(0).map(() => [pageBreak()]) },
+      { weight: 1, arbitrary: fc.boolean().map((unlessHalf) => [pageBreak(unlessHalf)]) },
     ),
     {
       minLength: 1,
@@ -179,12 +189,16 @@ export const anyBlocks: fc.Arbitrary<Block[]> = fc
 export const anyCard: fc.Arbitrary<Block[]> = fc
   .tuple(
     text(3),
-    fc.array(fc.tuple(text(3), fc.oneof(anySteps, anySteps, anyTable, anyCaution)), {
-      minLength: 1,
-      maxLength: 4,
-    }),
+    fc.array(
+      fc.tuple(
+        text(3),
+        fc.oneof(anySteps, anySteps, anyTable, anyCaution),
+        fc.constantFrom([], [], [pageBreak()], [pageBreak(true)]),
+      ),
+      { minLength: 1, maxLength: 4 },
+    ),
   )
   .map(([title, parts]) => [
     heading(1, title),
-    ...parts.flatMap(([words, block]) => [heading(2, words), block]),
+    ...parts.flatMap(([words, block, after]) => [heading(2, words), block, ...after]),
   ]);

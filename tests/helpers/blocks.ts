@@ -93,6 +93,12 @@ export const caution = (
     id,
   );
 
+/** A caution in brief, as cards say it. */
+export const briefCaution = (signal: CautionBlock['signal'], hazard: string): CautionBlock => ({
+  ...caution(signal, hazard),
+  brief: true,
+});
+
 /** A cell; `head` says what it heads. */
 export const cell = (text: string, head: TableCell['head'] = 'none', span = 1): TableCell => ({
   content: inlines(text),
@@ -173,7 +179,8 @@ export const group = (
   id?: string,
 ): Block => made({ kind: 'group', style, blocks } as const, id);
 
-export const pageBreak = (): Block => made({ kind: 'page-break' } as const);
+export const pageBreak = (unlessHalf = false): Block =>
+  made({ kind: 'page-break', ...(unlessHalf ? { unlessHalf } : {}) } as const);
 
 export const rule = (lines = 0): Block => made({ kind: 'rule', lines } as const);
 

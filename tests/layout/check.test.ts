@@ -3,6 +3,7 @@ import { type CheckOptions, checkLaidOut } from '../../src/layout/check';
 import type { LaidOut, PlacedItem, PlacedText } from '../../src/layout/frame';
 import type { Block } from '../../src/markup/block';
 import {
+  briefCaution,
   caution,
   contents,
   figure,
@@ -16,7 +17,7 @@ import {
   words,
 } from '../helpers/blocks';
 import { squareFonts } from '../helpers/squareMetrics';
-import { evenTheme, laidOutCleanly, squareOptions } from '../helpers/squarePage';
+import { evenTheme, laidOutCleanly, linesOf, squareOptions } from '../helpers/squarePage';
 
 const options: CheckOptions = {
   fonts: squareFonts,
@@ -113,6 +114,40 @@ describe('checkLaidOut', () => {
     expect(codes(partedAfter((item) => isText(item, 'hot.')))).toEqual(['check-caution-parted']);
   });
 
+  describe('of a caution that is said above', () => {
+    const hot = briefCaution('warning', 'hot.');
+    const act = (action: string) => step(action, { cautions: [hot] });
+    const twice = [steps([act('first'), act('second')])];
+    const clean = laidOutCleanly(twice, squareOptions(30, 14));
+    const parted = (match: (item: PlacedItem) => boolean) => partedAfter(match, clean);
+
+    it('finds nothing wrong where it is said on the same page before a step of the same list', () => {
+      expect(linesOf(clean.pages[0])).toEqual(['WARNING hot.', '1 first', '2 second']);
+      expect(codes(clean, twice)).toEqual([]);
+    });
+
+    it('finds a page that goes on without saying it again', () => {
+      expect(
+        codes(
+          parted((item) => isText(item, 'first')),
+          twice,
+        ),
+      ).toEqual(['check-caution-parted']);
+    });
+
+    it('finds one that is said before a step of another list only', () => {
+      expect(codes(clean, [steps([act('first')]), steps([act('second')], 'number', 2)])).toContain(
+        'check-words-lost',
+      );
+    });
+
+    it('finds one that is said below only, and one that is not brief', () => {
+      expect(codes(clean, [steps([step('first'), act('second')])])).toContain('check-words-lost');
+      const whole = (action: string) => step(action, { cautions: [caution('warning', 'hot.')] });
+      expect(codes(clean, [steps([whole('first'), whole('second')])])).toContain('check-words-lost');
+    });
+  });
+
   it('finds a table that goes on without its head', () => {
     const bare = changed((item) =>
       item.kind === 'text' && item.tag === undefined && item.text === 'next' ? [] : item,
@@ -134,8 +169,8 @@ describe('checkLaidOut', () => {
 });
 
 /** The paper with a new page begun right after the item that matches. */
-function partedAfter(match: (item: PlacedItem) => boolean): LaidOut {
-  const pages = good.pages.flatMap((page) => {
+function partedAfter(match: (item: PlacedItem) => boolean, laidOut = good): LaidOut {
+  const pages = laidOut.pages.flatMap((page) => {
     const at = page.items.findIndex(match);
     if (at === -1) return [page];
     return [
@@ -143,6 +178,6 @@ function partedAfter(match: (item: PlacedItem) => boolean): LaidOut {
       { ...page, items: page.items.slice(at + 1) },
     ];
   });
-  expect(pages).toHaveLength(good.pages.length + 1);
-  return { ...good, pages };
+  expect(pages).toHaveLength(laidOut.pages.length + 1);
+  return { ...laidOut, pages };
 }

@@ -157,6 +157,24 @@ describe('impose', () => {
     }
   });
 
+  it('has the guides of every card at its front, and none on backs', () => {
+    const plain = cards(6, index3x5);
+    const guided = {
+      ...plain,
+      pages: plain.pages.map((page, face) => ({ ...page, guides: [textItem(`guide ${face}`, 5, 6)] })),
+    };
+    const sheets = impose(guided, options());
+    const fronts = placesOf(sheets as LaidOut, /^face [024]$/);
+    expect(placesOf(sheets as LaidOut, /^guide/)).toEqual(
+      fronts.map(({ text, page, x, y }) => ({
+        text: text.replace('face', 'guide'),
+        page,
+        x: x - 15,
+        y: y - 24,
+      })),
+    );
+  });
+
   it('moves destinations with their faces', () => {
     const sheets = impose(cards(8, index3x5), options());
     const word = placesOf(sheets as LaidOut, /^face 6$/)[0];

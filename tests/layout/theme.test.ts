@@ -74,6 +74,25 @@ describe('readTheme', () => {
     ]);
   });
 
+  it('refuses cards cut or punched so near to the edge that their film does not hold', () => {
+    const found = (from: string | RegExp, to: string) =>
+      problemsOf(changed(from, to)).map(({ code, at, found }) => [code, at?.path, found]);
+    // the corner of margins of 4 mm is 1.66 mm inside a corner cut to 4 mm, and outside one cut to 20 mm
+    expect(found('cornerMm: 4 ', 'cornerMm: 6 ')).toEqual([]);
+    expect(found('cornerMm: 4 ', 'cornerMm: 8 ')).toEqual([
+      ['theme-card-edge', 'card.cornerMm', '2.34 mm of edge'],
+    ]);
+    expect(found('centreMm: 7 ', 'centreMm: 5 ')).toEqual([
+      ['theme-card-edge', 'card.hole.centreMm', '2.50 mm of edge'],
+    ]);
+    expect(found('diameterMm: 5', 'diameterMm: 9')).toEqual([
+      ['theme-card-edge', 'card.hole.centreMm', '2.50 mm of edge'],
+    ]);
+    expect(
+      problemsOf(changed('centreMm: 7 ', 'centreMm: 5 ').replace('place: corner', 'place: none')),
+    ).toEqual([]);
+  });
+
   it('asks more contrast of words read in the dark than of others', () => {
     // 5.74 to 1: enough by day
     const [problem, ...others] = problemsOf(changed("ink: '#ffffff'", "ink: '#888888'"));

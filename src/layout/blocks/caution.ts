@@ -19,20 +19,21 @@ export function collectCaution(block: CautionBlock, place: Place, setting: Setti
   return [around, cautionBox(block, column, setting), around];
 }
 
-/** The caution as one box. */
-export function cautionBox(block: CautionBlock, place: Place, setting: Setting): Box {
-  return block.brief === true ? briefBox(block, place, setting) : panelBox(block, place, setting);
+/** The caution as one box. The words of a brief one begin at `textX`, if that leaves room for its symbol. */
+export function cautionBox(block: CautionBlock, place: Place, setting: Setting, textX = place.x): Box {
+  return block.brief === true ? briefBox(block, place, textX, setting) : panelBox(block, place, setting);
 }
 
 /** A brief caution: the triangle on its colour to the left, signal word and hazard beside it in one run. */
-function briefBox(block: CautionBlock, place: Place, setting: Setting): Box {
+function briefBox(block: CautionBlock, place: Place, wishedX: number, setting: Setting): Box {
   const { look } = setting;
   const { panels, padYPt, signal, text: style } = look.cautions;
   const { word, panel, letters, symbol } = panels[block.signal];
   const tag = setting.structure.add('P', setting.structure.add('Div', place.tag));
   const side = 1.1 * signal.sizePt;
-  const column = side + 0.7 * signal.sizePt;
-  const textX = place.x + column + 0.5 * signal.sizePt;
+  const besidePt = 0.5 * signal.sizePt;
+  const column = Math.max(side + 0.5 * signal.sizePt, wishedX - besidePt - place.x);
+  const textX = place.x + column + besidePt;
   const words: Inline[] = [
     { kind: 'text', text: `${word} `, strong: true, emphasis: false },
     ...block.hazard,

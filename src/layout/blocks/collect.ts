@@ -14,7 +14,7 @@ import { collectGroup } from './group';
 import { collectHeading } from './heading';
 import { collectList } from './list';
 import { collectParagraph } from './paragraph';
-import { collectRule } from './rule';
+import { collectPageBreak, collectRule } from './rule';
 import { collectSigns } from './signs';
 import { collectSteps } from './steps';
 
@@ -44,7 +44,7 @@ function collectBlock(block: Block, place: Place, setting: Setting): readonly Pi
     case 'group':
       return collectGroup(block, place, setting, collectBlocks);
     case 'page-break':
-      return [{ kind: 'break' }];
+      return collectPageBreak(block, place, setting);
     case 'rule':
       return withChange(collectRule(block, place, setting), block.change);
   }

@@ -1,17 +1,26 @@
 /** Rules: a line across, or lines to write on. */
-import type { RuleBlock } from '../../markup/block';
-import { box, gap, type Piece } from '../pieces';
+import type { BlockOrigin, PageBreakBlock, RuleBlock } from '../../markup/block';
+import type { Look } from '../look';
+import { type Box, box, gap, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { rule } from './marks';
+
+/** A page break ready for pages; the space above and below its line counts only where it does not break. */
+export function collectPageBreak(block: PageBreakBlock, place: Place, { look }: Setting): Piece[] {
+  if (block.unlessHalf !== true) return [{ kind: 'break' }];
+  const around = gap(look.space.block);
+  return [around, { kind: 'break', unlessHalf: lineAcross(block.origin, place, look) }, around];
+}
+
+function lineAcross(origin: BlockOrigin, { x, widthPt }: Place, { line, colours }: Look): Box {
+  return box(line.thin, [rule(x, line.thin / 2, widthPt, colours.rule, line.thin)], origin);
+}
 
 /** Makes a rule ready for pages. Lines to write on may part between two of them. */
 export function collectRule(block: RuleBlock, place: Place, { look }: Setting): Piece[] {
   const { x, widthPt } = place;
   const around = gap(look.space.block);
-  if (block.lines < 1) {
-    const line = rule(x, look.line.thin / 2, widthPt, look.colours.rule, look.line.thin);
-    return [around, box(look.line.thin, [line], block.origin), around];
-  }
+  if (block.lines < 1) return [around, lineAcross(block.origin, place, look), around];
   const lineY = look.space.writing - look.line.thin;
   const line = rule(x, lineY, widthPt, look.colours.rule, look.line.thin);
   const lines = Array.from({ length: block.lines }, () => box(look.space.writing, [line], block.origin));

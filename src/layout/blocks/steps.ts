@@ -2,20 +2,21 @@
  * Steps: number (and box to tick) hang before the action; the result stands at the end of a leader or beneath. A
  * step whose omission nothing later would show has a heavy bar and a pointer. Cautions stand before their step.
  */
-import type { StepItem, StepsBlock } from '../../markup/block';
+import type { CautionBlock, StepItem, StepsBlock } from '../../markup/block';
 import { fits } from '../fits';
 import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { setBalanced } from '../inline/balance';
 import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setText, setTokens } from '../inline/text';
 import { tokenize } from '../inline/tokens';
-import { baselineIn } from '../look';
+import { baselineIn, type Look } from '../look';
 import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { cautionBox } from './caution';
 import { withChange } from './change';
 import { filledRect, leader, leastLeaderEm, pointer, tickBox } from './marks';
 import { measure } from './paragraph';
+import { type SaidPlace, saidAbove } from './said';
 
 /** A step up to this share of a page stays whole if a page can hold it. */
 const wholeShare = 0.4;
@@ -53,7 +54,7 @@ interface StepContext {
 function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting): StepColumns {
   const { number, action } = look.steps;
   const em = action.sizePt;
-  const hasBar = survey.steps.hasCritical;
+  const hasBar = survey.steps.hasMarks;
   const pointerX = place.x + look.line.bar + 0.3 * em;
   const tickX = hasBar ? pointerX + 0.85 * em : place.x;
   const numberX = block.mark === 'tick' ? tickX + tickSideEm * em + 0.45 * em : tickX;
@@ -73,12 +74,16 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const step = structure.add('LI', list);
   const label = structure.add('Lbl', step);
   const body = structure.add('LBody', step);
-  const cautionPlace = { ...place, x: columns.textX, widthPt: columns.textPt, tag: body };
   const cautions = item.cautions.flatMap((caution) => {
-    const made: Piece[] = [
-      ...withChange([{ ...cautionBox(caution, cautionPlace, setting), keep: 'must' }], caution.change),
-      gap(0.7 * look.steps.gapPt),
-    ];
+    const shown = cautionBox(
+      caution,
+      cautionPlace(caution, { ...place, tag: body }, columns),
+      setting,
+      columns.textX,
+    );
+    const said = saidAbove(caution, list, saidPlace(columns, look), body, setting);
+    const kept: Box = { ...shown, keep: 'must', ...(said === undefined ? {} : { said }) };
+    const made: Piece[] = [...withChange([kept], caution.change), gap(0.7 * look.steps.gapPt)];
     return caution.id === undefined ? made : withAnchor(made, caution.id);
   });
   const lines = stepLines(item, body, context);
@@ -88,6 +93,18 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const small = fits(stackHeight(all), wholeShare * setting.roomPt);
   const held = small ? heldTogether(all, 'ought') : all;
   return [...cautions, ...(item.critical ? [barred(held, item, context)] : held)];
+}
+
+/** A whole caution stands in the column of the text; a brief one has only its words there, and its panel left of them. */
+function cautionPlace(caution: CautionBlock, place: Place, { textX, textPt }: StepColumns): Place {
+  if (caution.brief !== true) return { ...place, x: textX, widthPt: textPt };
+  return { ...place, widthPt: textX + textPt - place.x };
+}
+
+/** Where the pointer of a critical step stands. */
+function saidPlace({ pointerX }: StepColumns, { steps: { action }, fonts }: Look): SaidPlace {
+  const middle = baselineIn(action, fonts) - (fonts[action.face].capHeight / 2) * action.sizePt;
+  return { x: pointerX, middle, widthPt: 0.75 * action.sizePt };
 }
 
 function withAnchor(pieces: readonly Piece[], name: string): Piece[] {
@@ -136,7 +153,7 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
     const result = setResult(item, parent, context);
     const led = steps.leader[block.mark] ? onLeader(lines, action.text, result, context) : undefined;
     if (led !== undefined) lines[lines.length - 1] = led;
-    else addBelow(lines, resultBeneath(result, item, context));
+    addBelow(lines, resultBeneath(result, led === undefined ? 0 : 1, item, context));
   }
   if (item.remark.length > 0) {
     const remark = set(item.remark, steps.remark);
@@ -172,7 +189,10 @@ function addBelow(lines: Box[], more: readonly Box[]): void {
   lines.push(...more);
 }
 
-/** The last line of the action with a leader and the result at its end; nothing if they do not fit on the line. */
+/**
+ * The last line of the action with the first line of the result at its end, after a leader if there is room for one;
+ * nothing if they do not fit on the line.
+ */
 function onLeader(
   lines: readonly Box[],
   action: SetText,
@@ -184,29 +204,41 @@ function onLeader(
   const { sizePt } = look.steps.action;
   const last = lines[lines.length - 1];
   const resultLine = result.text.lines[0];
-  if (last === undefined || resultLine === undefined || result.text.lines.length > 1) return undefined;
+  if (last === undefined || resultLine === undefined) return undefined;
+  if (result.text.lines.length > 1 && look.steps.beneath === 'left') return undefined;
   const actionPt = action.lines[action.lines.length - 1]?.widthPt ?? 0;
-  if (!fits(actionPt + leastLeaderEm * sizePt + resultLine.widthPt, columns.textPt)) return undefined;
+  if (!fits(actionPt + leastGapEm * sizePt + resultLine.widthPt, columns.textPt)) return undefined;
   const y = baselineIn(look.steps.action, look.fonts);
   const right = columns.textX + columns.textPt;
   const resultX = right - resultLine.widthPt;
   const space = 0.35 * sizePt;
-  const dots = leader(columns.textX + actionPt + space, resultX - space, y, sizePt, look.colours.soft);
+  const isLed = fits(actionPt + leastLeaderEm * sizePt + resultLine.widthPt, columns.textPt);
+  const from = columns.textX + actionPt + space;
+  const dots = isLed ? leader(from, resultX - space, y, sizePt, look.colours.soft) : [];
   const led = placeLine(resultLine, resultX, y, look.steps.result, result.tag);
   return withItems(last, [], [...dots, ...led]);
 }
+
+/** Least space between an action and a result on one line, as a share of the type size. */
+const leastGapEm = 0.9;
 
 function resultIndent({ look }: Setting): number {
   return 1.1 * look.steps.result.sizePt;
 }
 
-function resultBeneath(result: TaggedText, item: StepItem, { columns, setting }: StepContext): Box[] {
+/** The lines of a result from the given one on, under the action. */
+function resultBeneath(
+  result: TaggedText,
+  from: number,
+  item: StepItem,
+  { columns, setting }: StepContext,
+): Box[] {
   const { look } = setting;
   const { result: style, beneath } = look.steps;
   if (beneath === 'right')
-    return lineBoxes(result.text, columns.textX, 'right', setting, item.origin, result.tag);
+    return lineBoxes(result.text, columns.textX, 'right', setting, item.origin, result.tag).slice(from);
   const x = columns.textX + resultIndent(setting);
-  const lines = lineBoxes(result.text, x, 'left', setting, item.origin, result.tag);
+  const lines = lineBoxes(result.text, x, 'left', setting, item.origin, result.tag).slice(from);
   const [first, ...rest] = lines;
   if (first === undefined) return [];
   const middle = baselineIn(style, look.fonts) - (look.fonts[style.face].xHeight / 2) * style.sizePt;

@@ -1,97 +1,119 @@
 /**
- * What surrounds the steps on each face of a card: title, "continued", the mark that more follows or that this is the
- * end, and the foot that says which card it is.
+ * What stands at the foot of each face of a card: which card it is, which face of how many, and the mark that more
+ * follows or that this is the end.
  */
 import type { Inline } from '../../markup/block';
 import { pointer, rule } from '../blocks/marks';
 import { fits } from '../fits';
 import type { PlacedItem } from '../frame';
-import { placeText, type SetText, setText, textHeight } from '../inline/text';
+import { placeText, setText, textHeight } from '../inline/text';
 import { strongStyle, type TextStyle } from '../look';
 import type { Setting } from '../setting';
 import { moveItem } from '../shape';
 import { originOf } from '../survey';
-
-/** Items with the height they take. */
-export interface Strip {
-  readonly heightPt: number;
-  readonly items: readonly PlacedItem[];
-}
+import { type Strip, words } from './strip';
 
 const origin = originOf([]);
 
-/** A title with the line below it. `title` counts from its own top. */
-export function headStrip(title: Strip, widthPt: number, { look }: Setting): Strip {
-  if (title.heightPt === 0) return title;
-  const gapPt = 0.2 * look.body.sizePt;
-  const lineY = title.heightPt + gapPt + look.line.heavy / 2;
-  const line = rule(0, lineY, widthPt, look.colours.ink, look.line.heavy);
-  return { heightPt: lineY + look.line.heavy / 2 + 0.45 * look.body.sizePt, items: [...title.items, line] };
+/** Which face of how many. Both count from 1. */
+export interface FaceNumber {
+  readonly face: number;
+  readonly faces: number;
 }
 
-/** The title of a face that goes on from the one before. All of it is an artifact. */
-export function continuedTitle(title: string, widthPt: number, setting: Setting): Strip {
-  const { look } = setting;
-  const content: Inline[] = [words(title, true), words(` (${look.words.continued})`, false)];
-  const style = { ...look.headings[0].style, face: look.body.face };
-  const text = setText(content, style, widthPt, setting, origin);
-  return { heightPt: textHeight(text), items: placeText(text, 0, 0, 'left', setting) };
-}
+/** The smallest share of the foot's width, and the most lines, for which what it says stands beside the mark. */
+const besideShare = 0.35;
+const besideLines = 3;
 
-/** The mark at the end of a face: that the card goes on, or that it ends here. */
-export function markStrip(isLast: boolean, widthPt: number, setting: Setting): Strip {
-  const { look } = setting;
-  const style = strongStyle(look.note);
-  const em = style.sizePt;
-  const pointerPt = isLast ? 0 : 0.9 * em;
-  const content = [words(isLast ? look.words.end : look.words.continuesNext, true)];
-  const text = setText(content, style, widthPt - pointerPt, setting, origin);
-  const top = 0.25 * em;
-  const items = placeText(text, 0, top, isLast ? 'centre' : 'right', setting);
-  const lastMiddle = top + textHeight(text) - style.leadingPt / 2;
-  const mark = isLast
-    ? endLines(text, top + style.leadingPt / 2, widthPt, setting)
-    : [pointer(widthPt - 0.6 * em, lastMiddle, 0.65 * em, look.colours.ink)];
-  return { heightPt: top + textHeight(text), items: [...items, ...mark] };
-}
-
-/** Short lines left and right of the word that ends a card. */
-function endLines(text: SetText, y: number, widthPt: number, { look }: Setting): PlacedItem[] {
-  const em = look.note.sizePt;
-  const clear = (text.lines[0]?.widthPt ?? 0) / 2 + 0.6 * em;
-  const length = Math.min(2.5 * em, widthPt / 2 - clear);
-  if (length < em || text.lines.length > 1) return [];
-  const line = (x: number) => rule(x, y, length, look.colours.ink, look.line.thin);
-  return [line(widthPt / 2 - clear - length), line(widthPt / 2 + clear)];
-}
-
-/** The foot: what card this is, and which face of how many. */
+/**
+ * The foot. What card this is stands small at the left; the number of the face and the mark stand beside it, in type
+ * that is legible where the card is read, or above it where a card is too narrow for both.
+ */
 export function footStrip(
   pieces: readonly string[],
-  face: number,
-  faces: number,
+  number: FaceNumber,
   style: TextStyle,
   widthPt: number,
   setting: Setting,
 ): Strip {
   const { look } = setting;
-  const label = look.words.face.replace('{face}', String(face)).replace('{faces}', String(faces));
-  const faceText = setText([words(label, true)], style, widthPt, setting, origin);
-  const facePt = faceText.lines[0]?.widthPt ?? 0;
-  const leftPt = Math.max(widthPt - facePt - 1.2 * style.sizePt, 0.4 * widthPt);
-  const beside = fits(leftPt + facePt, widthPt);
-  const textPt = beside ? leftPt : widthPt;
-  const text = setText(footContent(pieces, style, textPt, setting), style, textPt, setting, origin);
-  const top = 0.35 * style.sizePt;
-  const faceY = beside ? top + Math.max(0, textHeight(text) - style.leadingPt) : top + textHeight(text);
-  const faceItems = placeText(faceText, 0, 0, 'right', setting).map((item) => moveItem(item, 0, faceY));
+  const mark = faceMark(number, widthPt, setting);
+  const leftPt = widthPt - widestMarkPt(widthPt, setting) - look.note.sizePt;
+  const set = (textPt: number) =>
+    setText(footContent(pieces, style, textPt, setting), style, textPt, setting, origin);
+  const narrow = leftPt < besideShare * widthPt ? undefined : set(leftPt);
+  const line = rule(0, 0, widthPt, look.colours.rule, look.line.thin);
+  const top = 0.3 * style.sizePt;
+  if (narrow !== undefined && narrow.lines.length <= besideLines) {
+    const heightPt = Math.max(textHeight(narrow), mark.heightPt);
+    return {
+      heightPt: top + heightPt,
+      items: [
+        line,
+        ...placeText(narrow, 0, top, 'left', setting),
+        ...moved(mark.items, widthPt - mark.widthPt, top + (heightPt - mark.heightPt) / 2),
+      ],
+    };
+  }
+  const whole = set(widthPt);
   return {
-    heightPt: Math.max(top + textHeight(text), faceY + textHeight(faceText)),
+    heightPt: top + mark.heightPt + textHeight(whole),
     items: [
-      rule(0, 0, widthPt, look.colours.rule, look.line.thin),
-      ...placeText(text, 0, top, 'left', setting),
-      ...faceItems,
+      line,
+      ...moved(mark.items, widthPt - mark.widthPt, top),
+      ...placeText(whole, 0, top + mark.heightPt, 'left', setting),
     ],
+  };
+}
+
+/** Height that no foot of a card is taller than, whatever the number of its faces. */
+export function mostFootPt(
+  pieces: readonly string[],
+  style: TextStyle,
+  widthPt: number,
+  setting: Setting,
+): number {
+  return Math.max(...manyFaces.map((number) => footStrip(pieces, number, style, widthPt, setting).heightPt));
+}
+
+/** Numbers as wide as any: one of a face that the card goes on after, one of its end. */
+const manyFaces: readonly FaceNumber[] = [
+  { face: 88, faces: 89 },
+  { face: 89, faces: 89 },
+];
+
+/** So that what stands beside the mark is the same on every face, it is set beside the widest. */
+function widestMarkPt(widthPt: number, setting: Setting): number {
+  return Math.max(...manyFaces.map((number) => faceMark(number, widthPt, setting).widthPt));
+}
+
+function moved(items: readonly PlacedItem[], x: number, y: number): PlacedItem[] {
+  return items.map((item) => moveItem(item, x, y));
+}
+
+/** Number of the face, and that the card goes on, with a pointer to the next; or that it ends here, with a bar. */
+function faceMark(
+  { face, faces }: FaceNumber,
+  widthPt: number,
+  setting: Setting,
+): Strip & { widthPt: number } {
+  const { look } = setting;
+  const style = strongStyle(look.note);
+  const em = style.sizePt;
+  const isLast = face === faces;
+  const label = look.words.face.replace('{face}', String(face)).replace('{faces}', String(faces));
+  const said = [label, isLast ? look.words.end : look.words.continuesNext].map(keptWhole).join(' · ');
+  const signPt = 0.9 * em;
+  const text = setText([words(said, true)], style, widthPt - signPt, setting, origin);
+  const textPt = Math.max(0, ...text.lines.map((line) => line.widthPt));
+  const middle = textHeight(text) - style.leadingPt / 2;
+  const sign = isLast
+    ? rule(textPt + 0.35 * em, middle, 0.55 * em, look.colours.ink, 0.25 * em)
+    : pointer(textPt + 0.35 * em, middle, 0.65 * em, look.colours.ink);
+  return {
+    widthPt: textPt + signPt,
+    heightPt: textHeight(text),
+    items: [...placeText(text, textPt - text.widthPt, 0, 'right', setting), sign],
   };
 }
 
@@ -105,11 +127,11 @@ function footContent(
   const metrics = look.fonts[style.face];
   const whole = pieces.map((piece, index) => {
     const ended = index < pieces.length - 1 ? `${piece} ·` : piece;
-    return fits(metrics.widthOf(ended, style.sizePt), widthPt) ? ended.replaceAll(' ', '\u00a0') : ended;
+    return fits(metrics.widthOf(ended, style.sizePt), widthPt) ? keptWhole(ended) : ended;
   });
   return whole.length === 0 ? [] : [words(whole.join(' '), false)];
 }
 
-function words(text: string, strong: boolean): Inline {
-  return { kind: 'text', text, strong, emphasis: false };
+function keptWhole(text: string): string {
+  return text.replaceAll(' ', '\u00a0');
 }

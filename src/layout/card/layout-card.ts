@@ -11,13 +11,13 @@ import { collectBlocks } from '../blocks/collect';
 import { filledRect } from '../blocks/marks';
 import { Reuse } from '../blocks/reuse';
 import { themeStyle } from '../flow/flow-look';
-import type { LaidOut, Page } from '../frame';
+import type { LaidOut, Page, PlacedItem } from '../frame';
 import { Labels } from '../labels';
 import { outlineOf } from '../pages/outline';
-import { paginate } from '../pages/paginate';
+import { paginateUnderHeads } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type Round, settle } from '../pages/settle';
-import { isSolid, type Piece } from '../pieces';
+import { withoutUnused } from '../pages/unused';
 import { Problems, spotOf } from '../problems';
 import type { Place, Setting } from '../setting';
 import { moveItem } from '../shape';
@@ -25,27 +25,36 @@ import { StructureBuilder } from '../structure';
 import { originOf, survey } from '../survey';
 import type { CardOptions } from '../types';
 import { cardLook, leastSizeOf } from './card-look';
-import { continuedTitle, footStrip, headStrip, markStrip, type Strip } from './faces';
+import { footStrip, mostFootPt } from './faces';
+import { headsOf, headX } from './heads';
+import { guides, noHole, roomForHole } from './hole';
 import { largestSize } from './largest';
+import type { Strip } from './strip';
 
 /** Lays out a card in the condensed cut. A level 1 heading that comes first is its title. */
 export function layoutCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
-  return layoutLargest(blocks, options, 'narrow');
+  return layoutLargest(blocks, options, { base: 'narrow', punched: true });
 }
 
 /** Lays out a card in the bold condensed cut, for few words. */
 export function layoutBoldCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
-  return layoutLargest(blocks, options, 'narrow-bold');
+  return layoutLargest(blocks, options, { base: 'narrow-bold', punched: true });
 }
 
 /** Lays out a sheet in the plain cut, its type growing to fill the faces it needs. */
 export function layoutSheet(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
-  return layoutLargest(blocks, options, 'text');
+  return layoutLargest(blocks, options, { base: 'text', punched: false });
 }
 
-function layoutLargest(blocks: readonly Block[], options: CardOptions, base: Face): Outcome<LaidOut> {
-  const leastPt = leastSizeOf(base, options.leastPt);
-  const layoutAt = (sizePt: number) => layoutAtSize(blocks, options, base, sizePt);
+/** In which face it is set, and whether it is a card that is rounded and punched. */
+interface Cut {
+  readonly base: Face;
+  readonly punched: boolean;
+}
+
+function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut): Outcome<LaidOut> {
+  const leastPt = leastSizeOf(cut.base, options.leastPt);
+  const layoutAt = (sizePt: number) => layoutAtSize(blocks, options, cut, sizePt);
   const smallest = layoutAt(leastPt);
   if (!smallest.ok) return smallest;
   const faces = smallest.value.pages.length;
@@ -65,10 +74,10 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, base: Fac
 function layoutAtSize(
   blocks: readonly Block[],
   options: CardOptions,
-  base: Face,
+  cut: Cut,
   sizePt: number,
 ): Outcome<LaidOut> {
-  const look = cardLook(options, base, sizePt);
+  const look = cardLook(options, cut.base, sizePt);
   const problems = new Problems();
   const found = survey(blocks, problems);
   const reuse = new Reuse();
@@ -85,113 +94,96 @@ function layoutAtSize(
       roomPt: 0,
       chaptersOnNewPage: false,
     };
-    return layoutOnce(blocks, options, open);
+    return layoutOnce(blocks, options, cut, open);
   }, originOf(blocks));
 }
 
-function layoutOnce(blocks: readonly Block[], options: CardOptions, open: Setting): Round<LaidOut> {
+function layoutOnce(blocks: readonly Block[], options: CardOptions, cut: Cut, open: Setting): Round<LaidOut> {
   const { problems, labels, structure, survey: found } = open;
-  const { heads, setting, firstRoomPt, widthPt, titleNames, rest } = cardBody(blocks, options, open);
-  const pieces = collectBlocks(rest, columnOf(widthPt), setting);
-  const { left, top } = options.sheet.margins;
-  const faces = paginate(pieces, setting, firstRoomPt).map((boxes, index) => {
-    const headPt = (index === 0 ? heads.first : heads.next).heightPt;
-    return boxes.map(({ box, y }) => ({ box, y: y + headPt }));
+  const body = cardBody(blocks, options, cut, open);
+  const { heads, setting, widthPt, roomUnder } = body;
+  const pieces = collectBlocks(body.rest, columnOf(widthPt), setting);
+  const headOf = (index: number, part: string | undefined) => (index === 0 ? heads.first : heads.next(part));
+  const filled = paginateUnderHeads(pieces, setting, {
+    parts: heads.parts,
+    roomOf: (index, part) => roomUnder(headOf(index, part)),
   });
-  const titles = titleNames.map((name) => ({ name, page: 0, y: top }));
+  const { left, top } = options.sheet.margins;
+  const tops = filled.map(({ goesOnIn }, index) => headOf(index, goesOnIn));
+  const faces = filled.map(({ boxes }, index) =>
+    boxes.map(({ box, y }) => ({ box, y: y + (tops[index]?.heightPt ?? 0) })),
+  );
+  const titles = heads.titleNames.map((name) => ({ name, page: 0, y: top }));
   const destinations = [...titles, ...destinationsOf(faces, top)];
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
   const finish = (): LaidOut => {
     const bodies = placeBody(faces, () => left, top, structure);
     const pages = bodies.map((items, index): Page => {
-      const surrounds = faceSurrounds(index, bodies.length, { heads, widthPt }, options, setting);
-      const around = surrounds.flatMap(({ strip, y }) => strip.items.map((item) => moveItem(item, left, y)));
-      return finishedFace(around.concat(items), index, bodies.length, options);
+      const head =
+        tops[index]?.items.map((item) => moveItem(item, left + headX(index, body.hole), top)) ?? [];
+      const foot = footOf(index, bodies.length, widthPt, options, setting);
+      return finishedFace([...head, ...foot, ...items], index, bodies.length, cut, options);
     });
-    return { pages, structure: structure.finish(), destinations, outline: outlineOf(found.headings) };
+    const outline = outlineOf(found.headings);
+    return withoutUnused({ pages, structure: structure.finish(), destinations, outline });
   };
   return { finish, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
 }
 
-interface Heads {
-  readonly first: Strip;
-  readonly next: Strip;
-}
-
-/** Sets the title and works out the room between it and the foot. */
-function cardBody(blocks: readonly Block[], options: CardOptions, open: Setting) {
-  const { sheet } = options;
+/** Sets the title and works out the room between heads and foot. */
+function cardBody(blocks: readonly Block[], options: CardOptions, cut: Cut, open: Setting) {
+  const { sheet, theme } = options;
   const widthPt = sheet.widthPt - sheet.margins.left - sheet.margins.right;
   const heightPt = sheet.heightPt - sheet.margins.top - sheet.margins.bottom;
   const first = blocks[0];
   const title = first?.kind === 'heading' && first.level === 1 ? first : undefined;
-  const titlePieces = title === undefined ? [] : collectBlocks([title], columnOf(widthPt), open);
-  const heads: Heads = {
-    first: headStrip(stripOf(titlePieces), widthPt, open),
-    next: headStrip(continuedTitle(options.title, widthPt, open), widthPt, open),
-  };
-  const markPt = Math.max(markStrip(true, widthPt, open).heightPt, markStrip(false, widthPt, open).heightPt);
-  const foot = footStrip(options.foot, 88, 88, footStyle(options), widthPt, open);
-  const firstRoomPt = heightPt - heads.first.heightPt - markPt - foot.heightPt;
-  // a later face never has more room than the first, or all might move there and leave the title alone
-  const roomPt = Math.min(firstRoomPt, heightPt - heads.next.heightPt - markPt - foot.heightPt);
-  const titleNames = titlePieces.flatMap((piece) =>
-    isSolid(piece) ? piece.anchors.map(({ name }) => name) : [],
-  );
+  const hole = cut.punched ? roomForHole(theme.card.hole, sheet) : noHole;
+  const heads = headsOf(title, { title: options.title, widthPt, hole }, open);
+  const footPt = mostFootPt(options.foot, footStyle(options), widthPt, open);
+  const roomUnder = (head: Strip) => heightPt - head.heightPt - footPt;
   const rest = title === undefined ? blocks : blocks.slice(1);
-  return { heads, widthPt, titleNames, rest, firstRoomPt, setting: { ...open, roomPt } };
+  // what fits on no face under its tallest head is refused, whatever head it would come to stand under
+  const setting = { ...open, roomPt: heightPt - heads.mostPt - footPt };
+  return { heads, hole, widthPt, rest, roomUnder, setting };
 }
 
 function columnOf(widthPt: number): Place {
   return { x: 0, widthPt, tag: 0, depth: 0, keptAbovePt: 0 };
 }
 
-function stripOf(pieces: readonly Piece[]): Strip {
-  let heightPt = 0;
-  const items = pieces.flatMap((piece) => {
-    if (piece.kind !== 'box') return [];
-    const moved = piece.layers.flatMap(({ y, items }) =>
-      items.map((item) => moveItem(item, 0, heightPt + y)),
-    );
-    heightPt += piece.heightPt;
-    return moved;
-  });
-  return { heightPt, items };
-}
-
 function footStyle({ theme }: CardOptions) {
   return themeStyle(theme, 'running');
 }
 
-/** Title, mark and foot of one face with their heights on the sheet. */
-function faceSurrounds(
+/** The foot of one face at its place on the sheet. */
+function footOf(
   index: number,
   count: number,
-  { heads, widthPt }: { readonly heads: Heads; readonly widthPt: number },
+  widthPt: number,
   options: CardOptions,
   setting: Setting,
-): { strip: Strip; y: number }[] {
-  const { sheet } = options;
-  const foot = footStrip(options.foot, index + 1, count, footStyle(options), widthPt, setting);
-  const footY = sheet.heightPt - sheet.margins.bottom - foot.heightPt;
-  const mark = markStrip(index === count - 1, widthPt, setting);
-  return [
-    { strip: index === 0 ? heads.first : heads.next, y: sheet.margins.top },
-    { strip: mark, y: footY - mark.heightPt },
-    { strip: foot, y: footY },
-  ];
+): PlacedItem[] {
+  const { heightPt, margins } = options.sheet;
+  const number = { face: index + 1, faces: count };
+  const foot = footStrip(options.foot, number, footStyle(options), widthPt, setting);
+  const y = heightPt - margins.bottom - foot.heightPt;
+  return foot.items.map((item) => moveItem(item, margins.left, y));
 }
 
 function finishedFace(
   items: Page['items'],
   index: number,
   count: number,
-  { sheet, ground }: CardOptions,
+  cut: Cut,
+  { sheet, ground, theme }: CardOptions,
 ): Page {
   const { widthPt, heightPt, margins } = sheet;
   const out = ground?.outsetPt ?? 0;
   const [left, top] = [margins.left - out, margins.top - out];
   const [right, bottom] = [widthPt - margins.right + out, heightPt - margins.bottom + out];
+  // on a dark ground the theme's ink is light; the corners lie outside that ground
+  const { ink } = theme.colours;
+  const guideInks = { corners: ground?.colour ?? ink, hole: ink };
   const behind =
     ground === undefined ? [] : [filledRect(left, top, right - left, bottom - top, ground.colour)];
   return {
@@ -200,6 +192,7 @@ function finishedFace(
     label: `${index + 1} of ${count}`,
     items: [...behind, ...items],
     printable: [left, top, right, bottom],
+    ...(cut.punched ? { guides: guides(theme.card, sheet, guideInks) } : {}),
   };
 }
 

@@ -2,7 +2,15 @@
  * The words a paper must show, in the order they must be read, straight from its blocks. Written apart from the layout
  * it checks.
  */
-import type { Block, BlockOrigin, CautionBlock, Inline, StepItem, TableBlock } from '../../markup/block';
+import type {
+  Block,
+  BlockOrigin,
+  CautionBlock,
+  Inline,
+  StepItem,
+  StepsBlock,
+  TableBlock,
+} from '../../markup/block';
 import type { SurveyedHeading } from '../survey';
 import type { Theme } from '../theme';
 
@@ -10,7 +18,12 @@ import type { Theme } from '../theme';
 export type Role =
   | { readonly kind: 'plain' }
   | { readonly kind: 'heading'; readonly block: Block }
-  | { readonly kind: 'caution'; readonly step: StepItem }
+  | {
+      readonly kind: 'caution';
+      readonly step: StepItem;
+      readonly caution: CautionBlock;
+      readonly steps: StepsBlock;
+    }
   | { readonly kind: 'step'; readonly step: StepItem }
   | { readonly kind: 'table-row'; readonly block: TableBlock };
 
@@ -65,7 +78,7 @@ function wordsOfBlock(block: Block, facts: WordFacts): ExpectedWord[] {
         ...expectedWords(item, facts),
       ]);
     case 'steps':
-      return block.items.flatMap((item, index) => stepWords(item, block.start + index, facts));
+      return block.items.flatMap((item, index) => stepWords(item, block, block.start + index, facts));
     case 'table':
       return tableWords(block, facts);
     case 'figure':
@@ -86,10 +99,10 @@ function wordsOfBlock(block: Block, facts: WordFacts): ExpectedWord[] {
   }
 }
 
-function stepWords(step: StepItem, value: number, facts: WordFacts): ExpectedWord[] {
+function stepWords(step: StepItem, steps: StepsBlock, value: number, facts: WordFacts): ExpectedWord[] {
   const { origin } = step;
   const cautions = step.cautions.flatMap((caution) =>
-    cautionWords(caution, { kind: 'caution', step }, facts),
+    cautionWords(caution, { kind: 'caution', step, caution, steps }, facts),
   );
   const number: ExpectedWord = { word: String(value), role: { kind: 'step', step }, origin };
   const rest = [step.action, step.result, step.remark].flatMap((content) => wordsOf(content, facts));

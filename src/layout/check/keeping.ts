@@ -1,11 +1,12 @@
 /** Checks of what stands together: words all there, headings with what follows, cautions with steps, heads with rows. */
 import type { Diagnostic } from '../../diagnostic/diagnostic';
-import type { Block, StepItem, TableBlock } from '../../markup/block';
+import type { Block, BlockOrigin, StepItem, TableBlock } from '../../markup/block';
 import type { LaidOut } from '../frame';
 import { spotOf } from '../problems';
 import { eachBlock } from '../survey';
 import { type ExpectedWord, expectedWords, type WordFacts, wordsOf } from './expected';
 import { artifactText, type FoundWord, withoutSpaces } from './found';
+import type { SaidAbove } from './said-above';
 
 const fault = 'this is a fault of the program; please report it with the spec';
 
@@ -66,18 +67,24 @@ export function headingsLast(
   });
 }
 
-/** Cautions that do not stand on the page on which their step begins. */
-export function cautionsParted(expected: readonly ExpectedWord[], found: readonly FoundWord[]): Diagnostic[] {
+/** Cautions that do not stand, or are not said, on the page on which their step begins. */
+export function cautionsParted(
+  expected: readonly ExpectedWord[],
+  found: readonly FoundWord[],
+  saidAbove: readonly SaidAbove[],
+): Diagnostic[] {
   const pageOfStep = new Map<StepItem, number | undefined>();
   expected.forEach(({ role }, index) => {
     if (role.kind === 'step') pageOfStep.set(role.step, found[index]?.page);
   });
+  const shown = expected.flatMap(({ role, origin }, index): (SaidAbove & { origin: BlockOrigin })[] =>
+    role.kind === 'caution' ? [{ step: role.step, page: found[index]?.page, origin }] : [],
+  );
+  const unsaid = saidAbove.map((said) => ({ ...said, origin: said.step.origin }));
   const told = new Set<StepItem>();
-  return expected.flatMap(({ role, origin }, index): Diagnostic[] => {
-    if (role.kind !== 'caution' || told.has(role.step)) return [];
-    const page = found[index]?.page;
-    if (page === pageOfStep.get(role.step)) return [];
-    told.add(role.step);
+  return [...shown, ...unsaid].flatMap(({ step, page, origin }): Diagnostic[] => {
+    if (told.has(step) || page === pageOfStep.get(step)) return [];
+    told.add(step);
     return [
       {
         code: 'check-caution-parted',
@@ -85,7 +92,7 @@ export function cautionsParted(expected: readonly ExpectedWord[], found: readonl
         message: 'a caution stands on another page than its step',
         at: spotOf(origin),
         found: `page ${(page ?? 0) + 1}`,
-        expected: `page ${(pageOfStep.get(role.step) ?? 0) + 1}`,
+        expected: `page ${(pageOfStep.get(step) ?? 0) + 1}`,
         mend: fault,
       },
     ];

@@ -5,7 +5,7 @@
  * taller than any page, which is reported and left out.
  */
 import { fits } from '../fits';
-import { type Box, isSolid, type Piece, type Splittable } from '../pieces';
+import { type Box, type ForcedBreak, isSolid, type Piece, type Splittable, stackHeight } from '../pieces';
 import type { ProblemText } from '../problems';
 import type { Setting } from '../setting';
 import { type Bound, canStayTogether } from './bind';
@@ -67,6 +67,10 @@ class Filler {
   private letGoTo: number;
   private y = 0;
   private gapPt = 0;
+  /** What has been shown on this page and need not be shown again, by its key. */
+  private readonly saidHere = new Set<string>();
+  /** What was not shown again, to be marked on what follows. */
+  private leftUnsaid: Box[] = [];
 
   constructor(
     work: Work,
@@ -98,19 +102,41 @@ class Filler {
       this.at += 1;
       return 'go-on';
     }
-    if (!isSolid(piece)) return this.endPage();
+    if (!isSolid(piece)) return this.endPage(piece);
     if (!this.hasRoomForNeed(piece)) {
       if (this.nextPageGains) return 'page-full';
       this.letGo();
     }
-    return piece.kind === 'box' ? this.placeBox(piece) : this.takeFrom(piece);
+    if (piece.kind === 'splittable') return this.takeFrom(piece);
+    if (!this.isSaid(piece)) return this.placeBox(piece);
+    this.leftUnsaid.push(piece);
+    this.at += 1;
+    return 'go-on';
   }
 
-  /** A forced break ends the page, unless nothing stands on it yet. */
-  private endPage(): Step {
+  private isSaid(piece: Piece): piece is Box {
+    return piece.kind === 'box' && piece.said !== undefined && this.saidHere.has(piece.said.key);
+  }
+
+  /** A forced break ends the page, unless nothing stands on it yet, or enough is left for one that depends on it. */
+  private endPage({ unlessHalf }: ForcedBreak): Step {
     this.at += 1;
+    if (unlessHalf !== undefined && this.boxes.length > 0 && this.hasHalfFor(unlessHalf)) {
+      this.put(unlessHalf);
+      return 'go-on';
+    }
     this.gapPt = 0;
     return this.boxes.length > 0 || this.nextPageGains ? 'page-full' : 'go-on';
+  }
+
+  /** Whether half a page is left, and below the line across it room for what follows, with all that ought to stay with it. */
+  private hasHalfFor(line: Box): boolean {
+    const { pieces, ought } = this.bound;
+    const next = pieces.findIndex((piece, index) => index >= this.at && piece.kind !== 'gap');
+    const following = pieces[next];
+    if (following === undefined || !isSolid(following)) return false;
+    const gapPt = stackHeight([line, ...pieces.slice(this.at, next), line]) - line.heightPt;
+    return fits(0.5 * this.room.emptyPt, this.roomLeft) && fits(gapPt + (ought[next] ?? 0), this.roomLeft);
   }
 
   private get top(): number {
@@ -128,8 +154,30 @@ class Filler {
   private hasRoomForNeed(piece: Box | Splittable): boolean {
     if (this.rest !== undefined) return fits(this.rest.wantPt, this.roomLeft);
     if (piece.keep !== 'free' && !canStayTogether(this.bound, this.at, this.room.emptyPt)) this.letGo();
-    const needs = this.at <= this.letGoTo ? this.bound.must : this.bound.ought;
-    return fits(needs[this.at] ?? 0, this.roomLeft);
+    const held = this.at <= this.letGoTo ? 'must' : 'ought';
+    return fits((this.bound[held][this.at] ?? 0) - this.unsaidPt(held), this.roomLeft);
+  }
+
+  /** How much less is needed, because some of what holds together from here on is said above. */
+  private unsaidPt(held: 'must' | 'ought'): number {
+    if (this.saidHere.size === 0) return 0;
+    const { pieces } = this.bound;
+    let above = this.gapPt;
+    let lessPt = 0;
+    for (let index = this.at; index < pieces.length; index += 1) {
+      const piece = pieces[index];
+      if (piece === undefined || piece.kind === 'break') break;
+      if (piece.kind === 'gap') {
+        above = piece.heightPt;
+        continue;
+      }
+      const below = pieces[index + 1];
+      if (this.isSaid(piece))
+        lessPt += piece.heightPt + Math.min(above, below?.kind === 'gap' ? below.heightPt : 0);
+      if (piece.keep === 'free' || (held === 'must' && piece.keep === 'ought')) break;
+      above = 0;
+    }
+    return lessPt;
   }
 
   private letGo(): void {
@@ -160,7 +208,9 @@ class Filler {
 
   private put(piece: Box): void {
     const y = this.top;
-    this.boxes.push({ box: piece, y });
+    this.boxes.push({ box: this.leftUnsaid.reduceRight(marked, piece), y });
+    this.leftUnsaid = [];
+    if (piece.said !== undefined) this.saidHere.add(piece.said.key);
     this.y = y + piece.heightPt;
     this.gapPt = 0;
   }
@@ -175,6 +225,17 @@ class Filler {
   private reportKept(piece: Box): void {
     this.setting.problems.add(keptTooTall(this.bound.must[this.at] ?? 0, this.room.emptyPt), piece.origin);
   }
+}
+
+/** A box with what shows that `unsaid` is said above it. */
+function marked(box: Box, { said, anchors }: Box): Box {
+  const layer = { y: 0, items: said?.items ?? [] };
+  return {
+    ...box,
+    layers: [...box.layers, layer],
+    anchors: [...anchors, ...box.anchors],
+    figures: [...(said?.figures ?? []), ...box.figures],
+  };
 }
 
 function tooTall(piece: Box | Splittable, roomPt: number): ProblemText {

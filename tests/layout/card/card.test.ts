@@ -3,10 +3,20 @@ import { largestSize } from '../../../src/layout/card/largest';
 import { layoutCard, layoutSheet } from '../../../src/layout/card/layout-card';
 import { checkLaidOut } from '../../../src/layout/check';
 import type { LaidOut, Page } from '../../../src/layout/frame';
-import { makeSheet, readSheetSize } from '../../../src/layout/sheet';
+import { laminatingEdgeMm, makeSheet, pointsPerMm, readSheetSize } from '../../../src/layout/sheet';
 import type { CardOptions } from '../../../src/layout/types';
 import type { Block } from '../../../src/markup/block';
-import { caution, group, heading, step, steps, table, words } from '../../helpers/blocks';
+import {
+  briefCaution,
+  caution,
+  group,
+  heading,
+  pageBreak,
+  step,
+  steps,
+  table,
+  words,
+} from '../../helpers/blocks';
 import { plainTheme, plexFonts } from '../../helpers/fonts';
 import { linesOf, textsOf } from '../../helpers/squarePage';
 
@@ -97,12 +107,113 @@ describe('layoutCard', () => {
       const lines = linesOf(page);
       const last = index === pages.length - 1;
       expect(lines[0]).toBe(index === 0 ? 'Raising steam' : 'Raising steam (continued)');
-      expect(lines.includes('continues on the next face')).toBe(!last);
-      expect(lines.includes('end')).toBe(last);
-      expect(lines.join(' ')).toContain(`face ${index + 1} of ${pages.length}`);
+      const mark = `face ${index + 1} of ${pages.length} · ${last ? 'end' : 'continues'}`;
+      expect(lines.filter((line) => line.replaceAll('\u00a0', ' ').endsWith(mark))).toHaveLength(1);
       expect(lines.join(' ')).toContain('K7M2-4QXD');
       expect(page.label).toBe(`${index + 1} of ${pages.length}`);
     });
+  });
+
+  it('says on each face which part of it goes on, and nothing of parts where a new one begins', () => {
+    const blocks = [
+      heading(1, 'Raising steam'),
+      heading(2, 'Light the pilot'),
+      numbered(14),
+      pageBreak(),
+      heading(2, 'Light the main burner'),
+      numbered(14),
+    ];
+    const { pages } = laidOut(blocks, options('A7'));
+    const heads = pages.map((page) => linesOf(page).slice(0, 2).join(' '));
+    const begins = heads.findIndex((head) => head.includes('(continued) Light the main burner'));
+    expect(begins).toBeGreaterThan(1);
+    heads.forEach((head, index) => {
+      if (index === 0) expect(head).toBe('Raising steam Light the pilot');
+      else if (index === begins) expect(head).toBe('Raising steam (continued) Light the main burner');
+      else
+        expect(
+          head.startsWith(`Raising steam: Light the ${index < begins ? 'pilot' : 'main burner'} (con`),
+        ).toBe(true);
+    });
+    expect(begins).toBeLessThan(pages.length - 1);
+  });
+
+  it('says a caution of several steps once on each face on which one of them stands, with a triangle at the others', () => {
+    const burns = briefCaution('danger', 'Vapor lit late goes off like a shot.');
+    const careful = (count: number) =>
+      Array.from({ length: count }, (_, index) =>
+        step(`Open the valve ${index + 1}`, { cautions: [burns], result: 'open' }),
+      );
+    const blocks = [
+      heading(1, 'Raising steam'),
+      heading(2, 'One'),
+      steps(careful(10)),
+      heading(2, 'Two'),
+      steps(careful(2)),
+    ];
+    const { pages, structure } = laidOut(blocks, options('A7', { mostPt: 9 }));
+    const said = pages.map((page) => linesOf(page).filter((line) => line.startsWith('DANGER')).length);
+    const begun = pages.map((page) => linesOf(page).filter((line) => /^\d+ /.test(line)).length);
+    // a face on which the second part begins says it for that part too
+    const two = pages.findIndex((page) => linesOf(page).includes('Two'));
+    expect(said).toEqual(pages.map((page, index) => (index === two && linesOf(page)[1] !== 'Two' ? 2 : 1)));
+    expect(begun.reduce((sum, count) => sum + count, 0)).toBe(12);
+    const triangles = structure.filter(({ type }) => type === 'Figure');
+    expect(triangles).toHaveLength(12 - said.reduce((sum, count) => sum + count, 0));
+    for (const { alt, box } of triangles) {
+      expect(alt).toBe('DANGER Vapor lit late goes off like a shot. (said above on this face)');
+      expect(box).toBeDefined();
+    }
+  });
+
+  it.each(['corner', 'middle'] as const)(
+    'keeps everything off a hole in the %s, on fronts and backs',
+    (place) => {
+      const theme = {
+        ...plainTheme,
+        card: { ...plainTheme.card, hole: { place, diameterMm: 6, centreMm: 8 } },
+      };
+      for (const name of ['A7', 'A6', 'A5', 'card 3 x 5', 'half letter']) {
+        const { pages } = laidOut(
+          [heading(1, words(9)), numbered(90)],
+          options(name, { theme, mostFaces: 40 }),
+        );
+        expect(pages.length).toBeGreaterThan(1);
+        pages.forEach((page, index) => {
+          const centre = 8 * pointsPerMm;
+          const x = place === 'middle' ? page.widthPt / 2 : index % 2 === 0 ? centre : page.widthPt - centre;
+          const keep = (6 / 2 + laminatingEdgeMm) * pointsPerMm - 0.01;
+          for (const text of textsOf(page)) {
+            const clearsX = text.x > x + keep || text.x + text.widthPt < x - keep;
+            // letters are no taller than their size
+            expect(clearsX || text.y - text.sizePt > centre + keep - 0.25 * text.sizePt).toBe(true);
+          }
+        });
+      }
+    },
+  );
+
+  it('shows where to round and punch it, on guides that are not part of the face', () => {
+    const { pages } = laidOut([heading(1, 'Raising steam'), numbered(24)], options('A7'));
+    for (const { guides = [], widthPt, heightPt } of pages) {
+      const [circle] = guides.flatMap(({ kind, ...item }) =>
+        kind === 'shape' && 'shape' in item && item.shape.kind === 'circle' ? [item.shape] : [],
+      );
+      expect(circle).toMatchObject({ cx: 7 * pointsPerMm, cy: 7 * pointsPerMm, r: 2.5 * pointsPerMm });
+      // four corners, each ending 4 mm from where the edges meet
+      const ends = guides.flatMap((item) => {
+        if (item.kind !== 'shape' || item.shape.kind !== 'path') return [];
+        const last = item.shape.pieces.at(-1);
+        return last?.op === 'curve' ? [[last.x, last.y]] : [];
+      });
+      const r = 4 * pointsPerMm;
+      expect(ends).toEqual([
+        [r, 0],
+        [widthPt - r, 0],
+        [r, heightPt],
+        [widthPt - r, heightPt],
+      ]);
+    }
   });
 
   it('never ends a face with a heading, whatever stands above it', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layoutPages } from '../../../src/layout/flow/layout-pages';
+import type { Page } from '../../../src/layout/frame';
 import type { Block } from '../../../src/markup/block';
 import {
   caution,
@@ -126,6 +127,32 @@ describe('page breaks', () => {
   it('give one empty page for an empty paper', () => {
     expect(pagesOf([], 8, 9)).toEqual([[]]);
     expect(pagesOf([pageBreak(), pageBreak()], 8, 9)).toEqual([[]]);
+  });
+
+  it('that depend on the room left start a new page unless half of one is left, and then draw a line', () => {
+    const after = [pageBreak(true), oneLine('z')];
+    const linesBefore = (count: number) => 'abcdefgh'.slice(0, count).split('').map(oneLine);
+    const pages = (count: number) =>
+      laidOutCleanly([...linesBefore(count), ...after], squareOptions(8, 8)).pages;
+    const rules = (page: Page | undefined) =>
+      page?.items.filter(({ kind }) => kind === 'shape').map(({ tag }) => tag);
+    expect(pages(4).map((page) => linesOf(page).length)).toEqual([5]);
+    expect(rules(pages(4)[0])).toEqual([undefined]);
+    expect(pages(5).map((page) => linesOf(page).length)).toEqual([5, 1]);
+    expect(pages(5).map(rules)).toEqual([[], []]);
+  });
+
+  it('that depend on the room left do not part what follows from what holds on to it', () => {
+    const part = [pageBreak(true), heading(2, 'hhhh'), figure(40, 40)];
+    expect(pagesOf([oneLine('a'), ...part], 8, 7)).toEqual([['aaaaaaaa', 'hhhh']]);
+    expect(pagesOf([oneLine('a'), oneLine('b'), oneLine('c'), ...part], 8, 7)).toEqual([
+      ['aaaaaaaa', 'bbbbbbbb', 'cccccccc'],
+      ['hhhh'],
+    ]);
+  });
+
+  it('that depend on the room left start nothing at the head or the end of a paper', () => {
+    expect(pagesOf([pageBreak(true), oneLine('a'), pageBreak(true)], 8, 9)).toEqual([['aaaaaaaa']]);
   });
 });
 

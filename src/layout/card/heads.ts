@@ -1,0 +1,106 @@
+/**
+ * The head of each face of a card: its title on the first; on the others the card and, where a part of it goes on, that
+ * part. The hole stands beside or above it.
+ */
+import type { Block } from '../../markup/block';
+import { collectBlocks } from '../blocks/collect';
+import { rule } from '../blocks/marks';
+import { placeText, setText, textHeight } from '../inline/text';
+import { isSolid, type Piece } from '../pieces';
+import type { Place, Setting } from '../setting';
+import { moveItem } from '../shape';
+import { originOf, type SurveyedHeading } from '../survey';
+import type { HoleRoom } from './hole';
+import { type Strip, words } from './strip';
+
+/** What a head is made from. */
+export interface HeadOptions {
+  /** Of the card, for faces after the first. */
+  readonly title: string;
+  readonly widthPt: number;
+  readonly hole: HoleRoom;
+}
+
+/** The heads of a card, all counted from the left of its text. */
+export interface Heads {
+  readonly first: Strip;
+  /** Of a later face that begins within the part of this name, or with a new one. */
+  next(part: string | undefined): Strip;
+  /** The tallest of them. */
+  readonly mostPt: number;
+  /** Names of the places that the title holds. */
+  readonly titleNames: readonly string[];
+  /** Parts that a face can begin within. */
+  readonly parts: ReadonlyMap<string, SurveyedHeading>;
+}
+
+/** Level of the headings of parts that are named where they go on. */
+const partLevel = 2;
+
+/** Sets all heads of a card whose title is `title`, if it has one. */
+export function headsOf(title: Block | undefined, options: HeadOptions, setting: Setting): Heads {
+  const { hole } = options;
+  const widthPt = options.widthPt - hole.besidePt;
+  const place: Place = { x: 0, widthPt, tag: 0, depth: 0, keptAbovePt: 0 };
+  const titlePieces = title === undefined ? [] : collectBlocks([title], place, setting);
+  const parts = new Map(
+    setting.survey.headings.filter(({ block }) => block.level === partLevel).map((part) => [part.name, part]),
+  );
+  const strip = (head: Strip) => besideHole(underlined(head, widthPt, setting), hole);
+  const continued = (part: string | undefined) =>
+    strip(continuedTitle(options.title, parts.get(part ?? '')?.title, widthPt, setting));
+  const first = strip(stripOf(titlePieces));
+  const nexts = new Map([undefined, ...parts.keys()].map((part) => [part, continued(part)]));
+  const next = (part: string | undefined) => nexts.get(part) ?? continued(part);
+  const mostPt = Math.max(first.heightPt, ...[...nexts.values()].map(({ heightPt }) => heightPt));
+  const titleNames = titlePieces.flatMap((piece) =>
+    isSolid(piece) ? piece.anchors.map(({ name }) => name) : [],
+  );
+  return { first, next, mostPt, titleNames, parts };
+}
+
+/** How far to the right a head stands: on a front the hole is at its left, on a back at its right. */
+export function headX(face: number, { besidePt }: HoleRoom): number {
+  return face % 2 === 0 ? besidePt : 0;
+}
+
+/** A title with the line below it. `title` counts from its own top. */
+function underlined(title: Strip, widthPt: number, { look }: Setting): Strip {
+  if (title.heightPt === 0) return title;
+  const gapPt = 0.2 * look.body.sizePt;
+  const lineY = title.heightPt + gapPt + look.line.heavy / 2;
+  const line = rule(0, lineY, widthPt, look.colours.ink, look.line.heavy);
+  return { heightPt: lineY + look.line.heavy / 2 + 0.45 * look.body.sizePt, items: [...title.items, line] };
+}
+
+/** The strip below or beside the hole; what follows begins below both. */
+function besideHole({ heightPt, items }: Strip, { abovePt, leastPt }: HoleRoom): Strip {
+  return {
+    heightPt: Math.max(abovePt + heightPt, leastPt),
+    items: items.map((item) => moveItem(item, 0, abovePt)),
+  };
+}
+
+/** The title of a face that goes on from the one before. All of it is an artifact. */
+function continuedTitle(title: string, part: string | undefined, widthPt: number, setting: Setting): Strip {
+  const { look } = setting;
+  const after = words(` (${look.words.continued})`, false);
+  const content =
+    part === undefined ? [words(title, true), after] : [words(`${title}: `, false), words(part, true), after];
+  const style = { ...look.headings[partLevel].style, face: look.body.face };
+  const text = setText(content, style, widthPt, setting, originOf([]));
+  return { heightPt: textHeight(text), items: placeText(text, 0, 0, 'left', setting) };
+}
+
+function stripOf(pieces: readonly Piece[]): Strip {
+  let heightPt = 0;
+  const items = pieces.flatMap((piece) => {
+    if (piece.kind !== 'box') return [];
+    const moved = piece.layers.flatMap(({ y, items }) =>
+      items.map((item) => moveItem(item, 0, heightPt + y)),
+    );
+    heightPt += piece.heightPt;
+    return moved;
+  });
+  return { heightPt, items };
+}
