@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/helpers/seed.ts'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     // every core; and files that follow each other in a worker share what they have loaded, since no test changes it
     maxWorkers: '100%',
     isolate: false,

@@ -16,6 +16,14 @@ export function scaleBars(at: Point, ptPerM: number): readonly Shape[] {
   ];
 }
 
+/** The same for a drawing of the ground around the car: ten metres, and thirty feet. */
+export function groundBars(at: Point, ptPerM: number): readonly Shape[] {
+  return [
+    ...bar({ x: at.x, y: at.y - 14 }, ptPerM, [0, 5, 10], '10 m'),
+    ...bar(at, ptPerM, [0, 10 * footM, 20 * footM, 30 * footM], '30 ft'),
+  ];
+}
+
 function bar({ x, y }: Point, ptPerM: number, marksM: readonly number[], words: string): readonly Shape[] {
   const end = x + (marksM.at(-1) ?? 0) * ptPerM;
   const line = stroke(0.75, ink);

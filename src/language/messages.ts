@@ -53,6 +53,8 @@ export const messageValues = {
   'height-up': ['height'],
   'above-ground': ['height'],
   'plan-picture': ['car', 'count', 'list'],
+  'stand-front': [],
+  'stand-picture': ['car', 'list'],
   'side-picture': ['car', 'count', 'list'],
   'gauges-picture': ['car', 'list'],
   'boiler-start': ['start'],

@@ -25,7 +25,8 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     tanks: ofKind('tank'),
     devices: ofKind('device'),
     roles: docent.roles,
-    distances: docent.distances.map(({ from, least, why }) => ({
+    distances: docent.distances.map(({ from, least, why }, index) => ({
+      number: index + 1,
       from,
       why,
       least: phrases.paced(least),

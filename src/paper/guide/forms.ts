@@ -42,6 +42,12 @@ export const docentForm = z.strictObject({
   distances: list(
     z.strictObject({
       from: text('From where.'),
+      around: choice(
+        ['car', 'way'],
+        'What it is kept from, if no part: all of the car, or its way.',
+        'car',
+      ).optional(),
+      of: of.optional(),
       least: measure('length', 'The least distance suggested.', '3 m'),
       why: text('Why.'),
       when,

@@ -170,7 +170,7 @@ export interface GuideStyle {
 
 /** Fields of each file that hold keys, choices and what a keeper wrote, which no language says otherwise. */
 const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
-  docent: ['waits', 'until', 'phases', 'emergency', 'written'],
+  docent: ['waits', 'until', 'phases', 'emergency', 'written', 'around'],
   use: [],
   running: ['id'],
   upkeep: ['who', 'kind', 'written'],

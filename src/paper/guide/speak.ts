@@ -11,6 +11,7 @@ import type { SpecPath } from '../../spec/source';
 
 /** A part that an entry is about. */
 export interface Named {
+  readonly id: PartId;
   readonly name: string;
   readonly tag: string;
   /** The name of its place; empty if it has none. */
@@ -84,7 +85,12 @@ export class Speaker {
       const part = this.car.parts.get(id);
       if (part === undefined) return [];
       return [
-        { name: part.name, tag: part.tag ?? '', place: this.car.places.get(part.place ?? '')?.name ?? '' },
+        {
+          id,
+          name: part.name,
+          tag: part.tag ?? '',
+          place: this.car.places.get(part.place ?? '')?.name ?? '',
+        },
       ];
     });
   }

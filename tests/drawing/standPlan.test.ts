@@ -1,0 +1,74 @@
+/** How far people stand, drawn. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Spot, standOff } from '../../src/drawing/standOff';
+import { drawStandPlan, type StandLine } from '../../src/drawing/standPlan';
+import { drawingFaults } from '../helpers/drawingFaults';
+import { english } from '../helpers/english';
+import { plexFonts } from '../helpers/fonts';
+
+const apart = (one: Spot, other: Spot) => Math.hypot(one.backM - other.backM, one.rightM - other.rightM);
+
+const metres = (most: number) => fc.double({ min: -most, max: most, noNaN: true });
+const spots = fc.array(fc.record({ backM: metres(6), rightM: metres(2) }), { minLength: 1, maxLength: 6 });
+
+describe('a line at a distance', () => {
+  test('is that far from the nearest of the spots, and from none nearer', () => {
+    fc.assert(
+      fc.property(spots, fc.double({ min: 0.5, max: 20, noNaN: true }), (from, distanceM) => {
+        const line = standOff(from, distanceM);
+        for (const point of line)
+          expect(Math.min(...from.map((spot) => apart(spot, point)))).toBeCloseTo(distanceM, 6);
+      }),
+    );
+  });
+
+  test('around one spot is a circle, of nothing is nothing', () => {
+    const line = standOff([{ backM: 1, rightM: 2 }], 5);
+    expect(line).toHaveLength(90);
+    expect(Math.max(...line.map(({ rightM }) => rightM))).toBeCloseTo(7);
+    expect(standOff([], 5)).toEqual([]);
+  });
+});
+
+const lineOf = (number: number, distanceM: number, around: StandLine['around']): StandLine => ({
+  number,
+  distanceM,
+  distance: `${distanceM} m`,
+  from: `thing ${number}`,
+  around,
+});
+const drawn = (lines: readonly StandLine[], lengthM = 4.4) =>
+  drawStandPlan(
+    { name: 'Invented Tourer', lengthM, widthM: 1.7, lines, say: english.messages.say },
+    plexFonts,
+  );
+const tags = (drawing: ReturnType<typeof drawn>) =>
+  drawing.shapes.flatMap((shape) => (shape.kind === 'text' && /^\d+: /.test(shape.text) ? [shape.text] : []));
+
+describe('the drawing', () => {
+  test('has every line with its number and distance, in words too', () => {
+    const drawing = drawn([
+      lineOf(1, 3, 'car'),
+      lineOf(2, 10, 'way'),
+      lineOf(3, 8, [{ backM: 2, rightM: 0 }]),
+    ]);
+    expect(tags(drawing)).toEqual(['1: 3 m', '2: 10 m', '3: 8 m']);
+    expect(drawing.alt).toContain('2, 10 m: thing 2');
+    expect(drawingFaults(drawing)).toEqual([]);
+  });
+
+  test('of any distances has no word over another and nothing outside its frame', () => {
+    const around = fc.oneof(fc.constantFrom('car' as const, 'way' as const), spots);
+    const some = fc.array(fc.tuple(fc.integer({ min: 2, max: 30 }), around), { minLength: 1, maxLength: 6 });
+    fc.assert(
+      fc.property(some, fc.double({ min: 2, max: 7, noNaN: true }), (wanted, lengthM) => {
+        const lines = wanted.map(([distanceM, where], index) => lineOf(index + 1, distanceM, where));
+        const drawing = drawn(lines, lengthM);
+        expect(drawingFaults(drawing)).toEqual([]);
+        expect(tags(drawing)).toHaveLength(lines.length);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
