@@ -18,6 +18,12 @@ export type Typed = AsyncIterator<string, void>;
 /** What leaves the questions for now. */
 const leaving = 'leave';
 
+/** What goes back to the question before. */
+const goingBack = 'back';
+
+/** No more open questions than this are told by name. */
+const mostTold = 12;
+
 /** Ask, write, and say how far the spec has come. */
 export async function newCar(
   { file }: Extract<Asked, { kind: 'new' }>,
@@ -44,7 +50,8 @@ export async function newCar(
   try {
     await save(begun.value);
     const answers = await askAll(questions, begun.value, save, terminal, typed);
-    return await report(file, root, questions.length - answers.size, terminal);
+    const open = questions.filter(({ key }) => !answers.has(key));
+    return await report(file, root, open, terminal);
   } catch (error) {
     if (!(error instanceof Error && 'code' in error)) throw error;
     return fail([unwritable(file, error)], terminal);
@@ -110,7 +117,10 @@ async function chooseKind(
   typed: Typed,
 ): Promise<string | undefined> {
   for (;;) {
-    terminal.say('Which comes nearest to the car?');
+    terminal.say(
+      'Which comes nearest to the car? If none does, take one all the same: its parts and pipes are changed',
+    );
+    terminal.say('in the file afterwards, and the cars in `cars/` show how other plants are written.');
     terminal.say(kinds.map(({ say }, index) => `  ${index + 1}  ${say}`).join('\n'));
     const { value } = await typed.next();
     if (typeof value !== 'string' || value.trim() === leaving) return undefined;
@@ -131,14 +141,17 @@ async function askAll(
   const answers = new Map(before);
   const waiting = questions.filter(({ key }) => !answers.has(key));
   terminal.say(
-    `\n${waiting.length} questions. Type ? for what to measure and where, nothing to pass one over, ${leaving} to leave for now.`,
+    `\n${waiting.length} questions. Type ? for what to measure and where, nothing to pass one over, ${goingBack} for the question before, ${leaving} to leave for now.`,
   );
-  for (const question of waiting) {
+  let at = 0;
+  for (let question = waiting[at]; question !== undefined; question = waiting[at]) {
+    terminal.say(`\n${at + 1} of ${waiting.length}`);
     const reply = await askOne(question, terminal, typed);
     if (reply.kind === 'leave') break;
-    if (reply.kind === 'pass') continue;
-    answers.set(question.key, reply.text);
-    await save({ kind, answers });
+    at = Math.max(0, at + (reply.kind === 'back' ? -1 : 1));
+    if (reply.kind === 'back') answers.delete(waiting[at]?.key ?? '');
+    if (reply.kind === 'answer') answers.set(question.key, reply.text);
+    if (reply.kind !== 'pass') await save({ kind, answers });
   }
   return answers;
 }
@@ -147,17 +160,19 @@ async function askAll(
 type Reply =
   | { readonly kind: 'leave' }
   | { readonly kind: 'pass' }
+  | { readonly kind: 'back' }
   | { readonly kind: 'answer'; readonly text: string };
 
 /** Ask until there is an answer that can stand, or none is to be had now. */
 async function askOne(question: Question, terminal: Terminal, typed: Typed): Promise<Reply> {
   const choices = question.choices === undefined ? '' : ` (${question.choices.join(', ')})`;
   for (;;) {
-    terminal.say(`\n${question.ask}${choices}`);
+    terminal.say(`${question.ask}${choices}`);
     const { value } = await typed.next();
     if (typeof value !== 'string' || value.trim() === leaving) return { kind: 'leave' };
     const text = value.trim();
     if (text === '') return { kind: 'pass' };
+    if (text === goingBack) return { kind: 'back' };
     if (text === '?') {
       terminal.say(`  Measure: ${question.measure}.`);
       continue;
@@ -169,21 +184,38 @@ async function askOne(question: Question, terminal: Terminal, typed: Typed): Pro
 }
 
 /** What `check` says of it so far. */
-async function report(file: string, root: string, open: number, terminal: Terminal): Promise<ExitCode> {
-  terminal.say(
-    `\nWritten into ${file}. ${open === 0 ? 'Every question is answered.' : `${open} questions are open; \`kettlebook new ${file}\` goes on.`}`,
-  );
+async function report(
+  file: string,
+  root: string,
+  open: readonly Question[],
+  terminal: Terminal,
+): Promise<ExitCode> {
+  terminal.say(`\nWritten into ${file}. ${openWords(open, file)}`);
   const opened = await openCar(file, root);
-  const problems = (opened.ok ? opened.remarks : opened.problems).filter(
-    ({ severity }) => !opened.ok || severity === 'error',
-  );
-  tellProblems(problems, terminal);
-  terminal.say(
-    opened.ok
-      ? 'It passes `kettlebook check`. Now go through it at the car: every part under LOOK AT THE CAR is the usual one, and nobody has looked yet.'
-      : 'What is missing stands above; the same is told by `kettlebook check`.',
-  );
+  if (opened.ok) {
+    terminal.say(
+      'It passes `kettlebook check`. Now go through it at the car: every part under LOOK AT THE CAR is the usual one, and nobody has looked yet.',
+    );
+    return exitCodes.done;
+  }
+  if (open.length > 0 && opened.problems.every(({ code }) => ofAbsence.has(code))) {
+    terminal.say('`kettlebook check` tells at which lines they are missing.');
+    return exitCodes.done;
+  }
+  tellProblems(opened.problems, terminal);
+  terminal.say('What is to be mended stands above; the same is told by `kettlebook check`.');
   return exitCodes.done;
+}
+
+/** Problems that come of questions passed over: every answer that was given has been judged. */
+const ofAbsence: ReadonlySet<string> = new Set(['spec-missing', 'spec-wrong-type']);
+
+function openWords(open: readonly Question[], file: string): string {
+  if (open.length === 0) return 'Every question is answered.';
+  const told = open.slice(0, mostTold).map(({ ask }) => `  ${ask}`);
+  const more = open.length > mostTold ? [`  and ${open.length - mostTold} more`] : [];
+  const count = open.length === 1 ? 'One question is' : `${open.length} questions are`;
+  return [`${count} open; \`kettlebook new ${file}\` goes on:`, ...told, ...more].join('\n');
 }
 
 async function textOf(path: string): Promise<string | undefined> {

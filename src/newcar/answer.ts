@@ -8,15 +8,14 @@ export type Judged =
   | { readonly ok: false; readonly why: string };
 
 /** Judge an answer as it was typed. */
-export function judge({ answer, choices = [] }: Question, typed: string): Judged {
+export function judge(question: Question, typed: string): Judged {
   const text = typed.trim();
+  const { answer, choices = [] } = question;
   switch (answer) {
     case 'words':
       return { ok: true, text };
     case 'number':
-      return Number.isFinite(Number(text)) && Number(text) > 0
-        ? { ok: true, text }
-        : { ok: false, why: 'That is not a number. Write figures alone, such as 4 or 1.5.' };
+      return number(question, text);
     case 'date':
       return isDate(text)
         ? { ok: true, text }
@@ -30,6 +29,18 @@ export function judge({ answer, choices = [] }: Question, typed: string): Judged
         : { ok: false, why: `That cannot be read: expected ${read.expected}. To mend it, ${read.mend}.` };
     }
   }
+}
+
+function number({ least = 0, whole = false }: Question, text: string): Judged {
+  const value = Number(text);
+  if (!Number.isFinite(value) || value <= 0)
+    return {
+      ok: false,
+      why: `That is not a number. Write figures alone, such as 4${whole ? '' : ' or 1.5'}.`,
+    };
+  if (whole && !Number.isInteger(value)) return { ok: false, why: 'That wants a whole number.' };
+  if (value < least) return { ok: false, why: `That wants ${least} at the least.` };
+  return { ok: true, text };
 }
 
 /** A choice by its word or by its place in the list. */

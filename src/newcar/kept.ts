@@ -22,7 +22,7 @@ export interface Kept {
 export function writeKept({ kind, answers }: Kept): string {
   const head =
     '# Answers given to `kettlebook new`, so that it can be left and gone on with. Delete it when the spec is done.\n';
-  return `${head}${stringify({ kind, answers: Object.fromEntries(answers) }, { lineWidth: 0 })}`;
+  return `${head}${stringify({ kind, answers: Object.fromEntries(answers) }, { lineWidth: 0, version: '1.1' })}`;
 }
 
 /** Back from text. */

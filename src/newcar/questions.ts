@@ -29,6 +29,9 @@ const form = z.strictObject({
       measure: line,
       answer: z.enum(['words', 'date', 'number', 'one-of', ...amounts]),
       choices: z.array(line).min(2).optional(),
+      /** For a number: the least it may be, and whether it counts whole things. */
+      least: z.number().optional(),
+      whole: z.boolean().optional(),
       about: z.strictObject({ share: z.number().positive().max(1), of: key }).optional(),
     }),
   ),

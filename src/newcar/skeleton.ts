@@ -12,16 +12,25 @@ export type Answers = ReadonlyMap<string, string>;
 /** A line of a skeleton that waits for an answer: `  capacity: <water-capacity>`. */
 const waiting = /^(\s*)([\w-]+): <([a-z0-9-]+)>$/;
 
+/** The end of a line that is left out if the answer to a question is nothing of it: `  -  #? gasoline-share`. */
+const onlyIf = / {2}#\? ([a-z0-9-]+)$/;
+
 /** The keys of the questions a skeleton waits for, each once, in the order of the questions. */
 export function questionsFor(skeleton: string, questions: readonly Question[]): readonly Question[] {
-  const keys = new Set(skeleton.split('\n').flatMap((line) => waiting.exec(line)?.[3] ?? []));
+  const lines = skeleton.split('\n').map((line) => line.replace(onlyIf, ''));
+  const keys = new Set(lines.flatMap((line) => waiting.exec(line)?.[3] ?? []));
   return questions.filter(({ key }) => keys.has(key));
 }
 
 /** The spec as far as it has been answered. */
 export function fillIn(skeleton: string, questions: readonly Question[], answers: Answers): string {
   const byKey = new Map(questions.map((question) => [question.key, question]));
-  const lines = skeleton.split('\n').map((line) => {
+  const isNothing = (key: string | undefined) => /^0(?!\d)/.test(answers.get(key ?? '') ?? '');
+  const wanted = skeleton
+    .split('\n')
+    .filter((line) => !isNothing(onlyIf.exec(line)?.[1]))
+    .map((line) => line.replace(onlyIf, ''));
+  const lines = wanted.map((line) => {
     const [, indent = '', field = '', key = ''] = waiting.exec(line) ?? [];
     const question = byKey.get(key);
     if (question === undefined) return line;
@@ -35,9 +44,9 @@ export function fillIn(skeleton: string, questions: readonly Question[], answers
   return lines.join('\n');
 }
 
-/** Words in quotes where YAML would take them for something else. */
+/** Words in quotes where YAML, in its older version too, would take them for something else: `yes`, `1:30`. */
 function written({ answer }: Question, text: string): string {
-  return answer === 'words' ? stringify(text, { lineWidth: 0 }).trimEnd() : text;
+  return answer === 'words' ? stringify(text, { lineWidth: 0, version: '1.1' }).trimEnd() : text;
 }
 
 /** The usual share of another amount, marked `about`; nothing where that is not known or no estimate is usual. */

@@ -71,6 +71,25 @@ test('an estimate is a share of an answer, marked about and as not measured', ()
   expect(text).toMatch(/reserve: about 4\.00 US gal {4}# estimated, not measured: /);
 });
 
+test('a liquid of which nothing is blended in is left out, with all its lines', () => {
+  const given = replies('fire-tube-with-pilot');
+  given.set('main-share', '100 %').set('gasoline-share', '0 %');
+  const text = fillIn(skeletonOf('fire-tube-with-pilot'), asking.questions, given);
+  expect(text).toContain('      -\n        liquid: kerosene\n        share: 100 %\n\n');
+  expect(text).not.toContain('#?');
+  given.set('main-share', '95 %').set('gasoline-share', '05 %');
+  expect(fillIn(skeletonOf('fire-tube-with-pilot'), asking.questions, given)).toContain('share: 05 %');
+});
+
+test('words that YAML would take for something else come back as they were typed', async () => {
+  for (const name of ['yes', 'No', '1:30', '1905', '~', 'a: b', '# x', "it's", '- y', '“q”']) {
+    const given = replies('small-runabout');
+    given.set('name', name);
+    const ready = goodOf(await carFrom(fillIn(skeletonOf('small-runabout'), asking.questions, given)));
+    expect(ready.car.spec.car.name).toBe(name);
+  }
+});
+
 describe('answers', () => {
   const question = (answer: 'number' | 'date' | 'volume' | 'one-of') => ({
     key: 'a',
@@ -86,6 +105,7 @@ describe('answers', () => {
     ['volume', '25', false],
     ['number', 'four', false],
     ['number', '1.5', true],
+    ['number', '0', false],
     ['date', '2026-02-30', false],
     ['date', '2026-02-28', true],
     ['one-of', '2', true],
@@ -96,6 +116,15 @@ describe('answers', () => {
     expect(judged.ok).toBe(ok);
     if (!judged.ok) expect(judged.why.length).toBeGreaterThan(10);
   });
+});
+
+test.each([
+  ['1.5', false],
+  ['1769', false],
+  ['1905', true],
+])('a number that counts, and has a least: %s', (typed, ok) => {
+  const year = asking.questions.find(({ key }) => key === 'year');
+  expect(year === undefined ? undefined : judge(year, typed).ok).toBe(ok);
 });
 
 describe('at the terminal', () => {
@@ -137,7 +166,27 @@ describe('at the terminal', () => {
     const { code, said } = await type(`${runabout}`, 'Bramble');
     expect(code).toBe(0);
     expect(readFileSync(file, 'utf8')).toContain('  name: Bramble');
-    expect(said).toContain('error[spec-missing]');
+    expect(said).toContain(`${keys.length - 1} questions are open`);
+    expect(said).toContain('\n  Who built it?\n');
+    expect(said).toContain('check` tells at which lines they are missing.');
+    expect(said).not.toContain('error[');
+  });
+
+  test('what answers contradict is told, with its line', async () => {
+    const wrong: Readonly<Record<string, string>> = { 'water-reserve': '40 US gal' };
+    const { said } = await type(`${runabout}`, ...keys.map((key) => wrong[key] ?? replyTo(key)));
+    expect(said).toContain('Every question is answered.');
+    expect(said).toMatch(/bramble\.yaml:\d+:\d+ error\[/);
+  });
+
+  test('back asks the question before again', async () => {
+    const upTo = keys.indexOf('width');
+    await type(`${runabout}`, ...keys.slice(0, upTo).map(replyTo), 'back', '8 ft', '4 ft', 'leave');
+    const text = readFileSync(file, 'utf8');
+    expect(text).toContain('  length: 8 ft');
+    expect(text).toContain('  width: 4 ft');
+    await type('back', '4 ft 1 in', 'leave');
+    expect(readFileSync(file, 'utf8')).toContain('  wheelbase: 4 ft 1 in');
   });
 
   test('a wrong answer is asked again, ? tells what to measure, nothing passes over', async () => {
