@@ -83,6 +83,13 @@ export const relations: Readonly<Record<string, Relation>> = {
         (heater) => car.spec.burners[heater]?.job !== 'main',
       ),
   },
+  'steam-valve': {
+    meaning: 'Of a pump driven by its own steam: the hand valves on its steam line, from the boiler forward.',
+    parts: (car, id) =>
+      partsInFlowOrder(routesTo(car.plant, id, (from) => from === 'boiler', carrying('steam'))).filter(
+        (each) => each in car.spec.valves,
+      ),
+  },
   switch: {
     meaning: 'Of a pump: the switch that runs it.',
     parts: (car, id) => present(car.spec.pumps[id]?.['switched-by']),

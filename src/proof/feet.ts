@@ -36,9 +36,12 @@ function blocksOf(procedure: Procedure): readonly Block[] {
   return blocks;
 }
 
-/** Calling out, standing by and writing have their moment; looking, checking and reading at a place can wait their turn. */
+/** Actions that have their moment; looking, checking and reading at a place can wait their turn. */
+const timed: ReadonlySet<Step['action']> = new Set(['call', 'stand', 'write']);
+
+/** A helper stands elsewhere, and saves the driver no walking. */
 function isFree(step: Step): boolean {
-  return isQuiet(step) && step.action !== 'call' && step.action !== 'stand' && step.action !== 'write';
+  return isQuiet(step) && !timed.has(step.action) && step.who !== 'helper';
 }
 
 /** Put the free steps of a procedure in walking order; the same procedure if there is nothing to gain. */

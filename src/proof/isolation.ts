@@ -102,7 +102,8 @@ class Plumbing {
     const nodes = new Map(sides.map(({ id, fluid }, node) => [sideKey(id, fluid), node]));
     const index = new Map(ids.map((id, node) => [id, node]));
     const target = ids.length;
-    const at = (id: PartId, carries: Fluid) => nodes.get(sideKey(id, carries)) ?? index.get(id) ?? -1;
+    const at = (id: PartId, carries: Fluid) =>
+      nodes.get(sideKey(id, carries)) ?? nodes.get(sideKey(id, drivingSide(carries))) ?? index.get(id) ?? -1;
     const edges: (readonly [number, number])[] = [];
     const oil = this.isOil(leak);
     for (const pipe of car.plant.pipes) {
@@ -178,14 +179,27 @@ class Plumbing {
 
 /**
  * What is kept apart in a part. Where two fluids each come in and go out, as in a feed heater, a wall stands between them
- * and neither feeds the other; anywhere else all that comes in can go out, and there is one side with no name.
+ * and neither feeds the other; so they are in a pump and the steam that drives it. Anywhere else all that comes in can go
+ * out, and there is one side with no name.
  */
 function sidesOf(car: Car, id: PartId): readonly (Fluid | undefined)[] {
+  if (isDrivenBySteam(car, id)) return ['water', 'steam'];
   const into = new Set((car.plant.into.get(id) ?? []).map(({ carries }) => carries));
   const through = new Set(
     (car.plant.out.get(id) ?? []).map(({ carries }) => carries).filter((fluid) => into.has(fluid)),
   );
   return isSource(car, id) || through.size < 2 ? [undefined] : [...through];
+}
+
+/** A pump to which its own steam is led. */
+function isDrivenBySteam(car: Car, id: PartId): boolean {
+  const led = (car.plant.into.get(id) ?? []).some(({ carries }) => carries === 'steam');
+  return led && car.spec.pumps[id]?.moves === 'water';
+}
+
+/** Used steam leaves by the side that steam comes in at. */
+function drivingSide(carries: Fluid): Fluid {
+  return carries === 'exhaust' ? 'steam' : carries;
 }
 
 function sideKey(id: PartId, fluid: Fluid | undefined): string {

@@ -186,6 +186,45 @@ function moreShapes() {
       ],
       ...steamPump,
     }),
+    // a torch lights the main burner, which has no vaporizer; the glass is not seen from the seat
+    smallCar(...(smallCars['one pilot valve'] ?? []), {
+      tanks: { 'pilot-tank': null },
+      gauges: { 'pilot-gauge': null, 'water-glass': { place: 'underneath' } },
+      fuels: { spirit: null },
+      valves: { 'pilot-valve': null },
+      burners: { 'pilot-burner': null, 'main-burner': { 'lit-by': 'torch', vaporizer: null } },
+      vaporizers: { coil: null },
+      lines: [
+        {
+          carries: 'main fuel',
+          through: ['fuel-tank', 'strainer', 'fuel-stop-valve', 'automatic', 'main-burner'],
+        },
+        ...steamLines,
+      ],
+    }),
+    // pumps with steam of their own, their valves in reach of the seat and out of it, alone and beside a hand pump
+    ...['dash', 'underneath'].flatMap((place) =>
+      [{}, steamPump.pumps].map((others) =>
+        smallCar(...(smallCars['one pilot valve'] ?? []), {
+          pumps: {
+            'hand-pump': null,
+            ...others,
+            donkey: { name: 'donkey pump', place: 'underneath', moves: 'water', drive: 'steam' },
+          },
+          valves: { 'donkey-valve': { ...small('donkey valve', 'W9'), place } },
+          lines: [
+            {
+              carries: 'main fuel',
+              through: ['fuel-tank', 'strainer', 'fuel-stop-valve', 'automatic', 'coil', 'main-burner'],
+            },
+            { carries: 'pilot fuel', through: ['pilot-tank', 'pilot-valve', 'pilot-burner'] },
+            { carries: 'steam', through: ['boiler', 'donkey-valve', 'donkey'] },
+            { carries: 'water', through: ['water-tank', 'donkey', 'check-valve', 'boiler'] },
+            ...steamLines.filter((line) => 'hand-pump' in others || !line.through.includes('hand-pump')),
+          ],
+        }),
+      ),
+    ),
     // an electric heater for the vaporizer, a spark for the pilot, oil by a hand pump through a valve, a stop valve and a whistle
     smallCar(...(smallCars['one pilot valve'] ?? []), {
       controls: {

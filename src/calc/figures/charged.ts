@@ -209,6 +209,7 @@ function asFigures(
     }),
     ...known.lasts.flatMap(({ burner, fire, moments, endurance }) => {
       const rate = car.spec.burners[burner]?.[`${fire}-rate`];
+      const job = car.spec.burners[burner]?.job ?? 'main';
       const names = { tankId, tank: name, burnerId: burner, burner: car.parts.get(burner)?.name ?? burner };
       const inputs = [
         ...bandInputs,
@@ -219,7 +220,9 @@ function asFigures(
       ];
       return [
         fallFigure(names, fire, moments, inputs),
-        ...(endurance === undefined ? [] : enduranceFigures(names, fire, endurance, inputs, tank)),
+        ...(endurance === undefined
+          ? []
+          : enduranceFigures({ ...names, job }, fire, endurance, inputs, tank)),
       ];
     }),
     ...changeFigures(tankId, tank, bandInputs.slice(1, 2), known.changed),

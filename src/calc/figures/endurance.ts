@@ -39,13 +39,14 @@ export function enduranceFigures(
     readonly tank: string;
     readonly burnerId: PartId;
     readonly burner: string;
+    readonly job: Car['spec']['burners'][string]['job'];
   },
   fire: 'full' | 'low',
   endurance: TankEndurance,
   inputs: readonly FigureInput[],
   tank: Car['spec']['tanks'][string],
 ): readonly Figure[] {
-  const { tankId, burnerId, burner } = names;
+  const { tankId, burnerId, burner, job } = names;
   const kept = [
     { name: 'cannot be drawn', value: tank.unusable ?? 'taken as nothing', from: `tanks.${tankId}.unusable` },
     { name: 'reserve', value: tank.reserve ?? 'none said', from: `tanks.${tankId}.reserve` },
@@ -54,8 +55,7 @@ export function enduranceFigures(
   const common = {
     inputs: [...inputs, ...kept],
     source: 'Boyle’s law with absolute pressures',
-    checkedAgainst:
-      'worked by hand; trade: about 1 US gal serves a pilot for a whole day (common practice, no source)',
+    checkedAgainst: `worked by hand${job === 'pilot' ? '; trade: about 1 US gal serves a pilot for a whole day (common practice, no source)' : ''}`,
     doubt: {
       basis: guessed ? ('estimated' as const) : ('computed' as const),
       words: 'other burners on the same tank, leaks and draughts make it less',

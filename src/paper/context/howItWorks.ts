@@ -9,16 +9,17 @@ export interface HowItWorks {
   readonly boilerKind: string;
   readonly engine: string;
   readonly superheater: string;
+  readonly superheaterInFire: boolean;
   readonly condenser: string;
   readonly feedHeater: string;
-  readonly enginePumps: readonly string[];
-  readonly handPumps: readonly string[];
-  readonly waterTank: string;
+  readonly feedPumps: readonly { readonly name: string; readonly drive: string }[];
+  readonly waterTanks: readonly string[];
   readonly automatics: readonly { readonly name: string; readonly does: string }[];
   readonly mains: readonly {
     readonly name: string;
     readonly fuel: string;
     readonly tanks: readonly string[];
+    readonly byWayOf: readonly string[];
     readonly vaporizer: string;
     readonly litBy: string;
   }[];
@@ -26,6 +27,7 @@ export interface HowItWorks {
     readonly name: string;
     readonly fuel: string;
     readonly tanks: readonly string[];
+    readonly byWayOf: readonly string[];
     readonly litBy: string;
   }[];
 }
@@ -42,22 +44,23 @@ export function howItWorksContext(car: Car): HowItWorks {
         fuel: spec.fuels[burner.fuel]?.name ?? burner.fuel,
         vaporizer: name(burner.vaporizer),
         litBy: name(burner['lit-by']),
-        tanks: tanksOf(car, id).map(name),
+        tanks: ends(car, id).map(name),
+        byWayOf: between(car, id).map(name),
       }));
-  const pumps = (drive: (each: string) => boolean) =>
-    Object.values(spec.pumps)
-      .filter((pump) => pump.moves === 'water' && drive(pump.drive))
-      .map((pump) => pump.name);
   return {
     boiler: spec.boiler.name,
     boilerKind: spec.boiler.kind,
     engine: spec.engine.name,
     superheater: spec.superheater?.name ?? '',
+    superheaterInFire: spec.superheater?.['in-the-fire'] === true,
     condenser: spec.condenser?.name ?? '',
     feedHeater: spec['feed-heater']?.name ?? '',
-    enginePumps: pumps((drive) => drive !== 'hand'),
-    handPumps: pumps((drive) => drive === 'hand'),
-    waterTank: Object.values(spec.tanks).find((tank) => tank.holds === 'water')?.name ?? '',
+    feedPumps: Object.values(spec.pumps)
+      .filter(({ moves }) => moves === 'water')
+      .map(({ name: called, drive }) => ({ name: called, drive })),
+    waterTanks: Object.values(spec.tanks)
+      .filter(({ holds }) => holds === 'water')
+      .map(({ name: called }) => called),
     automatics: Object.values(spec.devices)
       .filter((device) => device.kind !== 'check-valve')
       .map(({ name: called, does }) => ({ name: called, does })),
@@ -66,12 +69,21 @@ export function howItWorksContext(car: Car): HowItWorks {
   };
 }
 
-/** The tanks a burner's fuel comes from, the farthest upstream first. */
-function tanksOf(car: Car, burner: string): readonly string[] {
-  const routes = fuelRoutes(car, burner);
-  const longest = routes.reduce<readonly string[]>(
-    (best, route) => (route.length > best.length ? route : best),
-    [],
-  );
-  return longest.filter((id) => car.parts.get(id)?.kind === 'tank');
+/** The tanks each way of a burner's own fuel passes, the farthest upstream first. A starting branch brings another fuel. */
+function ways(car: Car, burner: string): readonly (readonly string[])[] {
+  const { fuel } = car.spec.burners[burner] ?? {};
+  return fuelRoutes(car, burner)
+    .map((route) => route.filter((id) => car.parts.get(id)?.kind === 'tank'))
+    .filter(([first]) => car.spec.tanks[first ?? '']?.holds === fuel);
+}
+
+/** The tanks a burner's fuel begins at. */
+function ends(car: Car, burner: string): readonly string[] {
+  const later = new Set(between(car, burner));
+  return [...new Set(ways(car, burner).flatMap(([first]) => first ?? []))].filter((id) => !later.has(id));
+}
+
+/** The tanks it passes on the way, such as a pressure tank. */
+function between(car: Car, burner: string): readonly string[] {
+  return [...new Set(ways(car, burner).flatMap((way) => way.slice(1)))];
 }

@@ -47,7 +47,7 @@ export function identityContext(spec: CarSpec, phrases: Phrases): IdentityContex
     number: spec.car['number-on-car'] ?? phrases.notKnown,
     invented: spec.car.invented ?? false,
     keeper: spec.keeper.name,
-    telephone: spec.keeper.telephone ?? phrases.notKnown,
+    telephone: spec.keeper.telephone ?? '',
     ask: spec.keeper.ask ?? '',
     issue: issueOf(spec.issue),
     issues: [spec.issue, ...(spec.issue.earlier ?? [])].map(issueOf),

@@ -10,7 +10,11 @@ import { criticalKeys } from './proof';
 const hurtsPrinted = 5;
 
 /** One thing the driver works or reads from the seat. */
-export type Handled = PartContext & { readonly placeName: string };
+export type Handled = PartContext & {
+  readonly placeName: string;
+  /** It is not reached or read from the seat. */
+  readonly elsewhere: boolean;
+};
 
 /** What the sheet says of the car. */
 export function visitingContext(world: World): Readonly<Record<string, unknown>> {
@@ -29,7 +33,12 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
       ({ kind, id }) => kind === 'control' || kind === 'lock' || driving.includes(id),
     ),
     valves: handledFromSeat(world, ({ kind, id }) => kind === 'valve' && !driving.includes(id)),
-    gauges: handledFromSeat(world, (part) => part.kind === 'gauge'),
+    // the level is told wherever it is read: nobody drives without it
+    gauges: handledFromSeat(
+      world,
+      (part) => part.kind === 'gauge',
+      car.spec.boiler.level.flatMap(({ gauge, when }) => (when === 'cold' ? [] : [gauge])),
+    ),
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
     stop: chosen([stop]).map(asOnCards),
     start: chosen(start).map(asOnCards),
@@ -45,17 +54,19 @@ function cautionsById({ front, procedures }: World): ReadonlyMap<string, Caution
   return new Map(all.map((caution) => [caution.id, caution]));
 }
 
-/** Parts at places reached from the seat, in the order of the spec. */
+/** Parts at places reached from the seat, and some wherever they are, in the order of the spec. */
 function handledFromSeat(
   { car, phrases: both }: World,
   wanted: (part: PartContext) => boolean,
+  anywhere: readonly string[] = [],
 ): readonly Handled[] {
   // room is scarce on one sheet, so that the first units have to do
   const phrases: Phrases = { ...both, both: both.first };
   return [...car.parts.values()].flatMap((part) => {
     const place = car.places.get(part.place ?? '');
-    if (place?.reach !== 'seated') return [];
+    const elsewhere = place?.reach !== 'seated';
+    if (place === undefined || (elsewhere && !anywhere.includes(part.id))) return [];
     const context = partContext(part, car, phrases);
-    return wanted(context) ? [{ ...context, placeName: place.name }] : [];
+    return wanted(context) ? [{ ...context, placeName: place.name, elsewhere }] : [];
   });
 }

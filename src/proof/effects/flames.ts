@@ -5,7 +5,7 @@ import { at, burns, of, type State } from '../state';
 import { no, yes } from '../values';
 import { type Act, cannot, type Effect, idle, nameOf, put } from './act';
 
-/** Light a burner or a torch. A burner is lit at the end of the step, once the step’s settings are made. */
+/** Light a burner, or a torch, which is then in the hand. A burner is lit at the end of the step, once the step’s settings are made. */
 export const light: Effect = (act) => {
   const { model, step, before } = act;
   if (step.part === undefined) return;
@@ -16,6 +16,7 @@ export const light: Effect = (act) => {
   const slot = model.slots.flame.get(step.part) ?? model.slots.control.get(step.part);
   if (slot !== undefined && at(before, slot) !== no) idle(act, `${nameOf(model, step.part)} is lit already`);
   put(act, slot, yes);
+  put(act, model.slots.placed.get(step.part), no);
 };
 
 /**

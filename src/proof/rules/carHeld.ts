@@ -25,7 +25,7 @@ export const carHeld: Rule = {
         ([id, control]) => control.kind === 'parking-brake' && of(state, slots.control, id) !== no,
       );
     return loose(after) && !loose(before)
-      ? 'there is steam, nobody is in the driver’s seat, and neither brake nor chocks hold the car'
+      ? 'there is steam, nobody is in the driver’s seat, and nothing holds the car'
       : undefined;
   },
 };

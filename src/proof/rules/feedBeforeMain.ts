@@ -17,8 +17,9 @@ export const feedBeforeMain: Rule = {
     if (newlyFedMains.length === 0 && !newlyLit.some((id) => model.mains.includes(id))) return undefined;
     if (model.waterTanks.every((tank) => of(after, model.slots.content, tank) === content.empty))
       return 'the main burner is lit and the water tank is empty';
+    // a pump with steam of its own cannot be worked before there is any
     const standing = Object.entries(model.car.spec.pumps).flatMap(([id, pump]) =>
-      pump.moves === 'water' && pump.drive !== 'engine' ? [id] : [],
+      pump.moves === 'water' && pump.drive !== 'engine' && pump.drive !== 'steam' ? [id] : [],
     );
     if (standing.length === 0) return undefined;
     if (!standing.some((id) => feedsBoiler(model, flows, after, id)))

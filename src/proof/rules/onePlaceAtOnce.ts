@@ -1,5 +1,7 @@
 import type { Place } from '../../car/car';
 import { nameOf } from '../effects/act';
+import { of } from '../state';
+import { no } from '../values';
 import { everyCar, type Rule } from './rule';
 
 /** How far a hand reaches from where its owner stands, with a step aside. */
@@ -24,7 +26,7 @@ export const onePlaceAtOnce: Rule = {
   asks: [],
   onQuietSteps: true,
   appliesTo: everyCar,
-  atStep: ({ model, step, lighting }) => {
+  atStep: ({ model, step, lighting, before }) => {
     const { car } = model;
     const here = car.places.get(step.place ?? '');
     const worked = car.spec.pumps[step.part ?? '']?.['switched-by'] ?? step.part ?? '';
@@ -36,7 +38,8 @@ export const onePlaceAtOnce: Rule = {
     for (const burner of lighting) {
       const igniter = car.parts.get(car.spec.burners[burner]?.['lit-by'] ?? '');
       const front = car.places.get(car.spec.burners[burner]?.place ?? '');
-      if (igniter?.kind === 'equipment' && front !== undefined && !withinReach(here, front))
+      const isHeld = igniter?.kind === 'equipment' && of(before, model.slots.placed, igniter.id) === no;
+      if (isHeld && front !== undefined && !withinReach(here, front))
         return `${nameOf(model, igniter.id)} is held at ${front.name} while ${nameOf(model, step.part)} is worked at ${here.name}`;
     }
     return undefined;

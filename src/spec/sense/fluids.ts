@@ -41,6 +41,7 @@ export const checkFluids: SenseCheck = (spec, source) => {
   return spec.lines.flatMap((line, index) =>
     line.through.flatMap((id, step) => {
       const path = ['lines', index, 'through', step];
+      if (drivesPump(id, line, step, spec)) return [];
       const clash = tankClash(id, line, step, spec) ?? pumpClash(id, line, spec);
       if (clash !== undefined) return [finding(source, { code: 'spec-two-fluids', path, ...clash })];
       if (mixingKinds.includes(kinds.get(id) ?? 'outside')) return [];
@@ -91,6 +92,13 @@ const pumped: Readonly<Record<CarSpec['pumps'][string]['moves'], readonly Fluid[
   air: ['air'],
   oil: ['oil'],
 };
+
+/** The steam that drives a pump, led to it, and what it has used, led away. */
+function drivesPump(id: string, line: Line, step: number, spec: CarSpec): boolean {
+  if (entryOf(spec.pumps, id)?.drive !== 'steam') return false;
+  const isEnd = step === line.through.length - 1;
+  return (line.carries === 'steam' && isEnd) || (line.carries === 'exhaust' && step === 0);
+}
 
 function pumpClash(id: string, line: Line, spec: CarSpec): Clash | undefined {
   const pump = entryOf(spec.pumps, id);

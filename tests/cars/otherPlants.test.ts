@@ -1,0 +1,42 @@
+/** Cars the program was not written for: each shape of plant goes through every check, and its papers speak of what it has. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { setOnePaper, worldOf } from '../../src/kettlebook';
+import { checkLaidOut } from '../../src/layout/check';
+import { inEnglish } from '../helpers/english';
+import { carFrom, goodOf, inWords, root, workshop } from '../whole/made';
+import { strangeTerms, wordsOfPaper } from '../whole/partWords';
+
+const folder = join(root, 'tests', 'fixtures', 'cars');
+const names = readdirSync(folder).map((name) => name.replace('.yaml', ''));
+const textOf = (name: string) => readFileSync(join(folder, `${name}.yaml`), 'utf8');
+const shop = await workshop();
+
+describe.each(names)('%s', (name) => {
+  const opened = carFrom(textOf(name));
+
+  test('passes every check, the proof with it', async () => {
+    const outcome = await opened;
+    expect(
+      outcome.ok ? [] : outcome.problems.filter(({ severity }) => severity === 'error').map(inWords),
+    ).toEqual([]);
+  });
+
+  test.each(shop.papers.map((paper) => [paper.name, paper] as const))(
+    '%s is laid out whole, and speaks of no part the car has not got',
+    async (_, paper) => {
+      const ready = goodOf(await opened);
+      const set = goodOf(setOnePaper(ready, paper, shop));
+      const options = {
+        fonts: shop.fonts,
+        theme: inEnglish(shop.theme),
+        leastPt: paper.leastPt(worldOf(ready, shop)),
+      };
+      expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
+      const words = wordsOfPaper(set);
+      expect(words).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      expect(strangeTerms(words, ready, textOf(name))).toEqual([]);
+    },
+  );
+});
