@@ -5,6 +5,7 @@ import type { FontSet } from '../font/metrics';
 import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
+import { hatching } from './hatching';
 import { roundStep, scaleNumber, stepsTo } from './scaleSteps';
 import { polyline, stroke, text } from './shapes';
 
@@ -98,30 +99,6 @@ function barShapes(
 function rect(left: number, top: number, right: number, bottom: number, fill: `#${string}`): Shape {
   const paint = { fill, stroke: stroke(0.9, inks.line) };
   return { kind: 'rect', x: left, y: top, width: right - left, height: bottom - top, paint };
-}
-
-/** A box with lines aslant, cut at its edges. */
-function hatching(left: number, top: number, right: number, bottom: number): readonly Shape[] {
-  if (right - left < 0.5) return [];
-  const height = bottom - top;
-  const lines: Shape[] = [];
-  for (let from = left - height + 4; from < right; from += 4) {
-    const [a, b] = [Math.max(left, from), Math.min(right, from + height)];
-    if (b > a)
-      lines.push(
-        polyline(
-          [
-            { x: a, y: bottom - (a - from) },
-            { x: b, y: bottom - (b - from) },
-          ],
-          stroke(0.5, inks.line),
-        ),
-      );
-  }
-  return [
-    ...lines,
-    { ...rect(left, top, right, bottom, inks.paper), paint: { stroke: stroke(0.9, inks.line) } } as Shape,
-  ];
 }
 
 function scale(

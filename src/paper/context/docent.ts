@@ -1,6 +1,7 @@
 /** What the docent guide says of the car: what to show, what to answer, what stays shut, how a demonstration runs. */
 import type { World } from '../paper';
 import { type PartContext, partContext } from './controls';
+import { runBarsInputs } from './drawingsTime';
 import { runSheetContext } from './runSheet';
 
 /** Everything of the guide that is not the same for every paper. */
@@ -35,6 +36,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     weather: docent.weather,
     go: docent.go,
     runSheet: runSheetContext(world),
+    runBars: runBarsInputs(world)[0]?.name ?? '',
     trouble: emergencies,
     access: docent.access,
     facts: {

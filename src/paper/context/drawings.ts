@@ -6,10 +6,12 @@ import { drawPlumbing } from '../../drawing/plumbing/draw';
 import { drawRaisingCurve } from '../../drawing/raisingCurve';
 import { drawRangePicture } from '../../drawing/rangePicture';
 import { drawSide } from '../../drawing/side';
+import { drawTimeBars } from '../../drawing/timeBars';
 import type { World } from '../paper';
 import { gaugesInput, raisingCurveInputs, rangePictureInputs } from './drawingsCharts';
 import { plumbingInputs } from './drawingsPlumbing';
 import { sideInputs } from './drawingsSide';
+import { startBarsInputs } from './drawingsTime';
 import { planInput } from './plan';
 
 /** Every drawing that the manual may show. */
@@ -20,6 +22,7 @@ export function manualDrawings(world: World): readonly Drawing[] {
     ...plumbingInputs(world).map((input) => drawPlumbing(input, world.fonts)),
     drawGauges(gaugesInput(world), world.fonts),
     ...raisingCurveInputs(world).map((input) => drawRaisingCurve(input, world.fonts)),
+    ...startBarsInputs(world).map((input) => drawTimeBars(input, world.fonts)),
     ...rangePictureInputs(world).map((input) => drawRangePicture(input, world.fonts)),
   ];
 }
@@ -31,6 +34,7 @@ export interface DrawnContext {
   readonly side: string;
   readonly gauges: string;
   readonly raisingCurve: string;
+  readonly startBars: string;
   readonly rangePicture: string;
 }
 
@@ -41,6 +45,7 @@ export function drawnContext(world: World): DrawnContext {
     side: sideInputs(world).length > 0 ? 'side' : '',
     gauges: Object.keys(world.car.spec.gauges).length > 0 ? 'gauges' : '',
     raisingCurve: raisingCurveInputs(world)[0]?.name ?? '',
+    startBars: startBarsInputs(world)[0]?.name ?? '',
     rangePicture: rangePictureInputs(world)[0]?.name ?? '',
   };
 }

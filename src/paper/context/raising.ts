@@ -92,7 +92,7 @@ export function startUpContext({ figures, phrases }: World): StartUpContext {
 }
 
 /** The time on the clock so long before, in whole minutes, early rather than late. */
-function clockWords(moveOffS: number, beforeS: number): string {
+export function clockWords(moveOffS: number, beforeS: number): string {
   const { secondOfDay } = clockBefore(moveOffS, Math.ceil(beforeS / 60 - 1e-9) * 60);
   const two = (value: number): string => String(Math.floor(value)).padStart(2, '0');
   return `${two(secondOfDay / 3600)}:${two((secondOfDay % 3600) / 60)}`;

@@ -15,8 +15,32 @@ export interface RunSheetRow {
   readonly fire: boolean;
 }
 
+/** A row of the run sheet with its time. */
+export interface TimedRow {
+  readonly who: string;
+  readonly gate: boolean;
+  readonly fire: boolean;
+  /** Minutes from lighting the main burner; nothing if it is not known. */
+  readonly minute: number | undefined;
+  /** Minutes it lasts by itself. */
+  readonly lasts: number | undefined;
+}
+
 /** Every line with its minute. */
-export function runSheetContext({ car, figures, guide }: World): readonly RunSheetRow[] {
+export function runSheetContext(world: World): readonly RunSheetRow[] {
+  const timed = timedRows(world);
+  return world.guide.docent['run-sheet'].map((row, index) => ({
+    minute: minuteWords(timed[index]?.minute),
+    who: row.who,
+    act: row.do,
+    tell: row.tell ?? '',
+    gate: row.gate === true,
+    fire: row.fire === true,
+  }));
+}
+
+/** The rows with their times. */
+export function timedRows({ car, figures, guide }: World): readonly TimedRow[] {
   const cold = figures.raising.curves.find(({ start }) => start === 'cold');
   const reached = (until: Row['until']) => {
     const seconds = cold?.checks.find(({ at }) => at === until)?.seconds;
@@ -25,12 +49,11 @@ export function runSheetContext({ car, figures, guide }: World): readonly RunShe
   const rows = guide.docent['run-sheet'];
   const starts = startMinutes(rows, (row) => lasts(row, car), reached);
   return rows.map((row, index) => ({
-    minute: minuteWords(starts[index]),
     who: row.who,
-    act: row.do,
-    tell: row.tell ?? '',
     gate: row.gate === true,
     fire: row.fire === true,
+    minute: starts[index],
+    lasts: lasts(row, car),
   }));
 }
 
@@ -82,7 +105,8 @@ function latest(a: number | undefined, b: number | undefined): number | undefine
   return a === undefined || b === undefined ? undefined : Math.max(a, b);
 }
 
-function minuteWords(minute: number | undefined): string {
+/** A minute counted from lighting the main burner, as the run sheet prints it; empty if it is not known. */
+export function minuteWords(minute: number | undefined): string {
   if (minute === undefined) return '';
   if (minute === 0) return '0';
   return minute < 0 ? `−${-minute}` : `+${minute}`;

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { worldOf } from '../../src/kettlebook';
+import { runBarsInputs, startBarsInputs } from '../../src/paper/context/drawingsTime';
+import { startUpContext } from '../../src/paper/context/raising';
+import { runSheetContext } from '../../src/paper/context/runSheet';
+import { demo, demoNames, workshop } from '../whole/made';
+
+const shop = await workshop();
+
+describe.each(demoNames)('%s', (name) => {
+  test('has its start-up as bars, at the times of the table beside them', async () => {
+    const world = worldOf(await demo(name), shop);
+    const [input, ...others] = startBarsInputs(world);
+    expect(others).toEqual([]);
+    const table = startUpContext(world).parts;
+    const bars =
+      input?.lanes.flatMap(({ name: part, bars: own }) => own.map((bar) => ({ part, ...bar }))) ?? [];
+    expect(
+      bars.map(({ part, from, least, kind }) => [
+        part,
+        input?.clock?.(from),
+        `${-from}\u00a0min`,
+        `${-(least?.from ?? 0)}\u00a0min`,
+        kind === 'hatched',
+      ]),
+    ).toEqual(table.map(({ name: part, clock, good, least, flame }) => [part, clock, good, least, flame]));
+    for (const { from, to } of bars) expect(from).toBeLessThan(to);
+    expect(Math.max(...bars.map(({ to }) => to))).toBe(0);
+  });
+
+  test('has its run sheet as bars, each row once and at its minute', async () => {
+    const world = worldOf(await demo(name), shop);
+    const [input] = runBarsInputs(world);
+    const rows = runSheetContext(world);
+    const begun = input?.lanes.flatMap(({ name: who, bars }) =>
+      bars.map(({ from }) => `${who} ${input.minute(from)}`),
+    );
+    expect(begun?.sort()).toEqual(rows.map(({ who, minute }) => `${who} ${minute}`).sort());
+    const at = (kind: 'gate' | 'line') =>
+      input?.moments.filter((moment) => moment.kind === kind).map(({ at }) => input.minute(at));
+    expect(at('gate')).toEqual(rows.filter(({ gate }) => gate).map(({ minute }) => minute));
+    expect(at('line')).toEqual(['0']);
+  });
+});
