@@ -3,9 +3,9 @@
  */
 import svgBuilder from 'svg-builder';
 import type { Face, FontSet } from '../font/metrics';
+import { decimal as num } from './decimal';
 import type { Drawing, Paint, PathPiece, Shape } from './drawing';
 
-type Builder = ReturnType<typeof svgBuilder.create>;
 type ShapeElement = 'path' | 'rect' | 'circle' | 'text' | 'title' | 'desc';
 type Attributes = Readonly<Record<string, string | number | undefined>>;
 
@@ -29,18 +29,12 @@ function family(name: string): string {
  * the reader has only other fonts.
  */
 export function toSvg(drawing: Drawing, fonts?: FontSet): string {
-  const builder = svgBuilder.newInstance();
   const [width, height] = [num(drawing.widthPt), num(drawing.heightPt)];
-  builder.root = `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`;
-  put(builder, 'title', {}, drawing.name);
-  put(builder, 'desc', {}, drawing.alt);
-  for (const shape of drawing.shapes) putShape(builder, shape, fonts);
-  return builder.render();
-}
-
-function putShape(builder: Builder, shape: Shape, fonts: FontSet | undefined): void {
-  const { name, attributes, words } = elementOf(shape, fonts);
-  put(builder, name, attributes, words);
+  let svg = `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`;
+  svg += written({ name: 'title', attributes: {}, words: drawing.name });
+  svg += written({ name: 'desc', attributes: {}, words: drawing.alt });
+  for (const shape of drawing.shapes) svg += written(elementOf(shape, fonts));
+  return `${svg}</svg>`;
 }
 
 interface SvgElement {
@@ -78,13 +72,46 @@ function elementOf(shape: Shape, fonts: FontSet | undefined): SvgElement {
 }
 
 /** The builder escapes nothing and writes any number it is given, so both are seen to here. */
-function put(builder: Builder, name: ShapeElement, attributes: Attributes, words?: string): void {
-  const safe: Record<string, string> = {};
-  for (const [key, value] of Object.entries(attributes)) {
-    if (value !== undefined) safe[key] = typeof value === 'number' ? num(value) : escapeXml(value);
+function written({ name, attributes, words }: SvgElement): string {
+  let keys = '';
+  const values: string[] = [];
+  for (const key in attributes) {
+    const value = attributes[key];
+    if (value === undefined) continue;
+    keys += ` ${key}`;
+    values.push(typeof value === 'number' ? num(value) : escapeXml(value));
   }
-  builder[name](safe, words === undefined ? undefined : escapeXml(words));
+  if (words !== undefined) values.push(escapeXml(words));
+  const [first = '', ...others] = formOf(name, keys, words !== undefined);
+  let text = first;
+  for (const [index, stretch] of others.entries()) text += values[index] + stretch;
+  return text;
 }
+
+/**
+ * What the builder writes around the values of an element with these attributes (each with a space before it) and words or
+ * none. It looks at every attribute of every element anew, so each form is asked for once.
+ */
+function formOf(name: ShapeElement, keys: string, hasWords: boolean): readonly string[] {
+  const key = `${name}${keys}${hasWords ? ' words' : ''}`;
+  const known = forms.get(key);
+  if (known !== undefined) return known;
+  const builder = svgBuilder.newInstance();
+  builder.root = '<svg>';
+  const attributes = keys
+    .split(' ')
+    .slice(1)
+    .map((attribute) => [attribute, hole]);
+  builder[name](Object.fromEntries(attributes), hasWords ? hole : undefined);
+  const form = builder.render().slice('<svg>'.length, -'</svg>'.length).split(hole);
+  forms.set(key, form);
+  return form;
+}
+
+const forms = new Map<string, readonly string[]>();
+
+/** Stands for a value; no value can hold it. */
+const hole = '\u0000';
 
 function paintAttributes({ fill, stroke }: Paint): Attributes {
   if (!stroke) return { fill: fill ?? 'none' };
@@ -110,16 +137,13 @@ function pieceText(piece: PathPiece): string {
   }
 }
 
-function num(value: number): string {
-  if (!Number.isFinite(value)) throw new RangeError(`a coordinate of a drawing is ${value}`);
-  const rounded = Math.round(value * 1000) / 1000;
-  return rounded === 0 ? '0' : String(rounded);
-}
-
 const marks: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+
+const plain = /^[ !#-%'-;=?-~]*$/;
 
 /** Letters XML cannot hold at all are left out. */
 function escapeXml(words: string): string {
+  if (plain.test(words)) return words;
   return words
     .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '')
     .replace(/[&<>"]/g, (letter) => marks[letter] ?? letter);

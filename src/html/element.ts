@@ -23,8 +23,9 @@ const empty: ReadonlySet<string> = new Set(['br', 'hr', 'input', 'link', 'meta']
 
 /** An element with its attributes, in the order given, and its content. */
 export function element(name: string, attributes: Attributes = {}, ...content: readonly Content[]): Html {
-  const written = Object.entries(attributes).map(([key, value]) => attribute(key, value));
-  const start = `<${name}${written.join('')}>`;
+  let start = `<${name}`;
+  for (const key in attributes) start += attribute(key, attributes[key]);
+  start += '>';
   return Html.sound(empty.has(name) ? start : `${start}${inner(content)}</${name}>`);
 }
 
@@ -35,7 +36,9 @@ export function together(...content: readonly Content[]): Html {
 
 /** Pieces on lines of their own, so that two versions of a page can be compared line by line. */
 export function onLines(pieces: readonly Html[]): Html {
-  return Html.sound(pieces.map((piece) => `${piece.text}\n`).join(''));
+  let lines = '';
+  for (const piece of pieces) lines += `${piece.text}\n`;
+  return Html.sound(lines);
 }
 
 /**
@@ -43,11 +46,15 @@ export function onLines(pieces: readonly Html[]): Html {
  * U+FFFD, so that it can be seen that something stood there.
  */
 export function escaped(text: string): string {
+  if (!toEscape.test(text)) return text;
   return text
     .replace(/[\p{Surrogate}\p{Noncharacter_Code_Point}]/gu, '\uFFFD')
     .replace(controls, '\uFFFD')
     .replace(/[&<>"'\r]/g, (letter) => entities[letter] ?? letter);
 }
+
+/** Anything that may need to be written otherwise. */
+const toEscape = /[^\t\n !#-%(-;=?-~\u00a0-\ud7ff\ue000-\ufdcf\ufdf0-\ufffd]/;
 
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',
@@ -67,10 +74,10 @@ function attribute(name: string, value: string | number | boolean | undefined): 
 }
 
 function inner(content: readonly Content[]): string {
-  return content
-    .map((piece): string => {
-      if (typeof piece === 'string') return escaped(piece);
-      return piece instanceof Html ? piece.text : inner(piece);
-    })
-    .join('');
+  let text = '';
+  for (const piece of content) {
+    if (typeof piece === 'string') text += escaped(piece);
+    else text += piece instanceof Html ? piece.text : inner(piece);
+  }
+  return text;
 }

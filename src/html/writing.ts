@@ -43,7 +43,7 @@ export function beginWriting(
   { look, fonts }: Pick<Writing, 'look' | 'fonts'>,
   write: (block: Block, writing: Writing) => Html,
 ): Writing {
-  const all = [...eachBlock(blocks)];
+  const all = eachBlock(blocks);
   const headings = headingsOf(all);
   const counts = new Map<string, number>();
   const writing: Writing = {

@@ -52,22 +52,33 @@ export function survey(blocks: readonly Block[], problems: Problems): Survey {
 }
 
 /** Every block, those inside others after the one that holds them. */
-export function* eachBlock(blocks: readonly Block[]): Generator<Block> {
+export function eachBlock(blocks: readonly Block[]): readonly Block[] {
+  const all: Block[] = [];
+  addEach(blocks, all);
+  return all;
+}
+
+function addEach(blocks: readonly Block[], all: Block[]): void {
   for (const block of blocks) {
-    yield block;
-    if (block.kind === 'group') yield* eachBlock(block.blocks);
-    else if (block.kind === 'list') for (const item of block.items) yield* eachBlock(item);
-    else if (block.kind === 'steps') for (const item of block.items) yield* item.cautions;
+    all.push(block);
+    if (block.kind === 'group') addEach(block.blocks, all);
+    else if (block.kind === 'list') for (const item of block.items) addEach(item, all);
+    else if (block.kind === 'steps') for (const item of block.items) all.push(...item.cautions);
   }
 }
 
 /** The words of inlines, without page references, on one line. */
 export function plainText(content: readonly Inline[]): string {
-  const texts = content.map((inline) =>
-    inline.kind === 'text' ? inline.text : inline.kind === 'break' ? ' ' : '',
-  );
-  return texts.join('').replace(/\s+/g, ' ').trim();
+  let text = '';
+  for (const inline of content) {
+    if (inline.kind === 'text') text += inline.text;
+    else if (inline.kind === 'break') text += ' ';
+  }
+  return spaced.test(text) ? text.replace(/\s+/g, ' ').trim() : text;
 }
+
+/** Spaces at the ends, several together, or of another kind. */
+const spaced = /^ | $| {2}|[^\S ]/;
 
 /** By what a caution is known to say the same as another; nothing if it is to be said wherever it stands. */
 export function saidKey(block: CautionBlock): string | undefined {

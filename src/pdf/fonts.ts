@@ -8,19 +8,20 @@ import type { ShapedWord } from '../font/plain';
 import { type Shaper, shaperOf } from '../font/shaper';
 import { embedFont, type Letters } from './embed';
 import type { ObjectStore } from './objects';
-import { hex4, num } from './syntax';
+import { literal16, num } from './syntax';
 
-/** A run of text, ready for a `TJ` operator. */
+/** A run of text, ready to be shown. */
 export interface EncodedText {
-  /** What stands between the brackets of `TJ`. */
-  readonly array: string;
+  /** The operator that shows it, with its operand. */
+  readonly shown: string;
   /** In thousandths of the type size. */
   readonly advance: number;
 }
 
-/** A word between the angle brackets of a string of glyphs. */
+/** A word between the brackets of a string of glyphs; `moved` if it ends one string and begins another. */
 interface EncodedWord {
   readonly inside: string;
+  readonly moved: boolean;
   readonly advance: number;
 }
 
@@ -74,24 +75,21 @@ class FaceInk implements Ink {
   encode(text: string): EncodedText {
     let inside = '';
     let advance = 0;
-    let start = 0;
-    for (let at = text.indexOf(' '); at !== -1; at = text.indexOf(' ', start)) {
-      if (at > start) {
-        const word = this.word(text.slice(start, at));
-        inside += word.inside;
-        advance += word.advance;
-      }
-      const space = this.word(' ');
-      inside += space.inside;
-      advance += space.advance;
-      start = at + 1;
-    }
-    if (start < text.length) {
-      const word = this.word(start === 0 ? text : text.slice(start));
+    let moved = false;
+    const add = (piece: string): void => {
+      const word = this.word(piece);
       inside += word.inside;
       advance += word.advance;
+      moved ||= word.moved;
+    };
+    let start = 0;
+    for (let at = text.indexOf(' '); at !== -1; at = text.indexOf(' ', start)) {
+      if (at > start) add(text.slice(start, at));
+      add(' ');
+      start = at + 1;
     }
-    return { array: `<${inside}>`, advance };
+    if (start < text.length) add(start === 0 ? text : text.slice(start));
+    return { shown: moved ? `[(${inside})] TJ` : `(${inside}) Tj`, advance };
   }
 
   embed(): void {
@@ -120,16 +118,22 @@ class FaceInk implements Ink {
 function encodeWord({ glyphs, moves, offsets, advance }: ShapedWord, shaper: Shaper): EncodedWord {
   const scale = 1000 / shaper.heights.unitsPerEm;
   let inside = '';
+  let moved = false;
   let owed = 0;
   for (let at = 0; at < glyphs.length; at += 1) {
     const [glyph = 0, offset = 0] = [glyphs[at], offsets?.[at]];
-    inside += shiftBy(owed + offset, scale) + hex4(glyph);
+    if (owed + offset !== 0) {
+      inside += shiftBy(owed + offset, scale);
+      moved = true;
+    }
+    inside += literal16(glyph);
     owed = (moves[at] ?? 0) - shaper.widthOf(glyph) - offset;
   }
-  return { inside: inside + shiftBy(owed, scale), advance: advance * scale };
+  if (owed === 0) return { inside, moved, advance: advance * scale };
+  return { inside: inside + shiftBy(owed, scale), moved: true, advance: advance * scale };
 }
 
 /** Ends the string of glyphs, moves the pen, begins the next string. */
 function shiftBy(units: number, scale: number): string {
-  return units === 0 ? '' : `>${num(-units * scale)}<`;
+  return `)${num(-units * scale)}(`;
 }

@@ -25,7 +25,7 @@ export class LineEnds {
 
   private goesOn(item: PlacedText, next: PlacedText, samePage: boolean): boolean {
     if (samePage && item.y === next.y) return false;
-    if (/[\s-]$/.test(item.text) || /^\s/.test(next.text)) return false;
+    if (partsWords.test(item.text.slice(-1)) || space.test(next.text.charAt(0))) return false;
     return this.blockOf(item.tag) === this.blockOf(next.tag);
   }
 
@@ -37,8 +37,16 @@ export class LineEnds {
   }
 }
 
+/** What parts the words before and after it. */
+const partsWords = /[\s-]/;
+const space = /\s/;
+
 /** The items of pages, or of the faces on them, in the order in which they are read. */
-function inReadingOrder({ pages }: LaidOut): { readonly page: number; readonly items: PlacedItem[] }[] {
+function inReadingOrder({
+  pages,
+}: LaidOut): { readonly page: number; readonly items: readonly PlacedItem[] }[] {
+  if (pages.every(({ readingRanks }) => readingRanks === undefined))
+    return pages.map(({ items }, page) => ({ page, items }));
   const parts = new Map<string, { page: number; rank: number; items: PlacedItem[] }>();
   for (const [page, { items, readingRanks }] of pages.entries()) {
     for (const [at, item] of items.entries()) {

@@ -30,9 +30,16 @@ interface StreamObject {
   readonly bytes: Uint8Array;
 }
 
+/** An object stream and the objects in it. */
+interface Packed {
+  readonly stream: number;
+  readonly ids: readonly number[];
+}
+
 /** Takes over the writing of a pdfkit document. */
 export class ObjectStore {
-  private readonly bodies = new Map<number, string>();
+  /** Bodies by number; objects with a stream, and those not yet written, have none. */
+  private readonly bodies: (string | undefined)[] = [];
   private readonly streams: StreamObject[] = [];
   private pieces: (string | Uint8Array)[] = [];
 
@@ -49,7 +56,7 @@ export class ObjectStore {
 
   /** Writes the object `id`. */
   put(id: number, body: string): void {
-    this.bodies.set(id, body);
+    this.bodies[id] = body;
   }
 
   /** Writes an object and gives its number. */
@@ -59,20 +66,17 @@ export class ObjectStore {
     return id;
   }
 
-  /** Writes a stream, packed, with the entries of its dictionary beside its length; gives its number. */
+  /** Packs and writes a stream, with the entries of its dictionary beside those of its packing; gives its number. */
   addStream(entries: string, bytes: Uint8Array): number {
-    const id = this.reserve();
-    this.putStream(id, entries, bytes);
-    return id;
+    return this.addPacked(entries, deflateSync(bytes));
   }
 
-  private putStream(id: number, entries: string, bytes: Uint8Array): void {
-    const packed = deflateSync(bytes);
-    this.streams.push({
-      id,
-      head: `<<${entries} /Filter /FlateDecode /Length ${packed.length}>>`,
-      bytes: packed,
-    });
+  /** Writes a stream that has been packed already. */
+  addPacked(entries: string, bytes: Uint8Array): number {
+    const id = this.reserve();
+    const head = `<<${entries} /Filter /FlateDecode /Length ${bytes.length}>>`;
+    this.streams.push({ id, head, bytes });
+    return id;
   }
 
   /** The whole file, once the document has been ended. */
@@ -93,9 +97,11 @@ export class ObjectStore {
   }
 
   private checkAllWritten(): void {
-    const written = new Set([...this.bodies.keys(), ...this.streams.map(({ id }) => id)]);
-    const missing = this.doc._offsets.findIndex((_, index) => !written.has(index + 1));
-    if (missing >= 0) throw new Error(`object ${missing + 1} has a number but was never written`);
+    const streams = new Set(this.streams.map(({ id }) => id));
+    for (let id = 1; id <= this.doc._offsets.length; id += 1) {
+      if (this.bodies[id] === undefined && !streams.has(id))
+        throw new Error(`object ${id} has a number but was never written`);
+    }
   }
 
   /** pdfkit has written an object: number, body, and for a stream its bytes. */
@@ -103,27 +109,27 @@ export class ObjectStore {
     const [, body, mark, bytes] = this.pieces;
     if (typeof body !== 'string') throw new Error(`object ${id} has no body`);
     if (mark === 'stream' && typeof bytes === 'object') this.streams.push({ id, head: body, bytes });
-    else this.bodies.set(id, body);
+    else this.bodies[id] = body;
     this.pieces = [];
   }
 
-  /** Puts all plain objects into object streams; tells for each which stream it is in, and at which place. */
-  private pack(): ReadonlyMap<number, readonly [stream: number, place: number]> {
-    const packed = new Map<number, readonly [number, number]>();
-    const all = [...this.bodies].sort(([a], [b]) => a - b);
+  /** Puts all plain objects into object streams; gives for each stream which objects are in it, in order. */
+  private pack(): readonly Packed[] {
+    const all = [...this.bodies.keys()].filter((id) => this.bodies[id] !== undefined);
+    const packed: Packed[] = [];
     for (let start = 0; start < all.length; start += perStream) {
-      const group = all.slice(start, start + perStream);
-      const stream = this.doc.ref({});
-      let offset = 0;
-      const heads: string[] = [];
-      for (const [place, [id, body]] of group.entries()) {
-        heads.push(`${id} ${offset}`);
-        offset += body.length + 1;
-        packed.set(id, [stream.id, place]);
+      const ids = all.slice(start, start + perStream);
+      let head = '';
+      let inside = '';
+      for (const id of ids) {
+        head += `${id} ${inside.length} `;
+        inside += `${this.bodies[id]}\n`;
       }
-      const head = `${heads.join(' ')}\n`;
-      Object.assign(stream.data, { Type: 'ObjStm', N: group.length, First: head.length });
-      stream.end(latin(head + group.map(([, body]) => body).join('\n')));
+      const stream = this.addStream(
+        `/Type /ObjStm /N ${ids.length} /First ${head.length}`,
+        latin(head + inside),
+      );
+      packed.push({ stream, ids });
     }
     return packed;
   }
@@ -131,22 +137,21 @@ export class ObjectStore {
   /** The cross-reference stream (7.5.8), which is the trailer too. */
   private crossReference(
     offsets: ReadonlyMap<number, number>,
-    packed: ReadonlyMap<number, readonly [number, number]>,
+    packed: readonly Packed[],
     start: number,
   ): readonly Uint8Array[] {
     const self = this.doc.ref({});
     const size = this.doc._offsets.length + 1;
     const rows = new Uint8Array(size * 7);
+    const view = new DataView(rows.buffer);
     const row = (id: number, kind: number, where: number, place: number): void => {
-      const bytes = [kind, where >>> 24, where >>> 16, where >>> 8, where, place >>> 8, place];
-      rows.set(
-        bytes.map((byte) => byte & 0xff),
-        id * 7,
-      );
+      view.setUint8(id * 7, kind);
+      view.setUint32(id * 7 + 1, where);
+      view.setUint16(id * 7 + 5, place);
     };
     row(0, 0, 0, 65535);
     for (const [id, offset] of offsets) row(id, 1, offset, 0);
-    for (const [id, [stream, place]] of packed) row(id, 2, stream, place);
+    for (const { stream, ids } of packed) for (const [place, id] of ids.entries()) row(id, 2, stream, place);
     row(self.id, 1, start, 0);
     const { _root: root, _info: info, _id: name } = this.doc;
     Object.assign(self.data, {

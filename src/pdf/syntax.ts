@@ -1,18 +1,23 @@
 /**
  * How PDF writes numbers, text and names.
  */
+import { decimal } from '../drawing/decimal';
 
-/** A number with at most `places` decimals, never in exponent form. Throws on what is not a finite number. */
-export function num(value: number, places = 3): string {
-  if (!Number.isFinite(value)) throw new RangeError(`a coordinate on a page is ${value}`);
-  const scale = 10 ** places;
-  const rounded = Math.round(value * scale) / scale;
+/** A number with at most three decimals, never in exponent form. Throws on what is not a finite number. */
+export const num = decimal;
+
+/** A share of one, such as a sine, with at most six decimals. */
+export function share(value: number): string {
+  if (!Number.isFinite(value)) throw new RangeError(`a share is ${value}`);
+  const rounded = Math.round(value * 1e6) / 1e6;
   return rounded === 0 ? '0' : String(rounded);
 }
 
 /** Numbers with spaces between. */
 export function nums(...values: readonly number[]): string {
-  return values.map((value) => num(value)).join(' ');
+  let text = '';
+  for (const value of values) text += text === '' ? num(value) : ` ${num(value)}`;
+  return text;
 }
 
 /** A text string: letters of ASCII as they stand, anything else as UTF-16. */
@@ -28,18 +33,29 @@ export function hex4(value: number): string {
   return value.toString(16).toUpperCase().padStart(4, '0');
 }
 
+/** Sixteen bits as two letters of a literal string, those with a meaning of their own escaped. */
+export function literal16(value: number): string {
+  const known = madeLiterals[value];
+  if (known !== undefined) return known;
+  const made = literal8(value >> 8) + literal8(value & 0xff);
+  madeLiterals[value] = made;
+  return made;
+}
+
+const madeLiterals: (string | undefined)[] = [];
+
+function literal8(value: number): string {
+  const letter = String.fromCharCode(value);
+  if (letter === '\r') return '\\r';
+  return letter === '(' || letter === ')' || letter === '\\' ? `\\${letter}` : letter;
+}
+
 /** A reference to the object with this number. */
 export function ref(id: number): string {
   return `${id} 0 R`;
 }
 
-const utf8 = new TextEncoder();
-
 /** A string of Latin letters, one byte each. */
 export function latin(text: string): Uint8Array {
-  const fast = utf8.encode(text);
-  if (fast.length === text.length) return fast;
-  const bytes = new Uint8Array(text.length);
-  for (let at = 0; at < text.length; at += 1) bytes[at] = text.charCodeAt(at) & 0xff;
-  return bytes;
+  return Buffer.from(text, 'latin1');
 }

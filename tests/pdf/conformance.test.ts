@@ -64,7 +64,7 @@ const damage: Readonly<Record<string, (file: PdfFile) => void>> = {
     edit(file, fontWith(file, 'ToUnicode').ToUnicode, (text) =>
       text.replace(/(beginbfchar\n<....>) <[^>]*>/, '$1 <0000>'),
     ),
-  'UA 7.21.8': editPage((text) => text.replace(/<[0-9A-F]{4}/, '<0000')),
+  'UA 7.21.8': editPage((text) => text.replace(/\(\0[A-Za-z]/, '(\0\0')),
   'A 6.1.3': (file) => delete file.trailer.ID,
   'A 6.2.3': (file) => delete file.catalog.OutputIntents,
   'A 6.2.4.3': editPage((text) => `0 0 0 1 k\n${text}`),

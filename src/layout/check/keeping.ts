@@ -43,7 +43,7 @@ export function headingsLast(
   found: readonly FoundWord[],
   facts: WordFacts,
 ): Diagnostic[] {
-  const flat = [...eachBlock(blocks)];
+  const flat = eachBlock(blocks);
   const following = new Map(flat.map((block, index) => [block, flat[index + 1]]));
   return expected.flatMap(({ role, origin, word }, index): Diagnostic[] => {
     const next = expected[index + 1];
