@@ -15,7 +15,8 @@ const here = dirname(fileURLToPath(import.meta.url));
 
 /**
  * Build from `entry` into `folder`; a program that can say what it reads of the folder `shared` has that kept in
- * `shared.json`, each text with its data, so that a text that has not changed is not read again. Gives the path of the file to load.
+ * `shared.json`, each text with its data, so that a text that has not changed is not read again; one that can rehearse a run does so
+ * before what is compiled is kept. Gives the path of the file to load.
  * Rejects if the sources do not hold together.
  */
 export async function build({
@@ -27,9 +28,10 @@ export async function build({
   for (const old of ['program.cache', 'shared.json']) rmSync(join(folder, old), { force: true });
   await bundleOnly(entry, join(folder, 'program.js'));
   copyFileSync(join(here, 'load.cjs'), loader);
-  // loaded once, so that what every run needs is already compiled in what is kept
-  const { keep, textsToKeep } = createRequire(import.meta.url)(loader);
+  // loaded and rehearsed once, so that what every run needs is already compiled in what is kept
+  const { keep, rehearse, textsToKeep } = createRequire(import.meta.url)(loader);
   if (textsToKeep) writeFileSync(join(folder, 'shared.json'), await textsToKeep(dirname(here)));
+  if (rehearse) await rehearse(dirname(here));
   writeFileSync(join(folder, 'program.cache'), keep());
   return loader;
 }

@@ -38,6 +38,11 @@ async function work(asked: Work, root: string, terminal: Terminal): Promise<Exit
   return commands(asked, root, terminal);
 }
 
+/** For the build: do once what a run does, so that what the engine has compiled for it can be kept. */
+export async function rehearse(root: string): Promise<void> {
+  return (await import('./work')).rehearse(root);
+}
+
 /** For the build: load the whole program, and give what it has read of the shared texts, to be kept. */
 export async function textsToKeep(root: string): Promise<string> {
   return (await import('./work')).textsToKeep(root);

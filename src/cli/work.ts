@@ -11,6 +11,7 @@ import { tour } from './tour';
 import { typedLines } from './typedLines';
 
 export { recallTexts, textsToKeep } from './keptTexts';
+export { rehearse } from './rehearse';
 
 /** What such a command was asked. */
 export type Work = Exclude<Asked, { readonly kind: 'help' | 'version' | 'wrong-use' }>;
