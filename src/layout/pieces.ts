@@ -104,26 +104,31 @@ export function gap(heightPt: number): Gap {
   return { kind: 'gap', heightPt };
 }
 
-/** A box that holds on to nothing. */
+/** A box; it holds on to nothing unless told to. */
 export function box(
   heightPt: number,
   items: readonly PlacedItem[],
   origin: BlockOrigin,
   baselinePt?: number,
+  keep: Keep = 'free',
 ): Box {
-  return layeredBox(heightPt, [{ y: 0, items }], origin, baselinePt);
+  return layeredBox(heightPt, [{ y: 0, items }], origin, baselinePt, keep);
 }
 
-/** A box made of layers that holds on to nothing. */
+/** A box made of layers. */
 export function layeredBox(
   heightPt: number,
   layers: readonly Layer[],
   origin: BlockOrigin,
   baselinePt?: number,
+  keep: Keep = 'free',
 ): Box {
-  const plain = { kind: 'box', heightPt, layers, keep: 'free', anchors: [], figures: [], origin } as const;
-  return baselinePt === undefined ? plain : { ...plain, baselinePt };
+  const [anchors, figures] = [none, none];
+  if (baselinePt === undefined) return { kind: 'box', heightPt, layers, keep, anchors, figures, origin };
+  return { kind: 'box', heightPt, layers, keep, anchors, figures, origin, baselinePt };
 }
+
+const none: readonly never[] = [];
 
 /** Layers moved down. */
 export function lowered(layers: readonly Layer[], dy: number): Layer[] {

@@ -2,7 +2,7 @@
 import type { HeadingBlock } from '../../markup/block';
 import { setBalanced } from '../inline/balance';
 import { lineBoxes } from '../inline/text';
-import { tokenize } from '../inline/tokens';
+import { cutText } from '../inline/tokens';
 import { gap, heldTogether, heldToNext, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 
@@ -13,8 +13,8 @@ export function collectHeading(block: HeadingBlock, place: Place, setting: Setti
   const index = (block.level - 1) as 0 | 1 | 2 | 3;
   const { style, abovePt, belowPt } = setting.look.headings[index];
   const tag = setting.structure.add(types[index], place.tag);
-  const tokens = tokenize(block.content, style, setting, block.origin, tag);
-  const text = setBalanced(tokens, style, place.widthPt, setting, block.origin);
+  const cut = cutText(block.content, style, setting, block.origin, tag);
+  const text = setBalanced(cut, style, place.widthPt, setting, block.origin);
   const lines = lineBoxes(text, place.x, 'left', setting, block.origin, tag);
   const startsPage = block.level === 1 && setting.chaptersOnNewPage;
   return [

@@ -7,8 +7,8 @@ import { fits } from '../fits';
 import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { setBalanced } from '../inline/balance';
-import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setText, setTokens } from '../inline/text';
-import { tokenize } from '../inline/tokens';
+import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setCut, setText } from '../inline/text';
+import { cutText } from '../inline/tokens';
 import { baselineIn, type Look } from '../look';
 import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
@@ -166,10 +166,10 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
 function setResult(item: StepItem, parent: StructureIndex, { columns, setting }: StepContext): TaggedText {
   const { result: style, beneath } = setting.look.steps;
   const tag = setting.structure.add('P', parent);
-  const tokens = tokenize(item.result, style, setting, item.origin, tag);
+  const cut = cutText(item.result, style, setting, item.origin, tag);
   const atRight = beneath === 'right';
   const widthPt = columns.textPt - (atRight ? 0 : resultIndent(setting));
-  const text = (atRight ? setBalanced : setTokens)(tokens, style, widthPt, setting, item.origin);
+  const text = (atRight ? setBalanced : setCut)(cut, style, widthPt, setting, item.origin);
   return { text, tag };
 }
 

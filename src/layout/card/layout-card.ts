@@ -4,7 +4,7 @@
  * If the smallest size needs more than one face, the card takes more faces, all in the same size; it is never set
  * smaller and never cut. `layoutSheet` does the same for a sheet in the plain cut, such as a weather-proof table.
  */
-import { bad, type Diagnostic, type Outcome } from '../../diagnostic/diagnostic';
+import { bad, type Diagnostic, good, type Outcome } from '../../diagnostic/diagnostic';
 import type { Face } from '../../font/metrics';
 import type { Block } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
@@ -12,6 +12,7 @@ import { filledRect } from '../blocks/marks';
 import { Reuse } from '../blocks/reuse';
 import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page, PlacedItem } from '../frame';
+import { RememberedWords, type WordSource } from '../inline/plain';
 import { Labels } from '../labels';
 import { outlineOf } from '../pages/outline';
 import { paginateUnderHeads } from '../pages/paginate';
@@ -54,29 +55,46 @@ interface Cut {
 
 function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut): Outcome<LaidOut> {
   const leastPt = leastSizeOf(cut.base, options.leastPt);
-  const layoutAt = (sizePt: number) => layoutAtSize(blocks, options, cut, sizePt);
-  const smallest = layoutAt(leastPt);
+  const words = new RememberedWords();
+  const layoutAt = (sizePt: number, most: number) =>
+    layoutAtSize(blocks, options, cut, { sizePt, words, most });
+  const smallest = layoutAt(leastPt, Number.POSITIVE_INFINITY);
   if (!smallest.ok) return smallest;
-  const faces = smallest.value.pages.length;
+  const { faces } = smallest.value;
   if (faces > options.mostFaces)
     return bad([tooManyFaces(blocks, options, faces, leastPt), ...smallest.remarks]);
-  let best: Outcome<LaidOut> = smallest;
+  let best = smallest;
   largestSize(leastPt, options.mostPt, (sizePt) => {
-    const tried = layoutAt(sizePt);
-    const fitting =
-      tried.ok && tried.value.pages.length <= faces && tried.remarks.length <= smallest.remarks.length;
-    if (fitting) best = tried;
-    return fitting;
+    const tried = layoutAt(sizePt, faces);
+    if (!tried.ok || tried.value.faces > faces || tried.remarks.length > smallest.remarks.length)
+      return false;
+    best = tried;
+    return true;
   });
-  return best;
+  return good(best.value.finish(), best.remarks);
+}
+
+/** A size that is tried. */
+interface Trial {
+  readonly sizePt: number;
+  readonly words: WordSource;
+  /** With more faces than this it need not be laid out to its end. */
+  readonly most: number;
+}
+
+/** A card as it comes out at one size. */
+interface Tried {
+  readonly faces: number;
+  /** Makes the finished pages: only wanted of the size that is taken. */
+  readonly finish: () => LaidOut;
 }
 
 function layoutAtSize(
   blocks: readonly Block[],
   options: CardOptions,
   cut: Cut,
-  sizePt: number,
-): Outcome<LaidOut> {
+  { sizePt, words, most }: Trial,
+): Outcome<Tried> {
   const look = cardLook(options, cut.base, sizePt);
   const problems = new Problems();
   const found = survey(blocks, problems);
@@ -84,21 +102,17 @@ function layoutAtSize(
   return settle((known) => {
     const labels = new Labels(known, found.ids, problems);
     const structure = new StructureBuilder();
-    const open = {
-      look,
-      structure,
-      problems,
-      labels,
-      survey: found,
-      reuse,
-      roomPt: 0,
-      chaptersOnNewPage: false,
-    };
-    return layoutOnce(blocks, options, cut, open);
+    const shared = { look, structure, problems, labels, survey: found, reuse, words };
+    return layoutOnce(blocks, options, { cut, most }, { ...shared, roomPt: 0, chaptersOnNewPage: false });
   }, originOf(blocks));
 }
 
-function layoutOnce(blocks: readonly Block[], options: CardOptions, cut: Cut, open: Setting): Round<LaidOut> {
+function layoutOnce(
+  blocks: readonly Block[],
+  options: CardOptions,
+  { cut, most }: Pick<Trial, 'most'> & { readonly cut: Cut },
+  open: Setting,
+): Round<Tried> {
   const { problems, labels, structure, survey: found } = open;
   const body = cardBody(blocks, options, cut, open);
   const { heads, setting, widthPt, roomUnder } = body;
@@ -107,6 +121,8 @@ function layoutOnce(blocks: readonly Block[], options: CardOptions, cut: Cut, op
   const filled = paginateUnderHeads(pieces, setting, {
     parts: heads.parts,
     roomOf: (index, part) => roomUnder(headOf(index, part)),
+    // where page numbers are printed, the next round may need fewer faces
+    mostPages: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,
   });
   const { left, top } = options.sheet.margins;
   const tops = filled.map(({ goesOnIn }, index) => headOf(index, goesOnIn));
@@ -127,7 +143,12 @@ function layoutOnce(blocks: readonly Block[], options: CardOptions, cut: Cut, op
     const outline = outlineOf(found.headings);
     return withoutUnused({ pages, structure: structure.finish(), destinations, outline });
   };
-  return { finish, problems: problems.told(), labels: newLabels, settled: labels.agreesWith(newLabels) };
+  return {
+    finish: () => ({ faces: faces.length, finish }),
+    problems: problems.told(),
+    labels: newLabels,
+    settled: labels.agreesWith(newLabels),
+  };
 }
 
 /** Sets the title and works out the room between heads and foot. */

@@ -6,6 +6,7 @@ import { rule } from '../blocks/marks';
 import { Reuse } from '../blocks/reuse';
 import { tolerancePt } from '../fits';
 import type { Destination, LaidOut, Page, PlacedItem } from '../frame';
+import { cutAfresh } from '../inline/plain';
 import { Labels } from '../labels';
 import {
   anyChange,
@@ -41,8 +42,8 @@ export function layoutPages(blocks: readonly Block[], options: FlowOptions): Out
     const labels = new Labels(known, found.ids, problems);
     const structure = new StructureBuilder();
     const { chaptersOnNewPage } = options;
-    const open = { look, structure, problems, labels, survey: found, reuse, roomPt: 0, chaptersOnNewPage };
-    return layoutOnce(blocks, options, open);
+    const shared = { look, structure, problems, labels, survey: found, reuse, words: cutAfresh };
+    return layoutOnce(blocks, options, { ...shared, roomPt: 0, chaptersOnNewPage });
   }, originOf(blocks));
 }
 

@@ -6,31 +6,31 @@ import type { BlockOrigin } from '../../markup/block';
 import type { TextStyle } from '../look';
 import type { Setting } from '../setting';
 import { breakLines } from './lines';
-import { type SetText, setTokens } from './text';
-import type { Token } from './tokens';
+import { type SetText, setCut } from './text';
+import type { Cut } from './tokens';
 
 const mostLines = 4;
 const halvings = 7;
 
-/** Sets tokens in as few lines as `widthPt` allows, and those as even as they can be. */
+/** Sets text in as few lines as `widthPt` allows, and those as even as they can be. */
 export function setBalanced(
-  tokens: readonly Token[],
+  cut: Cut,
   style: TextStyle,
   widthPt: number,
   setting: Setting,
   origin: BlockOrigin,
 ): SetText {
-  const full = setTokens(tokens, style, widthPt, setting, origin);
+  const full = setCut(cut, style, widthPt, setting, origin);
   const count = full.lines.length;
   if (count < 2 || count > mostLines) return full;
   let narrow = widthPt / count;
   let wide = widthPt;
   for (let round = 0; round < halvings; round += 1) {
     const middle = (narrow + wide) / 2;
-    const { lines, brokenWords } = breakLines(tokens, style.sizePt, middle, setting.look.fonts);
+    const { lines, brokenWords } = breakLines(cut, style.sizePt, middle, setting.look.fonts);
     if (lines.length > count || brokenWords.length > 0) narrow = middle;
     else wide = middle;
   }
   if (wide === widthPt) return full;
-  return { ...full, lines: breakLines(tokens, style.sizePt, wide, setting.look.fonts).lines };
+  return { ...full, lines: breakLines(cut, style.sizePt, wide, setting.look.fonts).lines };
 }

@@ -1,7 +1,8 @@
 /** How wide a text is at least (no word broken) and at most (no line broken). */
 import type { FontSet } from '../../font/metrics';
 import { breakOffsets } from './opportunities';
-import type { Token } from './tokens';
+import { plainExtent, tokensOf } from './plain';
+import { type Cut, isPlain, type Token } from './tokens';
 
 /** Least and natural width in points. */
 export interface Extent {
@@ -9,8 +10,13 @@ export interface Extent {
   readonly maxPt: number;
 }
 
-/** Measures tokens set at `sizePt`. */
-export function extentOf(tokens: readonly Token[], sizePt: number, fonts: FontSet): Extent {
+/** Measures text set at `sizePt`. */
+export function extentOf(cut: Cut, sizePt: number, fonts: FontSet): Extent {
+  if (!isPlain(cut)) return extentOfTokens(cut, sizePt, fonts);
+  return plainExtent(cut) ?? extentOfTokens(tokensOf(cut), sizePt, fonts);
+}
+
+function extentOfTokens(tokens: readonly Token[], sizePt: number, fonts: FontSet): Extent {
   let minPt = 0;
   let maxPt = 0;
   let linePt = 0;

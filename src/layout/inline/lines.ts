@@ -6,7 +6,8 @@
 import type { Face, FontSet } from '../../font/metrics';
 import { fits } from '../fits';
 import { breakOffsets, letterOffsets, looseOffsets } from './opportunities';
-import type { LinkTo, Token } from './tokens';
+import { plainLines, tokensOf } from './plain';
+import { type Cut, isPlain, type LinkTo, type Token } from './tokens';
 
 /** Text of one face standing together on a line. `text` may end in the space that parts it from the next line. */
 export interface Fragment {
@@ -36,15 +37,15 @@ export interface Broken {
 
 type Draft = { -readonly [K in keyof Fragment]: Fragment[K] };
 
-/** Breaks `tokens`, set at `sizePt`, into lines no wider than `widthPt`. No tokens give no lines. */
-export function breakLines(
-  tokens: readonly Token[],
-  sizePt: number,
-  widthPt: number,
-  fonts: FontSet,
-): Broken {
-  return new LineBreaker(tokens.slice(), sizePt, widthPt, fonts).run();
+/** Breaks text, set at `sizePt`, into lines no wider than `widthPt`. No words give no lines. */
+export function breakLines(cut: Cut, sizePt: number, widthPt: number, fonts: FontSet): Broken {
+  if (!isPlain(cut)) return new LineBreaker(cut.slice(), sizePt, widthPt, fonts).run();
+  const lines = plainLines(cut, widthPt);
+  if (lines !== undefined) return { lines, brokenWords: none, overfull: false };
+  return new LineBreaker(tokensOf(cut), sizePt, widthPt, fonts).run();
 }
+
+const none: readonly string[] = [];
 
 class LineBreaker {
   private readonly lines: Line[] = [];

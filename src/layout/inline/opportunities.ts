@@ -4,8 +4,19 @@
  */
 
 const joint = /[-–—/]/;
+const looseJoint = /[–—/]/;
 const letter = /\p{L}/u;
 const leastLetters = 2;
+
+/** Whether some word of a text might be broken. */
+export function hasJoint(text: string): boolean {
+  return joint.test(text);
+}
+
+/** Whether a word might be broken at a dash or a slash. */
+export function hasLooseJoint(word: string): boolean {
+  return looseJoint.test(word);
+}
 
 /** Offsets in `word` before which a line may end. */
 export function breakOffsets(word: string): readonly number[] {

@@ -8,7 +8,7 @@ import { baselineIn, type TextStyle } from '../look';
 import { type Box, box } from '../pieces';
 import type { Setting } from '../setting';
 import { breakLines, type Fragment, type Line } from './lines';
-import { type Token, tokenize } from './tokens';
+import { type Cut, cutText } from './tokens';
 
 /** Which edge lines stand at. */
 export type Align = 'left' | 'right' | 'centre';
@@ -29,18 +29,18 @@ export function setText(
   origin: BlockOrigin,
   tag?: StructureIndex,
 ): SetText {
-  return setTokens(tokenize(content, style, setting, origin, tag), style, widthPt, setting, origin);
+  return setCut(cutText(content, style, setting, origin, tag), style, widthPt, setting, origin);
 }
 
-/** Sets tokens in lines no wider than `widthPt`; says so if a word had to be broken or a letter does not fit. */
-export function setTokens(
-  tokens: readonly Token[],
+/** Sets text in lines no wider than `widthPt`; says so if a word had to be broken or a letter does not fit. */
+export function setCut(
+  cut: Cut,
   style: TextStyle,
   widthPt: number,
   setting: Setting,
   origin: BlockOrigin,
 ): SetText {
-  const { lines, brokenWords, overfull } = breakLines(tokens, style.sizePt, widthPt, setting.look.fonts);
+  const { lines, brokenWords, overfull } = breakLines(cut, style.sizePt, widthPt, setting.look.fonts);
   for (const word of brokenWords) setting.problems.brokenWord(word, origin);
   if (overfull) setting.problems.add(tooNarrow(widthPt), origin);
   return { lines, style, widthPt };
@@ -61,10 +61,12 @@ export function placeText(
   tag?: StructureIndex,
 ): PlacedItem[] {
   const baseline = baselineIn(text.style, setting.look.fonts);
-  return text.lines.flatMap((line, index) => {
+  const items: PlacedItem[] = [];
+  for (const [index, line] of text.lines.entries()) {
     const top = y + index * text.style.leadingPt;
-    return placeLine(line, x + alignShift(line, text.widthPt, align), top + baseline, text.style, tag);
-  });
+    addLine(items, line, x + alignShift(line, text.widthPt, align), top + baseline, text.style, tag);
+  }
+  return items;
 }
 
 /** One box a line. No line stands alone at the foot or the head of a page. */
@@ -80,9 +82,8 @@ export function lineBoxes(
   const baseline = baselineIn(style, setting.look.fonts);
   return lines.map((line, index) => {
     const items = placeLine(line, x + alignShift(line, text.widthPt, align), baseline, style, tag);
-    const made = box(style.leadingPt, items, origin, baseline);
     const holds = index < lines.length - 1 && (index === 0 || index === lines.length - 2);
-    return holds ? { ...made, keep: 'must' } : made;
+    return box(style.leadingPt, items, origin, baseline, holds ? 'must' : 'free');
   });
 }
 
@@ -95,6 +96,18 @@ export function placeLine(
   tag?: StructureIndex,
 ): PlacedItem[] {
   const items: PlacedItem[] = [];
+  addLine(items, line, x, y, style, tag);
+  return items;
+}
+
+function addLine(
+  items: PlacedItem[],
+  line: Line,
+  x: number,
+  y: number,
+  style: TextStyle,
+  tag: StructureIndex | undefined,
+): void {
   for (const fragment of line.fragments) {
     if (fragment.text === '') continue;
     items.push(placeFragment(fragment, x, y, style, tag));
@@ -111,7 +124,6 @@ export function placeLine(
       ...(link.tag === undefined ? {} : { tag: link.tag }),
     });
   }
-  return items;
 }
 
 function placeFragment(

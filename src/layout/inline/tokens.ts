@@ -6,6 +6,7 @@ import type { BlockOrigin, Inline, TextRun } from '../../markup/block';
 import type { StructureIndex } from '../frame';
 import type { TextStyle } from '../look';
 import type { Setting } from '../setting';
+import { type PlainText, spaced } from './plain';
 
 /** Where a piece of text leads, and its element in the structure tree if it has one. */
 export interface LinkTo {
@@ -26,6 +27,30 @@ export interface Token {
   readonly spacesPt: number;
   readonly end: TokenEnd;
   readonly link?: LinkTo;
+}
+
+/** Text made ready to be set: plain, or token by token. */
+export type Cut = readonly Token[] | PlainText;
+
+/** Whether text is plain. */
+export function isPlain(cut: Cut): cut is PlainText {
+  return 'words' in cut;
+}
+
+/** Cuts inlines set in `style`, plain text as such; all else token by token. */
+export function cutText(
+  content: readonly Inline[],
+  style: TextStyle,
+  setting: Setting,
+  origin: BlockOrigin,
+  tag?: StructureIndex,
+): Cut {
+  const [run] = content;
+  if (content.length !== 1 || run?.kind !== 'text' || run.link !== undefined)
+    return tokenize(content, style, setting, origin, tag);
+  const words = setting.words.of(run, setting.look.fonts[faceFor(run, style)]);
+  if (words.missing.length > 0) setting.problems.missingLetters(words.missing, origin);
+  return { words, sizePt: style.sizePt };
 }
 
 type Draft = { -readonly [K in keyof Token]: Token[K] };
@@ -93,7 +118,7 @@ function addText(
   link: LinkTo | undefined,
 ): void {
   const metrics = setting.look.fonts[face];
-  const text = otherSpace.test(raw) ? raw.replace(everyOtherSpace, ' ') : raw;
+  const text = spaced(raw);
   const missing = metrics.missing(text);
   if (missing.length > 0) setting.problems.missingLetters(missing, origin);
   let at = 0;
@@ -124,5 +149,3 @@ function addSpaces(drafts: Draft[], spaces: string, style: TextStyle, setting: S
 }
 
 const space = 0x20;
-const otherSpace = /[\t\n\r\f]/;
-const everyOtherSpace = /[\t\n\r\f]/g;

@@ -11,6 +11,8 @@ export interface HeadRooms {
   readonly parts: { has(name: string): boolean };
   /** Height of the body of a page: the first has index 0, `part` is what goes on on it. Never less than `setting.roomPt`. */
   roomOf(page: number, part: string | undefined): number;
+  /** With so many pages filled, what is left is left. */
+  readonly mostPages?: number;
 }
 
 /** The boxes of a page, and the part of the paper that goes on on it from the page before. */
@@ -29,12 +31,12 @@ export function paginate(pieces: readonly Piece[], setting: Setting): FilledBox[
 export function paginateUnderHeads(
   pieces: readonly Piece[],
   setting: Setting,
-  { parts, roomOf }: HeadRooms,
+  { parts, roomOf, mostPages = Number.POSITIVE_INFINITY }: HeadRooms,
 ): FilledPage[] {
   const pages: FilledPage[] = [];
   let work: Work = begin(bind(pieces));
   let part: string | undefined;
-  for (let done = false; !done; ) {
+  for (let done = false; !done && pages.length < mostPages; ) {
     const filledIn = (within: string | undefined) =>
       fill(work, { heightPt: roomOf(pages.length, within), emptyPt: setting.roomPt }, setting);
     let goesOnIn = part;

@@ -1,7 +1,7 @@
 /** The grid of a table: where each cell stands, its type and its padding. */
 import type { TableBlock, TableCell, TableRow } from '../../markup/block';
 import { extentOf } from '../inline/extent';
-import { type Token, tokenize } from '../inline/tokens';
+import { type Cut, cutText } from '../inline/tokens';
 import { strongStyle, type TextStyle } from '../look';
 import type { Setting } from '../setting';
 import { type ColumnNeed, type ColumnWidths, type SpanNeed, shareWidth } from './columns';
@@ -17,7 +17,7 @@ export interface Grid {
   /** Padding at the table's own left and right edge. */
   readonly padEdge: number;
   /** The cells' words as they were measured. */
-  readonly tokens: ReadonlyMap<TableCell, readonly Token[]>;
+  readonly words: ReadonlyMap<TableCell, Cut>;
   /** Some column is narrower than its longest word. */
   readonly breaksWords: boolean;
 }
@@ -63,12 +63,10 @@ export function chooseGrid(block: TableBlock, widthPt: number, setting: Setting)
   const { look } = setting;
   const padEdge = block.striped ? look.space.cellX : 0;
   const padding = { padX: look.space.cellX, padY: look.space.cellY, padEdge };
-  let chosen:
-    | { style: TextStyle; widths: ColumnWidths; tokens: Map<TableCell, readonly Token[]> }
-    | undefined;
+  let chosen: { style: TextStyle; widths: ColumnWidths; words: Map<TableCell, Cut> } | undefined;
   for (const style of look.tables[block.style]) {
-    const tokens = new Map<TableCell, readonly Token[]>();
-    chosen = { style, widths: measureColumns(block, style, padding, widthPt, setting, tokens), tokens };
+    const words = new Map<TableCell, Cut>();
+    chosen = { style, widths: measureColumns(block, style, padding, widthPt, setting, words), words };
     if (!chosen.widths.breaksWords) break;
   }
   const edges = [0];
@@ -77,7 +75,7 @@ export function chooseGrid(block: TableBlock, widthPt: number, setting: Setting)
     style: chosen?.style ?? look.body,
     edges,
     widthPt: edges[edges.length - 1] ?? 0,
-    tokens: chosen?.tokens ?? new Map(),
+    words: chosen?.words ?? new Map(),
     breaksWords: chosen?.widths.breaksWords ?? false,
     ...padding,
   };
@@ -89,15 +87,15 @@ function measureColumns(
   padding: Pick<Grid, 'padX' | 'padEdge'>,
   widthPt: number,
   setting: Setting,
-  measured: Map<TableCell, readonly Token[]>,
+  measured: Map<TableCell, Cut>,
 ): ColumnWidths {
   const columns = block.columns.map(({ weight }) => ({ minPt: 0, maxPt: 0, weight }));
   const spans: SpanNeed[] = [];
   for (const { cell, from } of [...block.head, ...block.body].flatMap(gridCells)) {
     const own = cellStyle(cell, style);
-    const tokens = tokenize(cell.content, own, setting, block.origin);
-    measured.set(cell, tokens);
-    const extent = extentOf(tokens, own.sizePt, setting.look.fonts);
+    const cut = cutText(cell.content, own, setting, block.origin);
+    measured.set(cell, cut);
+    const extent = extentOf(cut, own.sizePt, setting.look.fonts);
     const { left, right } = cellPadding(padding, from, cell.span, columns.length);
     const need = { minPt: extent.minPt + left + right, maxPt: extent.maxPt + left + right };
     const column = columns[from];

@@ -2,8 +2,8 @@
 import type { ChangeMark, TableBlock, TableCell, TableRow } from '../../markup/block';
 import { changeLayer } from '../blocks/change';
 import type { PlacedItem, StructureIndex } from '../frame';
-import { placeText, setTokens, textHeight } from '../inline/text';
-import { type Token, tokenize } from '../inline/tokens';
+import { placeText, setCut, textHeight } from '../inline/text';
+import { type Cut, cutText } from '../inline/tokens';
 import type { TextStyle } from '../look';
 import type { Layer } from '../pieces';
 import type { Setting } from '../setting';
@@ -37,8 +37,8 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
     const pad = cellPadding(grid, from, cell.span, block.columns.length);
     const left = (grid.edges[from] ?? 0) + pad.left;
     const right = (grid.edges[from + cell.span] ?? grid.widthPt) - pad.right;
-    const tokens = cellTokens(cell, style, context, own);
-    const text = setTokens(tokens, style, right - left, setting, block.origin);
+    const words = cellWords(cell, style, context, own);
+    const text = setCut(words, style, right - left, setting, block.origin);
     const align = cell.span === block.columns.length ? 'left' : (block.columns[from]?.align ?? 'left');
     return { text, x: x + left, align, tag: own };
   });
@@ -53,17 +53,17 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
 }
 
 /** A cell's words as measured, unless they hold links, which need elements of the structure tree. */
-function cellTokens(
+function cellWords(
   cell: TableCell,
   style: TextStyle,
   { block, grid, setting }: RowContext,
   tag: StructureIndex | undefined,
-): readonly Token[] {
+): Cut {
   const leads = cell.content.some(
     (inline) => inline.kind === 'page-of' || (inline.kind === 'text' && inline.link),
   );
-  const measured = leads ? undefined : grid.tokens.get(cell);
-  return measured ?? tokenize(cell.content, style, setting, block.origin, tag);
+  const measured = leads ? undefined : grid.words.get(cell);
+  return measured ?? cutText(cell.content, style, setting, block.origin, tag);
 }
 
 function cellTag(
