@@ -3,6 +3,7 @@
  * not exist for this car is an error wherever it would be printed, and false in `{{#if}}`.
  */
 import Handlebars from 'handlebars';
+import { Lacking, piecesOf, QuickWords } from './quickWords';
 
 /** Values a text can use. `undefined` is a value that this car has not got. */
 export interface Values {
@@ -14,9 +15,6 @@ export type Worded =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly why: string };
 
-/** Thrown by an absent value when something tries to print it. */
-class AbsentValue extends Error {}
-
 /**
  * Stands for a value the car has not got. Handlebars takes an empty list for false, so that `{{#if}}` passes it
  * by; printing it throws.
@@ -27,7 +25,7 @@ class Absent extends Array<never> {
   }
 
   override toString(): string {
-    throw new AbsentValue(this.path);
+    throw new Lacking(this.path);
   }
 }
 
@@ -47,17 +45,18 @@ function prepare(values: Values, path: string): Record<string, unknown> {
 
 /** Writes texts with a set of phrases. */
 export class Writer {
-  private readonly engine = Handlebars.create();
+  private readonly quick: QuickWords;
+  private engine: typeof Handlebars | undefined;
   private readonly compiled = new Map<string, Handlebars.TemplateDelegate>();
 
-  constructor(phrases: Readonly<Record<string, string>>) {
-    for (const [name, phrase] of Object.entries(phrases)) this.engine.registerPartial(name, phrase);
+  constructor(private readonly phrases: Readonly<Record<string, string>>) {
+    this.quick = quickWordsOf(phrases);
   }
 
   /** Fill in one text. Runs of blanks and blanks before a stop, left where a part of the text fell away, are closed up. */
   write(text: string, values: Values): Worded {
     try {
-      const made = String(this.template(text)(prepare(values, '')));
+      const made = this.quick.fill(text, values) ?? this.fill(text, values);
       const tidy = made
         .replace(/[ \t\n\r]+/g, ' ')
         .replace(/ ([.,;:])/g, '$1')
@@ -65,15 +64,21 @@ export class Writer {
         .trim();
       return { ok: true, text: tidy };
     } catch (error) {
-      if (error instanceof AbsentValue) return { ok: false, why: `this car has no \`${error.message}\`` };
+      if (error instanceof Lacking) return { ok: false, why: `this car has no \`${error.message}\`` };
       const [first = ''] = (error instanceof Error ? error.message : String(error)).split('\n');
       return { ok: false, why: first };
     }
   }
 
+  /** By Handlebars itself. */
+  private fill(text: string, values: Values): string {
+    return String(this.template(text)(prepare(values, '')));
+  }
+
   private template(text: string): Handlebars.TemplateDelegate {
     const known = this.compiled.get(text);
     if (known !== undefined) return known;
+    this.engine ??= engineWith(this.phrases);
     const made = this.engine.compile(text, {
       noEscape: true,
       strict: true,
@@ -85,8 +90,24 @@ export class Writer {
   }
 }
 
+const quickWords = new WeakMap<Readonly<Record<string, string>>, QuickWords>();
+
+/** The texts taken to pieces with a set of phrases, shared by whoever writes with it. */
+function quickWordsOf(phrases: Readonly<Record<string, string>>): QuickWords {
+  const known = quickWords.get(phrases) ?? new QuickWords(phrases);
+  quickWords.set(phrases, known);
+  return known;
+}
+
+function engineWith(phrases: Readonly<Record<string, string>>): typeof Handlebars {
+  const engine = Handlebars.create();
+  for (const [name, phrase] of Object.entries(phrases)) engine.registerPartial(name, phrase);
+  return engine;
+}
+
 /** What is wrong with the form of a text, if anything; values are not looked at. */
 export function faultOfText(text: string): string | undefined {
+  if (piecesOf(text) !== undefined) return undefined;
   try {
     Handlebars.parse(text);
     return undefined;

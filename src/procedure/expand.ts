@@ -10,7 +10,7 @@ import type { Library, Placed } from './library';
 import type { EntryForm, NeedForm, ProcedureForm } from './libraryForm';
 import type { Caution, Procedure, Procedures, Step } from './procedure';
 import { holds, select } from './select';
-import { carValues, type PrintStyle, partValues } from './values';
+import { carValues, PartValues, type PrintStyle } from './values';
 
 /**
  * Expand every procedure for a car and apply the car’s changes.
@@ -50,15 +50,17 @@ class Expansion {
   private readonly own: Diagnostic[] = [];
   private readonly writer: Writer;
   private readonly values: Values;
+  private readonly parts: PartValues;
   private readonly cautionWriter: CautionWriter;
 
   constructor(
     private readonly car: Car,
     private readonly library: Library,
-    private readonly print: PrintStyle,
+    print: PrintStyle,
   ) {
     this.writer = new Writer(library.language.phrases);
     this.values = carValues(car, print, library.language);
+    this.parts = new PartValues(car, print, library.language);
     this.cautionWriter = new CautionWriter(car, library, print);
   }
 
@@ -212,7 +214,13 @@ class Expansion {
       proves: entry.proves ?? [],
       sets: this.settings(entry, part, it),
       onCard: entry.card ?? true,
-      origin: { kind: 'library', at: procedure.spot(path) },
+      origin: {
+        kind: 'library',
+        // places in a file are worked out when a problem asks for them
+        get at() {
+          return procedure.spot(path);
+        },
+      },
     };
   }
 
@@ -236,11 +244,7 @@ class Expansion {
 
   private withParts(parts: Readonly<Record<string, PartId | undefined>>): Values {
     const worded = Object.entries(parts).map(
-      ([name, id]) =>
-        [
-          name,
-          id === undefined ? undefined : partValues(this.car, id, this.print, this.library.language),
-        ] as const,
+      ([name, id]) => [name, id === undefined ? undefined : this.parts.of(id)] as const,
     );
     return { ...this.values, ...Object.fromEntries(worded) };
   }

@@ -145,8 +145,25 @@ export const partValueMeanings = {
 
 const partValueNames = Object.keys(partValueMeanings);
 
+/** Values of the parts of a car, each worked out when it is first spoken of. */
+export class PartValues {
+  private readonly known = new Map<PartId, Values>();
+
+  constructor(
+    private readonly car: Car,
+    private readonly style: PrintStyle,
+    private readonly language: Language,
+  ) {}
+
+  of(id: PartId): Values {
+    const values = this.known.get(id) ?? partValues(this.car, id, this.style, this.language);
+    this.known.set(id, values);
+    return values;
+  }
+}
+
 /** Values of one part: what every part has, and what its kind adds. */
-export function partValues(car: Car, id: PartId, style: PrintStyle, language: Language): Values {
+function partValues(car: Car, id: PartId, style: PrintStyle, language: Language): Values {
   const part = car.parts.get(id);
   const place = car.places.get(part?.place ?? '');
   const name = part?.name ?? id;

@@ -83,6 +83,8 @@ interface Sequence {
 class Search {
   private readonly model: Model;
   private readonly known = new Map<string, Sequence | 'safe'>();
+  /** The state after a step is the state before the next. */
+  private readonly knownOf = new WeakMap<State, Sequence | 'safe'>();
   /** What the sequence can depend on: the bytes that decide what flows, and these. */
   private readonly deciding: readonly number[];
   private readonly failures: NoWayOut[] = [];
@@ -144,6 +146,12 @@ class Search {
 
   /** The acts that change something, from the seat, in a state; remembered by what the sequence can depend on. */
   private sequenceFrom(state: State): Sequence | 'safe' {
+    const found = this.knownOf.get(state) ?? this.sequenceLike(state);
+    this.knownOf.set(state, found);
+    return found;
+  }
+
+  private sequenceLike(state: State): Sequence | 'safe' {
     const { model } = this;
     const key = String.fromCharCode(
       ...state.bytes.subarray(0, model.flowSize),

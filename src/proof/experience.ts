@@ -12,7 +12,8 @@ import { Flows } from './flows';
 import { Deed, type Learnt, Lessons } from './lessons';
 import type { Model } from './model';
 import { type StepView, ViewOfStep } from './rules/rule';
-import { keyOf, type State } from './state';
+import type { SlotSet } from './slotSet';
+import { keyOf, Notes, type State } from './state';
 import type { Doing, Moment, Trace } from './trace';
 
 /** A question about steps done, whose answers are remembered. It may look at nothing but what it is shown. */
@@ -54,7 +55,7 @@ export class Question<T> {
 /** A procedure stepped through from a state, with what its steps break. */
 export class Leg implements Trace {
   private readonly broken: (Learnt<readonly Found[]> | undefined)[] = [];
-  private readonly depends: (Uint8Array | undefined)[] = [];
+  private readonly depends: (SlotSet | undefined)[] = [];
 
   constructor(
     private readonly experience: Experience,
@@ -64,18 +65,29 @@ export class Leg implements Trace {
     readonly end: State,
   ) {}
 
+  /** The step with this index. */
+  moment(index: number): Moment {
+    const found = this.moments[index];
+    if (found === undefined) throw new RangeError(`no step ${index}`);
+    return found;
+  }
+
+  /** The state before the step with this index; after the last, the end. */
+  before(index: number): State {
+    return this.moments[index]?.before ?? this.end;
+  }
+
   /** What the step with this index breaks. */
   found(index: number): readonly Found[] {
     return this.lesson(index)?.answer ?? [];
   }
 
-  /** By slot, 1 where what the step with this index does or breaks depends on the byte before it. */
-  asked(index: number): Uint8Array {
+  /** The bytes on which it depends what the step with this index does and breaks. */
+  asked(index: number, { doing }: Moment): SlotSet {
     const known = this.depends[index];
     if (known !== undefined) return known;
-    const asked = this.moments[index]?.doing.asked.slice() ?? new Uint8Array();
-    const more = this.lesson(index)?.asked ?? [];
-    for (let slot = 0; slot < more.length; slot += 1) if (more[slot] === 1) asked[slot] = 1;
+    const broken = this.lesson(index);
+    const asked = broken === undefined ? doing.asked : doing.asked.with(broken.asked);
     this.depends[index] = asked;
     return asked;
   }
@@ -158,10 +170,15 @@ export class Experience {
   private work(before: State, step: Step): Doing {
     const { after, during, lighting, hitches } = apply(this.model, this.flows, before, step);
     return {
-      after: new Deed(after),
-      during: during === after ? undefined : new Deed(during),
+      after: deedOf(after),
+      during: during === after ? undefined : deedOf(during),
       lighting,
       hitches,
     };
   }
+}
+
+/** What has made a state that takes notes of what it was made from. */
+function deedOf({ bytes, notes = Notes.empty(bytes.length) }: State): Deed {
+  return new Deed(bytes, notes.given);
 }

@@ -113,7 +113,7 @@ export class Flows {
   private work<T>(bytes: Uint8Array, stream: Stream, answer: (standing: Standing) => T): Answer<T> {
     const notes = Notes.empty(this.model.flowSize);
     const is = answer(this.standing(new State(bytes, notes), stream));
-    return { is, asked: [...notes.asked.keys()].filter((slot) => notes.asked[slot] === 1) };
+    return { is, asked: notes.asked.slots() };
   }
 
   /** Valves that stand open, devices that pass, pumps that turn. Engine pumps turn while the car moves. */

@@ -1,17 +1,15 @@
 /** What was found out about one state, kept for every state that is like it in the bytes it depends on. */
-import { Notes, State } from './state';
+import type { SlotSet } from './slotSet';
+import { copyOf, Notes, State } from './state';
 
-/** Bytes by slot, with what each is. */
+/** Some bytes of a state, with what each is. */
 class Bytes {
-  private readonly slots: Uint16Array;
-  private readonly values: Uint8Array;
+  private readonly slots: readonly number[];
+  private readonly values: readonly number[];
 
-  /** Those of a state that `mask` has 1 for. */
-  constructor(mask: Uint8Array, bytes: Uint8Array) {
-    const slots: number[] = [];
-    for (let slot = 0; slot < mask.length; slot += 1) if (mask[slot] === 1) slots.push(slot);
-    this.slots = Uint16Array.from(slots);
-    this.values = Uint8Array.from(slots, (slot) => bytes[slot] ?? 0);
+  constructor(which: SlotSet, bytes: Uint8Array) {
+    this.slots = which.slots();
+    this.values = this.slots.map((slot) => bytes[slot] ?? 0);
   }
 
   areIn(bytes: Uint8Array): boolean {
@@ -29,8 +27,8 @@ class Bytes {
 
 /** Something found out about a state. */
 export interface Learnt<T> {
-  /** By slot, 1 where it depends on the byte. */
-  readonly asked: Uint8Array;
+  /** The bytes it depends on. */
+  readonly asked: SlotSet;
   readonly answer: T;
 }
 
@@ -51,18 +49,18 @@ export class Lessons<T> {
 /** What was done to a state, to be done to another. */
 export class Deed {
   private readonly set: Bytes;
-  /** By slot, 1 where the byte was set. */
-  readonly given: Uint8Array;
 
-  /** What has made a state that takes notes of what it was made from. */
-  constructor({ bytes, notes }: State) {
-    this.given = notes?.given ?? new Uint8Array(bytes.length);
-    this.set = new Bytes(this.given, bytes);
+  constructor(
+    made: Uint8Array,
+    /** The bytes it sets. */
+    readonly given: SlotSet,
+  ) {
+    this.set = new Bytes(given, made);
   }
 
   /** The state that it makes of one. */
   doneTo({ bytes, notes }: State): State {
-    const made = bytes.slice();
+    const made = copyOf(bytes);
     this.set.putInto(made);
     return new State(made, notes === undefined ? undefined : new Notes(notes.asked, this.given));
   }

@@ -1,4 +1,5 @@
 /** In what a state differs from the one it is held beside: most often a single byte. */
+import type { SlotSet } from './slotSet';
 import type { State } from './state';
 
 /** The bytes of a state that are not those of another. */
@@ -9,12 +10,12 @@ export class Odd {
   ) {}
 
   /** What is odd in a state, beside the plain one. */
-  static in({ bytes }: State, plain: State): Odd {
+  static in({ bytes }: State, { bytes: plain }: State): Odd {
     const slots: number[] = [];
     const values: number[] = [];
     for (let slot = 0; slot < bytes.length; slot += 1) {
       const value = bytes[slot] ?? 0;
-      if (value === plain.bytes[slot]) continue;
+      if (value === plain[slot]) continue;
       slots.push(slot);
       values.push(value);
     }
@@ -25,9 +26,9 @@ export class Odd {
     return this.slots.length === 0;
   }
 
-  /** Whether any of it is marked in a mask. */
-  isIn(mask: Uint8Array): boolean {
-    for (const slot of this.slots) if (mask[slot] === 1) return true;
+  /** Whether any of it is among these. */
+  isAmong(these: SlotSet): boolean {
+    for (const slot of this.slots) if (these.has(slot)) return true;
     return false;
   }
 
@@ -36,10 +37,10 @@ export class Odd {
     return this.slots.some((slot) => slot < factsFrom);
   }
 
-  /** What is left of it where the marked bytes come to be as they are in the plain state. */
-  without(mask: Uint8Array): Odd {
-    if (!this.isIn(mask)) return this;
-    const stays = (_: number, index: number) => mask[this.slots[index] ?? 0] !== 1;
+  /** What is left of it where these bytes come to be as they are in the plain state. */
+  without(these: SlotSet): Odd {
+    if (!this.isAmong(these)) return this;
+    const stays = (_: number, index: number) => !these.has(this.slots[index] ?? 0);
     return new Odd(this.slots.filter(stays), this.values.filter(stays));
   }
 

@@ -1,94 +1,38 @@
 /** The day without a slip, beside which a slip is stepped on. */
-import type { Procedure, Step } from '../procedure/procedure';
 import type { Found } from './check';
 import type { Day } from './day';
 import type { Experience, Leg } from './experience';
 import { afterNight } from './lapses';
 import type { Learnt } from './lessons';
 import type { State } from './state';
-import type { Moment } from './trace';
 import type { Sequel } from './usual';
 
-/** One step of a day to be gone on with; at the end of a procedure, what its end is held against. */
-export interface Stride {
-  readonly procedure: Procedure;
-  readonly step: Step;
-  readonly last: boolean;
-  readonly parked: boolean;
-  readonly nightBefore: boolean;
-  /** Which leg of the day it belongs to, and its place there. */
-  readonly leg: number;
-  readonly at: number;
-}
-
-/** The day without the slip: the state before each stride, and what goes wrong at it anyway. Worked out as far as it is asked for. */
+/** The day without the slip: its procedures one after another. Worked out as far as it is asked for. */
 export class PlainDay {
-  private readonly strides: readonly Stride[];
   private readonly legs: Leg[] = [];
-  private readonly wrong: (ReadonlySet<string> | undefined)[] = [];
+  private readonly way: readonly Sequel[];
 
   constructor(
     private readonly experience: Experience,
-    day: Day,
+    private readonly day: Day,
     private readonly start: State,
-    private readonly way: readonly Sequel[],
+    way: readonly Sequel[],
   ) {
-    this.strides = way.flatMap(({ procedure, afterNight: night }, leg) =>
-      procedure.steps.map(
-        (step, at): Stride => ({
-          procedure,
-          step,
-          last: at === procedure.steps.length - 1,
-          parked: day.parkedAfter.has(procedure.id),
-          nightBefore: night && at === 0,
-          leg,
-          at,
-        }),
-      ),
-    );
+    this.way = way.filter(({ procedure }) => procedure.steps.length > 0);
   }
 
+  /** How many procedures it has. */
   get length(): number {
-    return this.strides.length;
+    return this.way.length;
   }
 
-  stride(index: number): Stride {
-    const found = this.strides[index];
-    if (found === undefined) throw new RangeError(`no stride ${index}`);
-    return found;
+  /** Whether a night passes before a procedure. */
+  nightBefore(leg: number): boolean {
+    return this.way[leg]?.afterNight === true;
   }
 
-  moment(index: number): Moment {
-    const { leg, at } = this.stride(index);
-    const found = this.leg(leg).moments[at];
-    if (found === undefined) throw new RangeError(`no stride ${index}`);
-    return found;
-  }
-
-  /** By slot, 1 where what the stride does or breaks depends on the byte. */
-  asked(index: number): Uint8Array {
-    const { leg, at } = this.stride(index);
-    return this.leg(leg).asked(at);
-  }
-
-  /** What ending a procedure with this stride breaks. */
-  end(index: number): Learnt<readonly Found[]> {
-    const { procedure, parked } = this.stride(index);
-    return this.experience.brokenAtEnd(procedure, this.moment(index).after, parked);
-  }
-
-  /** The rules that are broken at a stride anyway. */
-  broken(index: number): ReadonlySet<string> {
-    const known = this.wrong[index];
-    if (known !== undefined) return known;
-    const { leg, at, last } = this.stride(index);
-    const found = [...this.leg(leg).found(at), ...(last ? harmful(this.end(index).answer) : [])];
-    const broken = new Set(found.map(({ rule }) => rule.id));
-    this.wrong[index] = broken;
-    return broken;
-  }
-
-  private leg(index: number): Leg {
+  /** One of its procedures, stepped through. */
+  leg(index: number): Leg {
     for (let next = this.legs.length; next <= index; next += 1) {
       const evening = this.legs[next - 1]?.end ?? this.start;
       const sequel = this.way[next];
@@ -99,6 +43,23 @@ export class PlainDay {
     const leg = this.legs[index];
     if (leg === undefined) throw new RangeError(`no leg ${index}`);
     return leg;
+  }
+
+  /** What ending a procedure breaks. */
+  end({ procedure, end }: Leg): Learnt<readonly Found[]> {
+    return this.experience.brokenAtEnd(procedure, end, this.isParkedAfter(procedure));
+  }
+
+  /** Whether the car is left for good after a procedure. */
+  isParkedAfter({ id }: Leg['procedure']): boolean {
+    return this.day.parkedAfter.has(id);
+  }
+
+  /** Whether a rule is broken by a step anyway, or by the end of its procedure if it is the last. */
+  breaksAnyway(leg: Leg, at: number, rule: string): boolean {
+    const isIt = (found: Found) => found.rule.id === rule;
+    if (leg.found(at).some(isIt)) return true;
+    return at === leg.moments.length - 1 && harmful(this.end(leg).answer).some(isIt);
   }
 }
 

@@ -96,7 +96,7 @@ class Trial {
   ): readonly TriedSlip[] {
     return [...this.model.slots.valve].map(([valve, slot]) =>
       worst({ kind: 'found wrong', procedure, step: undefined, valve }, (plain) => {
-        const start = plain.moment(0).before.draft();
+        const start = plain.leg(0).start.draft();
         start.set(slot, at(start, slot) === shut ? open : shut);
         return this.goOn(plain, 0, start, 0);
       }),
@@ -104,85 +104,88 @@ class Trial {
   }
 
   private leaveOut(plain: PlainDay, index: number): Outcome {
-    const { before } = plain.moment(index);
-    return this.endOr(plain, index, before, 0) ?? this.goOn(plain, index + 1, before, 0);
+    const { before } = plain.leg(0).moment(index);
+    return this.endOr(plain, 0, index, before, 0) ?? this.goOn(plain, index + 1, before, 0);
   }
 
   private doTwice(plain: PlainDay, index: number): Outcome {
-    const { after, step } = plain.moment(index);
-    const again = this.stride(plain, index, after, step, 0);
+    const { after, step } = plain.leg(0).moment(index);
+    const again = this.stride(plain, 0, index, after, step, 0);
     return again.outcome ?? this.goOn(plain, index + 1, again.state, 1);
   }
 
   private doEarly(plain: PlainDay, index: number): Outcome {
-    const before = plain.moment(index - 1);
-    const early = this.stride(plain, index, before.before, plain.stride(index).step, 0);
+    const [one, two] = [plain.leg(0).moment(index - 1), plain.leg(0).moment(index)];
+    const early = this.stride(plain, 0, index, one.before, two.step, 0);
     if (early.outcome !== undefined) return early.outcome;
-    const late = this.stride(plain, index - 1, early.state, before.step, 1);
+    const late = this.stride(plain, 0, index - 1, early.state, one.step, 1);
     return (
-      late.outcome ?? this.endOr(plain, index, late.state, 1) ?? this.goOn(plain, index + 1, late.state, 2)
+      late.outcome ?? this.endOr(plain, 0, index, late.state, 1) ?? this.goOn(plain, index + 1, late.state, 2)
     );
   }
 
   private doToOther(plain: PlainDay, index: number, other: Step): Outcome {
-    const done = this.stride(plain, index, plain.moment(index).before, other, 0);
+    const done = this.stride(plain, 0, index, plain.leg(0).moment(index).before, other, 0);
     return (
-      done.outcome ?? this.endOr(plain, index, done.state, 0) ?? this.goOn(plain, index + 1, done.state, 1)
+      done.outcome ?? this.endOr(plain, 0, index, done.state, 0) ?? this.goOn(plain, index + 1, done.state, 1)
     );
   }
 
   /**
-   * Go on from a stride in a state that may differ from the plain one, until something comes of it. Where a stride asks
-   * for nothing in which the state differs, it does what it does without the slip.
+   * Go on from a step of the first procedure in a state that may differ from the plain one, until something comes of it.
+   * Where a step asks for nothing in which the state differs, it does what it does without the slip.
    */
   private goOn(plain: PlainDay, from: number, start: State, later: number): Outcome {
-    let state = start;
-    let odd: Odd | undefined;
-    for (let index = from; index < plain.length; index += 1) {
-      const { step, last, nightBefore } = plain.stride(index);
-      const { before, after, doing } = plain.moment(index);
-      if (nightBefore) {
-        state = afterNight(this.model, odd?.beside(plain.moment(index - 1).after) ?? state);
-        odd = undefined;
+    let stepsLater = from;
+    let odd = Odd.in(start, plain.leg(0).before(from));
+    for (let index = 0; index < plain.length; index += 1) {
+      const leg = plain.leg(index);
+      const { moments } = leg;
+      if (plain.nightBefore(index)) {
+        const evening = odd.beside(plain.leg(index - 1).end);
+        odd = Odd.in(afterNight(this.model, evening), leg.start);
       }
-      odd ??= Odd.in(state, before);
-      if (odd.isNothing) return { class: 'harmless', lasting: false };
-      let outcome: Outcome | undefined;
-      if (odd.isIn(plain.asked(index))) {
-        const done = this.stride(plain, index, odd.beside(before), step, index);
-        outcome = done.outcome;
-        odd = Odd.in(done.state, after);
-      } else odd = odd.without(doing.answer.after.given);
-      if (last && outcome === undefined && odd.isIn(plain.end(index).asked))
-        outcome = this.endOr(plain, index, odd.beside(after), index);
-      if (outcome !== undefined) return since(outcome, from - later);
+      for (let at = index === 0 ? from : 0; at < moments.length; at += 1) {
+        if (odd.isNothing) return { class: 'harmless', lasting: false };
+        const moment = leg.moment(at);
+        let outcome: Outcome | undefined;
+        if (odd.isAmong(leg.asked(at, moment))) {
+          const done = this.stride(plain, index, at, odd.beside(moment.before), moment.step, stepsLater);
+          outcome = done.outcome;
+          odd = Odd.in(done.state, moment.after);
+        } else odd = odd.without(moment.doing.answer.after.given);
+        if (outcome === undefined && at === moments.length - 1 && odd.isAmong(plain.end(leg).asked))
+          outcome = this.endOr(plain, index, at, odd.beside(moment.after), stepsLater);
+        if (outcome !== undefined) return since(outcome, from - later);
+        stepsLater += 1;
+      }
     }
-    if (plain.length === 0) return { class: 'harmless', lasting: false };
-    odd ??= Odd.in(state, plain.moment(plain.length - 1).after);
     return { class: 'harmless', lasting: odd.isMatter(this.model.factsFrom) };
   }
 
   /**
-   * Do one stride. What is so already is felt before anything is changed; otherwise harm comes first, since a step that
+   * Do one step. What is so already is felt before anything is changed; otherwise harm comes first, since a step that
    * shows something wrong has been done by then.
    */
   private stride(
     plain: PlainDay,
     index: number,
+    at: number,
     before: State,
     step: Step,
     stepsLater: number,
   ): { readonly state: State; readonly outcome?: Outcome } {
-    const { procedure } = plain.stride(index);
+    const leg = plain.leg(index);
+    const { procedure } = leg;
     const done = this.experience.do(before, step);
     const state = done.after;
     const where = { procedure, step };
-    const usual = plain.moment(index).hitches;
+    const usual = leg.moment(at).hitches;
     const hitch = done.hitches.find((each) => !usual.some((other) => other.what === each.what));
     if (hitch?.kind === 'idle') return { state, outcome: caught(where, hitch, stepsLater) };
     const breach = this.experience
       .broken(procedure, done)
-      .answer.find((each) => !plain.broken(index).has(each.rule.id));
+      .answer.find((each) => !plain.breaksAnyway(leg, at, each.rule.id));
     if (breach !== undefined) {
       const { rule, what } = breach;
       const blind = this.isBlind(rule, where, done);
@@ -198,19 +201,27 @@ class Trial {
     return rule.atStep?.(viewAllKnown(view)) === undefined;
   }
 
-  /** What the end of a procedure is held against, if this stride is its last. */
-  private endOr(plain: PlainDay, index: number, state: State, stepsLater: number): Outcome | undefined {
-    const stride = plain.stride(index);
-    if (!stride.last) return undefined;
-    const { procedure, parked } = stride;
+  /** What the end of a procedure is held against, if this step is its last. */
+  private endOr(
+    plain: PlainDay,
+    index: number,
+    at: number,
+    state: State,
+    stepsLater: number,
+  ): Outcome | undefined {
+    const leg = plain.leg(index);
+    const { procedure, moments } = leg;
+    if (at < moments.length - 1) return undefined;
+    const parked = plain.isParkedAfter(procedure);
     const breach = harmful(this.experience.brokenAtEnd(procedure, state, parked).answer).find(
-      (each) => !plain.broken(index).has(each.rule.id),
+      (each) => !plain.breaksAnyway(leg, at, each.rule.id),
     );
     if (breach === undefined) return undefined;
     const { model, flows } = this.experience;
     const { rule, what } = breach;
     const informed = rule.atEnd?.({ model, flows, procedure, state: allKnown(model, state), parked });
-    return { class: 'critical', rule, what, blind: informed === undefined, at: stride, stepsLater };
+    const where = { procedure, step: leg.moment(at).step };
+    return { class: 'critical', rule, what, blind: informed === undefined, at: where, stepsLater };
   }
 }
 

@@ -2,6 +2,7 @@
 import type { PartId } from '../car/car';
 import type { FactKey } from '../procedure/facts';
 import type { Model, SlotsByPart } from './model';
+import { SlotSet } from './slotSet';
 import { content, level, no, open, pressure, shut, yes } from './values';
 
 /**
@@ -10,25 +11,43 @@ import { content, level, no, open, pressure, shut, yes } from './values';
  */
 export class Notes {
   constructor(
-    /** By slot, 1 where the byte was asked for. */
-    readonly asked: Uint8Array,
-    /** By slot, 1 where the byte was set since, so that asking for it depends on nothing. */
-    readonly given: Uint8Array,
+    /** What was asked for. */
+    readonly asked: SlotSet,
+    /** What was set since, so that asking for it depends on nothing. */
+    readonly given: SlotSet,
   ) {}
 
   /** Notes of nothing yet, for states of a size. */
   static empty(size: number): Notes {
-    return new Notes(new Uint8Array(size), new Uint8Array(size));
+    return new Notes(SlotSet.none(size), SlotSet.none(size));
   }
 
   ask(slot: number): void {
-    if (this.given[slot] === 0) this.asked[slot] = 1;
+    if (!this.given.has(slot)) this.asked.add(slot);
   }
 
   /** The same list of what was asked for, and a list of its own of what was set. */
   further(): Notes {
-    return new Notes(this.asked, this.given.slice());
+    return new Notes(this.asked, this.given.copy());
   }
+}
+
+/** Many short runs of bytes are made quickest as pieces of a long one. */
+const longRun = 1 << 16;
+let run = new Uint8Array(0);
+let used = 0;
+
+/** A copy of some bytes. */
+export function copyOf(bytes: Uint8Array): Uint8Array {
+  const { length } = bytes;
+  if (used + length > run.length) {
+    run = new Uint8Array(Math.max(longRun, length));
+    used = 0;
+  }
+  const copy = run.subarray(used, used + length);
+  used += length + (length & 1);
+  copy.set(bytes);
+  return copy;
 }
 
 /** The bytes of a state, to be read through `Model.slots`, and whoever takes notes of that. Never changed once it is made. */
@@ -40,7 +59,7 @@ export class State {
 
   /** A copy to be changed. */
   draft(): Draft {
-    return new Draft(this.bytes.slice(), this.notes?.further());
+    return new Draft(copyOf(this.bytes), this.notes?.further());
   }
 }
 
@@ -48,12 +67,12 @@ export class State {
 export class Draft extends State {
   set(slot: number, value: number): void {
     this.bytes[slot] = value;
-    if (this.notes !== undefined) this.notes.given[slot] = 1;
+    this.notes?.given.add(slot);
   }
 
   /** Whether a byte is another than in the state this was drafted from. That is not asked of a byte that was not set. */
   hasChanged(slot: number | undefined, origin: State): boolean {
-    if (slot === undefined || this.notes?.given[slot] === 0) return false;
+    if (slot === undefined || this.notes?.given.has(slot) === false) return false;
     return at(origin, slot) !== at(this, slot);
   }
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { libraryFileNames } from '../../src/cli/generatedFiles';
 import { readLibrary } from '../../src/procedure/library';
 import { libraryGuide } from '../../src/procedure/libraryGuide';
-import { carValueMeanings, carValues, partValueMeanings, partValues } from '../../src/procedure/values';
+import { carValueMeanings, carValues, PartValues, partValueMeanings } from '../../src/procedure/values';
 import { demoCar, demoCars, textOf } from '../cars/demo';
 import { english, languageFiles } from '../helpers/english';
 import { libraryFiles, theLibrary } from './shared';
@@ -43,8 +43,9 @@ describe('the page', () => {
         path.replace(/\.(?:called|name)$/, ''),
       );
       expect(ofCar.filter((path) => !(path in carValueMeanings))).toEqual([]);
+      const parts = new PartValues(car, { system: 'us' }, english);
       for (const id of car.parts.keys()) {
-        const ofPart = Object.keys(partValues(car, id, { system: 'us' }, english));
+        const ofPart = Object.keys(parts.of(id));
         expect(ofPart.filter((value) => !(value in partValueMeanings))).toEqual([]);
       }
     }

@@ -6,7 +6,7 @@ import type { Values, Writer } from '../../language/wording';
 import type { Placed } from '../../procedure/library';
 import type { ConditionForm, SelectorForm } from '../../procedure/libraryForm';
 import { holds, select } from '../../procedure/select';
-import { type PrintStyle, partValues } from '../../procedure/values';
+import { PartValues, type PrintStyle } from '../../procedure/values';
 import type { SpecPath } from '../../spec/source';
 
 /** A part that an entry is about. */
@@ -40,13 +40,16 @@ interface Entry {
 /** Says prose of one car; what cannot be worded is gathered in `problems`. */
 export class Speaker {
   readonly problems: Diagnostic[] = [];
+  private readonly parts: PartValues;
 
   constructor(
     private readonly car: Car,
     private readonly writer: Writer,
     private readonly values: Values,
-    private readonly style: { readonly print: PrintStyle; readonly language: Language },
-  ) {}
+    { print, language }: { readonly print: PrintStyle; readonly language: Language },
+  ) {
+    this.parts = new PartValues(car, print, language);
+  }
 
   /** The whole of a file. */
   say<T>(placed: Placed<T>): Spoken<T> {
@@ -96,10 +99,7 @@ export class Speaker {
   }
 
   private text(text: string, path: SpecPath, spot: Placed<unknown>['spot'], it: PartId | undefined): string {
-    const values =
-      it === undefined
-        ? this.values
-        : { ...this.values, it: partValues(this.car, it, this.style.print, this.style.language) };
+    const values = it === undefined ? this.values : { ...this.values, it: this.parts.of(it) };
     const worded = this.writer.write(text, values);
     if (worded.ok) return worded.text;
     this.problems.push({

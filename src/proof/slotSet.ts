@@ -1,0 +1,39 @@
+/** Which bytes of a state are meant, one bit for each. */
+export class SlotSet {
+  private constructor(private readonly words: Int32Array) {}
+
+  /** None yet of so many. */
+  static none(size: number): SlotSet {
+    return new SlotSet(new Int32Array((size + 31) >> 5));
+  }
+
+  has(slot: number): boolean {
+    return (((this.words[slot >> 5] ?? 0) >> (slot & 31)) & 1) === 1;
+  }
+
+  add(slot: number): void {
+    const at = slot >> 5;
+    this.words[at] = (this.words[at] ?? 0) | (1 << (slot & 31));
+  }
+
+  copy(): SlotSet {
+    return new SlotSet(this.words.slice());
+  }
+
+  /** These and those of another. */
+  with({ words }: SlotSet): SlotSet {
+    const both = this.words.slice();
+    for (let at = 0; at < words.length; at += 1) both[at] = (both[at] ?? 0) | (words[at] ?? 0);
+    return new SlotSet(both);
+  }
+
+  /** In rising order. */
+  slots(): number[] {
+    const found: number[] = [];
+    for (let at = 0; at < this.words.length; at += 1) {
+      for (let rest = this.words[at] ?? 0; rest !== 0; rest &= rest - 1)
+        found.push((at << 5) + 31 - Math.clz32(rest & -rest));
+    }
+    return found;
+  }
+}
