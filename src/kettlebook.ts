@@ -13,9 +13,11 @@ import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnosti
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
 import { lookInWords, readScreenLook, type SilentLook } from './html/look';
+import { withoutMarksIn } from './language/lacking';
 import { type Languages, readLanguages } from './language/readLanguages';
 import { readTheme, type SilentTheme, themeInWords } from './layout/theme';
 import { compileTemplates } from './markup/template/compile';
+import { fillTemplate, unsaidIn } from './paper/fill';
 import { type Guide, type GuideFiles, guideFor, readGuide } from './paper/guide/guide';
 import { type MadePaper, makePaper, type Paper, type SetPaper, setPaper, type World } from './paper/paper';
 import { phrasesFor } from './paper/phrase';
@@ -24,6 +26,7 @@ import { papersOf } from './paper/registry';
 import { type Sayings, sayingsIn } from './paper/sayings';
 import { drawnSigns, readSigns, type Signs, unknownSigns } from './paper/signs';
 import { templateHelpers } from './paper/templateHelpers';
+import { notWhole } from './paper/whole';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
 import { type Library, readLibrary } from './procedure/library';
@@ -47,6 +50,8 @@ export interface SharedFiles {
   readonly templates: ReadonlyMap<string, string>;
   /** The theme of the car, by name; `plain` if none is given. */
   readonly theme?: string;
+  /** Files that are the keeper’s own and no language says otherwise: `papers.yaml`, or a template by its name. */
+  readonly own?: ReadonlySet<string>;
   readonly fonts: Readonly<Record<Face, Uint8Array>>;
 }
 
@@ -65,6 +70,8 @@ export interface Workshop {
   readonly screen: SilentLook;
   /** Text of each template as it stands in its file. */
   readonly templateSources: ReadonlyMap<string, string>;
+  /** Files that are the keeper’s own and no language says otherwise. */
+  readonly own: ReadonlySet<string>;
   readonly guideFiles: GuideFiles;
   readonly fonts: FontSet;
   readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
@@ -168,6 +175,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       theme: theme.value,
       screen: screen.value,
       templateSources: shared.templates,
+      own: shared.own ?? new Set(),
       guideFiles: guideFiles.value,
       fonts,
       fontFiles: shared.fonts,
@@ -184,22 +192,27 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
   const car = buildCar(onPaper(loaded.value, files.paper));
   const system = car.spec.print.units.first;
   const language = workshop.languages.of(car.spec.print.language);
-  if (language === undefined) return bad([...loaded.remarks, noLanguage(car, workshop.languages)]);
-  const sayings = sayingsIn(workshop, language);
+  if (!language.ok)
+    return bad([
+      ...loaded.remarks,
+      ...language.problems.map((problem) => ({ at: car.spotOf('print.language'), ...problem })),
+    ]);
+  const sayings = sayingsIn(workshop, language.value);
   if (!sayings.ok) return sayings;
-  const { library, timeline } = sayings.value;
+  const { library, timeline, leftOut } = sayings.value;
   const log = tripLog(car, files);
   const procedures = expandProcedures(car, library, { system });
   const front = frontMatter(car, library, { system });
   const problems: readonly Diagnostic[] = [
     ...loaded.remarks,
+    ...(leftOut.length === 0 ? [] : [notWhole(leftOut, language.value, car.spotOf('print.language'))]),
     ...(log.ok ? log.remarks : log.problems),
     ...(procedures.ok ? procedures.remarks : procedures.problems),
     ...(front.ok ? front.remarks : front.problems),
   ];
-  if (!log.ok || !procedures.ok || !front.ok || hasErrors(problems)) return bad(problems);
+  if (!log.ok || !procedures.ok || !front.ok || hasErrors(problems)) return bad(withoutMarksIn(problems));
   const proof = prove(car, procedures.value, { day: workshop.day });
-  if (hasErrors(proof.diagnostics)) return bad([...problems, ...proof.diagnostics]);
+  if (hasErrors(proof.diagnostics)) return bad(withoutMarksIn([...problems, ...proof.diagnostics]));
   const figures = carFigures(car, {
     liquids: workshop.liquids,
     timeline,
@@ -207,9 +220,10 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
     system,
     ...(log.value === undefined ? {} : { log: log.value }),
   });
-  const phrases = phrasesFor(car.spec, language);
-  const guide = guideFor(car, figures, workshop.guideFiles, { print: { system }, phrases, language });
-  if (!guide.ok) return bad([...problems, ...guide.problems]);
+  const phrases = phrasesFor(car.spec, language.value);
+  const style = { print: { system }, phrases, language: language.value };
+  const guide = guideFor(car, figures, workshop.guideFiles, style);
+  if (!guide.ok) return bad(withoutMarksIn([...problems, ...guide.problems]));
   return good(
     {
       ...sayings.value,
@@ -222,7 +236,7 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
       glossary: entriesFor(car, sayings.value.glossary),
       faults: entriesFor(car, sayings.value.faults),
     },
-    [...problems, ...proof.diagnostics, ...figureRemarks(car, figures)],
+    withoutMarksIn([...problems, ...proof.diagnostics, ...figureRemarks(car, figures)]),
   );
 }
 
@@ -256,6 +270,28 @@ export async function makePapers(
   return hasErrors(problems) ? bad(problems) : good(made, problems);
 }
 
+/** What the language of a car’s papers does not say of each of these papers: texts of the library, in English. */
+export function unsaidOf(
+  ready: ReadyCar,
+  papers: readonly Paper[],
+  workshop: Workshop,
+): Outcome<readonly UnsaidPaper[]> {
+  const world = worldOf(ready, workshop);
+  const unsaid: UnsaidPaper[] = [];
+  for (const paper of papers) {
+    const filled = fillTemplate(paper, world);
+    if (!filled.ok) return filled;
+    unsaid.push({ paper, texts: unsaidIn(paper, world, filled.value) });
+  }
+  return good(unsaid);
+}
+
+/** A paper with the texts of the library that it would print and its language does not say. */
+export interface UnsaidPaper {
+  readonly paper: Paper;
+  readonly texts: readonly string[];
+}
+
 /** A paper up to its pages, for checks and for looking at. */
 export function setOnePaper(
   ready: ReadyCar,
@@ -277,19 +313,6 @@ export function worldOf(ready: ReadyCar, workshop: Workshop, earlier?: EarlierIs
     phrases: phrasesFor(car.spec, language),
     ...(earlier === undefined ? {} : { earlier: worldOf(earlier.ready, earlier.workshop) }),
     signs: drawnSigns(workshop.signWords, language),
-  };
-}
-
-function noLanguage(car: Car, { tags }: Languages): Diagnostic {
-  const { language } = car.spec.print;
-  return {
-    code: 'language-unknown',
-    severity: 'error',
-    at: car.spotOf('print.language'),
-    message: `the papers cannot be made in the language \`${language}\`, whose words are not there`,
-    found: `\`${language}\``,
-    expected: `one of ${tags.map((tag) => `\`${tag}\``).join(', ')}, with or without a country, such as \`en-GB\``,
-    mend: 'write one of these, or add a folder for the language (`docs/languages.md`)',
   };
 }
 

@@ -16,6 +16,7 @@ export type Asked =
       readonly out: string;
       readonly json: boolean;
     }
+  | { readonly kind: 'unsaid'; readonly spec: string; readonly papers: readonly string[] }
   | { readonly kind: 'new'; readonly file: string }
   | {
       readonly kind: 'make';
@@ -47,6 +48,7 @@ const takes: Readonly<Record<string, readonly Option[]>> = {
   explain: ['json'],
   compare: ['out', 'json'],
   tour: ['out'],
+  unsaid: ['paper'],
   new: [],
   papers: [],
 };
@@ -81,6 +83,7 @@ export function readArguments(args: readonly string[]): Asked {
   if (command === 'tour') return specAndWay(spec, rest, values.out);
   if (rest.length > 0) return wrong(`\`${command}\` takes one file; \`${rest.join(' ')}\` is too many`);
   if (command === 'new') return { kind: 'new', file: spec };
+  if (command === 'unsaid') return { kind: 'unsaid', spec, papers: values.paper ?? [] };
   if (command === 'check') return { kind: 'check', spec, json: values.json === true };
   const sheet = values.on;
   if (sheet !== undefined && sheet !== 'letter' && sheet !== 'a4')

@@ -25,6 +25,10 @@ export const helpText = `kettlebook: printed papers for one steam car, from one 
       What changed between two issues of one car's spec, which laminated cards to destroy, which papers
       to print again. Prints that as a reprint slip into DIR/<name of the new spec>/.
 
+  kettlebook unsaid SPEC [--paper NAME]...
+      What the language of SPEC does not yet say of those papers, or of all: as a file to fill in and put
+      into the folder of the language (docs/languages.md).
+
   kettlebook papers
       What can be made.
 

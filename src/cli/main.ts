@@ -2,6 +2,7 @@
  * The `kettlebook` command. Only this folder prints, reads files or looks at the machine.
  */
 import { join } from 'node:path';
+import { withoutMarks } from '../language/lacking';
 import { readArguments } from './arguments';
 import { helpText } from './help';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
@@ -11,8 +12,9 @@ import type { Work } from './work';
 /** Do what the arguments ask. `root` is the folder the program stands in. Gives the exit code; never throws for a keeper's mistake. */
 export async function main(args: readonly string[], root: string): Promise<ExitCode> {
   const terminal: Terminal = {
-    say: (text) => void process.stdout.write(`${text}\n`),
-    complain: (text) => void process.stderr.write(`${text}\n`),
+    // where a language does not say a text, English is good enough for a terminal
+    say: (text) => void process.stdout.write(`${withoutMarks(text)}\n`),
+    complain: (text) => void process.stderr.write(`${withoutMarks(text)}\n`),
     columns: process.stdout.columns ?? 100,
   };
   const asked = readArguments(args);

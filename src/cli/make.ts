@@ -1,10 +1,11 @@
 /** `kettlebook make`: the papers of a car, into a folder. */
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
-import { nearest } from '../diagnostic/nearest';
-import { makePapers } from '../kettlebook';
-import type { MadePaper, Paper, PrintedSheets } from '../paper/paper';
+import { makePapers, unsaidOf } from '../kettlebook';
+import type { MadePaper, PrintedSheets } from '../paper/paper';
+import { askedButNotWhole } from '../paper/whole';
 import type { Asked } from './arguments';
+import { choosePapers } from './choosePapers';
 import { openIssue } from './openIssue';
 import { sheetWords } from './sheetWords';
 import { tellProblems } from './tell';
@@ -26,7 +27,15 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
   const opened = await openIssue(asked.spec, root, asked);
   if (!opened.ok) return fail(opened.problems, terminal);
   const { workshop, ready, told, earlier } = opened.value;
-  const papers = choose(ready.papers, asked.papers);
+  const silent = ready.leftOut.filter(({ name }) => asked.papers.includes(name));
+  if (silent.length > 0) {
+    const unsaid = unsaidOf(ready, silent, workshop);
+    const problems = unsaid.ok
+      ? unsaid.value.map(({ paper, texts }) => askedButNotWhole(paper, ready.language, texts))
+      : unsaid.problems;
+    return fail(problems, terminal);
+  }
+  const papers = choosePapers(ready.papers, asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);
     return exitCodes.wrongUse;
@@ -68,20 +77,6 @@ function fail(problems: readonly Diagnostic[], terminal: Terminal): ExitCode {
   tellProblems(problems, terminal);
   terminal.complain('Nothing was made; papers made earlier are as they were.');
   return exitCodes.atFault;
-}
-
-function choose(
-  papers: readonly Paper[],
-  names: readonly string[],
-): { readonly chosen: readonly Paper[] } | { readonly why: string } {
-  if (names.length === 0) return { chosen: papers };
-  const known = papers.map((paper) => paper.name);
-  const strange = names.find((name) => !known.includes(name));
-  if (strange === undefined) return { chosen: papers.filter((paper) => names.includes(paper.name)) };
-  const near = nearest(strange, known);
-  return {
-    why: `there is no paper \`${strange}\`; ${near === undefined ? `there are ${known.map((name) => `\`${name}\``).join(', ')}` : `did you mean \`${near}\`?`}`,
-  };
 }
 
 function rowOf(paper: MadePaper, place: string): Row {

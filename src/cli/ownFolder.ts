@@ -47,14 +47,16 @@ async function replaced(shared: SharedFiles, file: string, source: SpecSource): 
   const texts = new Map(shared.texts);
   const templates = new Map(shared.templates);
   const from = new Map<string, string>();
+  const own = new Set<string>();
   for (const name of names) {
     const place = placeOf(name, shared);
     if (typeof place === 'string') continue;
     const target = place.kind === 'template' ? templates : texts;
     target.set(place.name, await readFile(join(folder, name), 'utf8'));
+    own.add(place.name);
     from.set(place.kind === 'template' ? place.name : `shared/${place.name}`, join(folder, name));
   }
-  return good({ shared: { ...shared, texts, templates }, from });
+  return good({ shared: { ...shared, texts, templates, own }, from });
 }
 
 /** Problems with the names under which the files of the own folder really stand. */
@@ -80,8 +82,19 @@ function placeOf(name: string, shared: SharedFiles): Placed {
   if (!/\.(hbs|ya?ml)$/.test(name)) return 'not-read';
   if (/^templates\/.+\.hbs$/.test(name))
     return { kind: 'template', name: name.replace(/^templates\//, '').replace(/\.hbs$/, '') };
-  const mayReplace = name === 'papers.yaml' || (/^languages\//.test(name) && shared.texts.has(name));
+  const mayReplace = name === 'papers.yaml' || isOfLanguage(name, shared);
   return mayReplace || /^themes\/[^/]+\.yaml$/.test(name) ? { kind: 'text', name } : 'strange';
+}
+
+/** A word file of a language the program has, a list of words of one of its countries, or any file of another language. */
+function isOfLanguage(name: string, { texts }: SharedFiles): boolean {
+  const [, folder, file = ''] = /^(languages\/[a-z]{2,3}\/)(.+)$/.exec(name) ?? [];
+  if (folder === undefined) return false;
+  if (![...texts.keys()].some((known) => known.startsWith(folder))) return true;
+  return (
+    (texts.has(name) && /^(?:language|words|phrases|messages|furniture)\.yaml$/.test(file)) ||
+    /^[a-z]{2,3}-[A-Z]{2}\.yaml$/.test(file)
+  );
 }
 
 async function filesIn(folder: string): Promise<readonly string[]> {
@@ -122,7 +135,7 @@ function strangeFile(path: string): Diagnostic {
     severity: 'error',
     message: `\`${path}\` takes the place of nothing`,
     expected:
-      '`templates/….hbs`, `themes/….yaml`, `papers.yaml`, or a file of `languages/` that the program has',
+      '`templates/….hbs`, `themes/….yaml`, `papers.yaml`, words of a language the program has, or a language it has not',
     mend: 'put it under the name of what it replaces; steps are changed in the spec under `changes`, and cautions not at all',
   };
 }

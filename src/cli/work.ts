@@ -9,6 +9,7 @@ import { listPapers } from './papers';
 import type { ExitCode, Terminal } from './terminal';
 import { tour } from './tour';
 import { typedLines } from './typedLines';
+import { unsaid } from './unsaid';
 
 export { recallTexts, textsToKeep } from './keptTexts';
 export { rehearse } from './rehearse';
@@ -33,5 +34,7 @@ export async function commands(asked: Work, root: string, terminal: Terminal): P
       return make(asked, root, terminal);
     case 'tour':
       return tour(asked, root, terminal);
+    case 'unsaid':
+      return unsaid(asked, root, terminal);
   }
 }

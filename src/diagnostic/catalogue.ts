@@ -142,6 +142,8 @@ export const catalogue = {
   'language-unknown': 'The spec asks for papers in a language whose words are not there.',
   'language-absent': 'The folder of a language lacks one of its files.',
   'language-keys': 'A language lacks a phrase that the steps share, or has one that nothing asks for.',
+  'language-left-out': 'A paper is not yet said in the language that the spec asks for, and is left out.',
+  'language-lacks-text': 'A paper would print a text that the language does not say.',
   'language-values': 'A text of a language does not put in the same values as the same text in English.',
   'shared-absent': 'A file that comes with the program is not there.',
   'file-unreadable': 'A file cannot be read.',

@@ -2,6 +2,7 @@
  * Texts that a language has not got yet. Such a text goes through the program with a mark around it, so that a paper
  * which would print it can be refused, and no other.
  */
+import type { Diagnostic } from '../diagnostic/diagnostic';
 
 const open = '\ue000';
 const between = '\ue001';
@@ -25,4 +26,16 @@ export function lackingIn(text: string): readonly string[] {
 /** The text without any marks, for messages to a keeper. */
 export function withoutMarks(text: string): string {
   return text.replace(marked, '').replaceAll(close, '');
+}
+
+/** Problems with no marks in their words. */
+export function withoutMarksIn(problems: readonly Diagnostic[]): readonly Diagnostic[] {
+  return problems.map((problem) => ({
+    ...problem,
+    message: withoutMarks(problem.message),
+    ...(problem.found === undefined ? {} : { found: withoutMarks(problem.found) }),
+    ...(problem.expected === undefined ? {} : { expected: withoutMarks(problem.expected) }),
+    mend: withoutMarks(problem.mend),
+    ...(problem.notes === undefined ? {} : { notes: problem.notes.map(withoutMarks) }),
+  }));
 }

@@ -20,6 +20,11 @@ export interface Language {
   readonly furniture: Furniture;
   /** How it says the texts of the library and of the templates. */
   readonly texts: Dialect;
+  /**
+   * How it says sentences that the program has put together from English and a car's `own` words: workings of figures,
+   * reasons of rules. Only the language of the library has them.
+   */
+  telling(own: readonly string[]): (sentence: string) => string;
 }
 
 /** How a part is named in a sentence: `the pilot valve (F1)`. */

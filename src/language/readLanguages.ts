@@ -3,10 +3,11 @@ import type { z } from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
 import { problemsOf } from '../spec/problems';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
-import { type Dialect, plainDialect, readDialect, textsIn } from './dialect';
+import { type Dialect, plainDialect, readDialect, sayingAround, textsIn } from './dialect';
 import type { Language } from './language';
 import { furnitureForm, languageFileForm, messageFileForm, phraseFileForm, wordsForm } from './languageForm';
 import { faultOfMessage, type MessageKey, messagesOf } from './messages';
+import { readTexts, saying, type TextsFile } from './texts';
 
 /** The language that steps, cautions, prose and templates are written in. */
 export const libraryLanguage = 'en';
@@ -31,52 +32,65 @@ export interface Languages {
   readonly plain: Language;
   /** Tags that papers can ask for, without country: `en`, `de`. */
   readonly tags: readonly string[];
-  /** The language of a tag; nothing if its folder is not there. A country without a list of its own has the plain language. */
-  of(tag: string): Language | undefined;
+  /**
+   * The language of a tag; a country without a list of its own has the plain language. It is read when it is first asked
+   * for, so that a fault in one language stops no paper in another. Bad also if its folder is not there.
+   */
+  of(tag: string): Outcome<Language>;
 }
 
-/** Read all of them. `texts` are named relative to `shared`. Every problem is told at its place. */
+/** Read the language of the library, and find the others. `texts` are named relative to `shared`. */
 export function readLanguages(texts: ReadonlyMap<string, string>): Outcome<Languages> {
+  const files = readFiles(texts, libraryLanguage);
+  if (!files.ok) return files;
+  const faults = faultsOf(files.value, files.value);
+  if (hasErrors(faults)) return bad(faults);
   const tags = [...new Set([libraryLanguage, ...[...texts.keys()].flatMap(tagOfFile)])];
-  const problems: Diagnostic[] = [];
-  const found = new Map<string, Files>();
-  for (const tag of tags) {
-    const read = readFiles(texts, tag);
-    if (read.ok) found.set(tag, read.value);
-    else problems.push(...read.problems);
-  }
-  const plain = found.get(libraryLanguage);
-  if (plain === undefined) return bad(problems);
-  for (const files of found.values()) problems.push(...faultsOf(files, plain));
-  const countries = readCountries(texts);
-  if (!countries.ok) problems.push(...countries.problems);
-  if (hasErrors(problems) || !countries.ok) return bad(problems);
-  return good(languagesOf(found, plain, countries.value));
-}
-
-function languagesOf(
-  found: ReadonlyMap<string, Files>,
-  plain: Files,
-  countries: ReadonlyMap<string, Dialect>,
-): Languages {
-  const made = new Map<string, Language>();
-  return {
-    plain: languageOf(libraryLanguage, plain, plainDialect),
-    tags: [...found.keys()],
+  const known = new Map<string, Outcome<Language>>();
+  const languages: Languages = {
+    plain: languageOf(libraryLanguage, files.value, plainDialect, plainDialect),
+    tags,
     of: (tag) => {
-      const files = found.get(tag.split('-')[0] ?? tag);
-      if (files === undefined) return undefined;
-      const language = made.get(tag) ?? languageOf(tag, files, countries.get(tag) ?? plainDialect);
-      made.set(tag, language);
+      const language = known.get(tag) ?? readLanguage(tag, tags, texts, files.value);
+      known.set(tag, language);
       return language;
     },
+  };
+  return good(languages);
+}
+
+function readLanguage(
+  tag: string,
+  tags: readonly string[],
+  texts: ReadonlyMap<string, string>,
+  plain: Files,
+): Outcome<Language> {
+  const [name = tag] = tag.split('-');
+  if (!tags.includes(name)) return bad([noLanguage(tag, tags)]);
+  const country = readCountry(texts, name, tag);
+  if (name === libraryLanguage)
+    return country.ok ? good(languageOf(tag, plain, country.value, country.value)) : country;
+  const files = readFiles(texts, name);
+  const said = readTexts(textsOf(texts, name));
+  const faults = files.ok ? faultsOf(files.value, plain) : files.problems;
+  const problems = [...faults, ...(country.ok ? [] : country.problems), ...(said.ok ? [] : said.problems)];
+  if (!files.ok || !country.ok || !said.ok || problems.length > 0) return bad(problems);
+  return good(languageOf(tag, files.value, country.value, inCountry(saying(said.value), country.value)));
+}
+
+/** What a language says, in one country's way of it. */
+function inCountry(language: Dialect, country: Dialect): Dialect {
+  return {
+    say: (text) => country.say(language.say(text)),
+    sayTemplate: (text) => country.sayTemplate(language.sayTemplate(text)),
   };
 }
 
 /** A language in one country's way: its own words are said in that way too. */
-function languageOf(tag: string, files: Files, country: Dialect): Language {
+function languageOf(tag: string, files: Files, country: Dialect, texts: Dialect): Language {
   const said = <T>(data: T): T => textsIn(country, data);
   const { name, papers, numbers } = files.language.data;
+  const isPlain = files.language.source.file.includes(`/${libraryLanguage}/`);
   return {
     tag,
     name,
@@ -87,7 +101,8 @@ function languageOf(tag: string, files: Files, country: Dialect): Language {
     ways: said(files.phrases.data.ways),
     messages: messagesOf(said(files.messages.data.messages)),
     furniture: said(files.furniture.data),
-    texts: country,
+    texts,
+    telling: (own) => (isPlain ? sayingAround(country, own) : saying(new Map()).say),
   };
 }
 
@@ -204,18 +219,35 @@ function slots(source: SpecSource, path: SpecPath, message: string, text: string
   };
 }
 
-const countryFile = /^languages\/[a-z]{2,3}\/([a-z]{2,3}-[A-Z]{2})\.ya?ml$/;
+/** The files of a language that every language has; every other file in its folder holds texts. */
+const ownFiles = ['language', 'words', 'phrases', 'messages', 'furniture'];
 
-/** The lists of words of single countries, by language tag. */
-function readCountries(texts: ReadonlyMap<string, string>): Outcome<ReadonlyMap<string, Dialect>> {
-  const problems: Diagnostic[] = [];
-  const countries = new Map<string, Dialect>();
-  for (const [name, text] of texts) {
-    const tag = countryFile.exec(name)?.[1];
-    if (tag === undefined) continue;
-    const read = readDialect(text, `shared/${name}`);
-    if (read.ok) countries.set(tag, read.value);
-    else problems.push(...read.problems);
-  }
-  return problems.length > 0 ? bad(problems) : good(countries);
+/** The files of texts of a language: all but those every language has and the lists of its countries. */
+function textsOf(texts: ReadonlyMap<string, string>, name: string): readonly TextsFile[] {
+  const inFolder = `languages/${name}/`;
+  return [...texts]
+    .filter(([file]) => file.startsWith(inFolder))
+    .filter(([file]) => {
+      const short = file.slice(inFolder.length).replace(/\.ya?ml$/, '');
+      return !ownFiles.includes(short) && !/^[a-z]{2,3}-[A-Z]{2}$/.test(short);
+    })
+    .map(([file, text]) => ({ file: `shared/${file}`, text }));
+}
+
+/** The list of words of one country; without one, nothing is said otherwise. */
+function readCountry(texts: ReadonlyMap<string, string>, name: string, tag: string): Outcome<Dialect> {
+  const file = `languages/${name}/${tag}.yaml`;
+  const text = texts.get(file);
+  return tag === name || text === undefined ? good(plainDialect) : readDialect(text, `shared/${file}`);
+}
+
+function noLanguage(tag: string, tags: readonly string[]): Diagnostic {
+  return {
+    code: 'language-unknown',
+    severity: 'error',
+    message: `the papers cannot be made in the language \`${tag}\`, whose words are not there`,
+    found: `\`${tag}\``,
+    expected: `one of ${tags.map((each) => `\`${each}\``).join(', ')}, with or without a country, such as \`en-GB\``,
+    mend: 'write one of these, or add a folder for the language (`docs/languages.md`)',
+  };
 }

@@ -23,7 +23,7 @@ import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { Proof } from '../proof/prove';
-import { fingerprint } from './fingerprint';
+import { fillTemplate, unsaidIn } from './fill';
 import type { Guide } from './guide/guide';
 import { leftOut } from './kept';
 import type { Phrases } from './phrase';
@@ -31,6 +31,7 @@ import type { Plans } from './plans';
 import { onSheets } from './sheets';
 import type { Signs } from './signs';
 import type { Since } from './since';
+import { lackingTexts } from './whole';
 
 /** Everything a paper can be made from. */
 export interface World {
@@ -134,29 +135,17 @@ export interface FilledPaper {
 
 /** Fill in the template of a paper and read its blocks. `printed` stands in place of the fingerprint, for comparing content. */
 export function fillPaper(paper: Paper, world: World, printed?: string): Outcome<FilledPaper> {
-  const problems = paper.problems?.(world) ?? [];
-  if (problems.length > 0) return bad(problems);
-  const context = paper.context(world);
-  const mark = fingerprint([
-    paper.name,
-    JSON.stringify(context),
-    world.templateText,
-    JSON.stringify(world.theme),
-    JSON.stringify(world.car.spec.print),
-    JSON.stringify([...world.signs.values()].map(({ alt }) => alt)),
-  ]);
-  const rendered = world.templates.render(paper.template, { ...context, fingerprint: printed ?? mark });
-  if (!rendered.ok) return rendered;
-  const drawings = new Map(paper.drawings(world, printed ?? mark).map((drawing) => [drawing.name, drawing]));
-  const blocks = parseMarkup(rendered.value.html, paper.template, {
-    drawings,
-    signs: world.signs,
-    origins: rendered.value.origins,
-  });
+  const filled = fillTemplate(paper, world, printed);
+  if (!filled.ok) return filled;
+  const { context, fingerprint: mark, html, origins, drawn } = filled.value;
+  const lacking = lackingTexts(paper, world.language, unsaidIn(paper, world, filled.value));
+  if (lacking.length > 0) return bad(lacking);
+  const drawings = new Map(drawn.map((drawing) => [drawing.name, drawing]));
+  const blocks = parseMarkup(html, paper.template, { drawings, signs: world.signs, origins });
   if (!blocks.ok) return blocks;
   const gone = leftOut(context, blocks.value, paper.template);
   if (gone.length > 0) return bad(gone);
-  return good({ fingerprint: mark, blocks: blocks.value }, [...rendered.remarks, ...blocks.remarks]);
+  return good({ fingerprint: mark, blocks: blocks.value }, [...filled.remarks, ...blocks.remarks]);
 }
 
 /** A way to fill in and read a paper. */

@@ -1,6 +1,5 @@
 /** How this car's papers say amounts and dates: in the keeper's units, the first and the second. */
 
-import { sayingAround } from '../language/dialect';
 import type { Language } from '../language/language';
 import type { Words } from '../language/languageForm';
 import type { Messages } from '../language/messages';
@@ -73,7 +72,7 @@ function pouredIn(si: number, system: UnitSystem): Pick<PrintOptions, 'unit' | '
 const tinyVolumeM3 = 1e-5;
 
 /** The phrase book of a car. */
-export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words }: Language): Phrases {
+export function phrasesFor(spec: CarSpec, { numbers, messages, tag, telling, words }: Language): Phrases {
   const { units } = spec.print;
   const systems: readonly UnitSystem[] =
     units.second === undefined || units.second === units.first ? [units.first] : [units.first, units.second];
@@ -94,7 +93,7 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, texts, words
     number: (value) => String(value).replace('.', numbers.decimal),
     contents: (holds) =>
       spec.fuels[holds]?.name ?? (words.contents as Readonly<Record<string, string>>)[holds] ?? holds,
-    told: sayingAround(texts, ownWords(spec)),
+    told: telling(ownWords(spec)),
     plain,
     unit: (dimension, system) => printedUnit(dimension, { system, numbers }),
     both: (quantity, options) =>

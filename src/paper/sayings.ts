@@ -12,6 +12,7 @@ import type { Paper } from './paper';
 import type { Plans } from './plans';
 import { papersOf } from './registry';
 import { templateHelpers } from './templateHelpers';
+import { isWhole } from './whole';
 
 /** Words of the library, of the language and of the templates. */
 export interface Sayings {
@@ -20,8 +21,10 @@ export interface Sayings {
   readonly library: Library;
   readonly timeline: Timeline;
   readonly plans: Plans;
-  /** Every paper, with its title in the language. */
+  /** Every paper that is whole in the language, with its title in it. */
   readonly papers: readonly Paper[];
+  /** Papers that the language does not say all of. */
+  readonly leftOut: readonly Paper[];
   readonly glossary: readonly GlossaryEntry[];
   readonly faults: readonly SignsAndCauses[];
   readonly templates: Templates;
@@ -32,6 +35,8 @@ export interface Sayings {
 /** The same as it stands in the files, with the templates as text. */
 export type PlainSayings = Pick<Sayings, 'library' | 'timeline' | 'plans' | 'glossary' | 'faults'> & {
   readonly templateSources: ReadonlyMap<string, string>;
+  /** Files that are the keeper’s own: `papers.yaml`, or a template by its name. */
+  readonly own: ReadonlySet<string>;
 };
 
 /** What is said in a language. */
@@ -39,10 +44,11 @@ export function sayingsIn(plain: PlainSayings, language: Language): Outcome<Sayi
   const { texts } = language;
   const sources = [...plain.templateSources]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, text]) => [name, texts.sayTemplate(text)] as const);
+    .map(([name, text]) => [name, plain.own.has(name) ? text : texts.sayTemplate(text)] as const);
   const templates = compileTemplates(Object.fromEntries(sources), templateHelpers);
   if (!templates.ok) return bad(templates.problems);
-  const plans = plansIn(texts, plain.plans);
+  const plans = plain.own.has('papers.yaml') ? plain.plans : plansIn(texts, plain.plans);
+  const papers = papersOf(plans);
   return good(
     {
       language,
@@ -53,7 +59,8 @@ export function sayingsIn(plain: PlainSayings, language: Language): Outcome<Sayi
         parts: plain.timeline.parts.map((part) => ({ ...part, name: texts.say(part.name) })),
       },
       plans,
-      papers: papersOf(plans),
+      papers: papers.filter((paper) => isWhole(language, paper)),
+      leftOut: papers.filter((paper) => !isWhole(language, paper)),
       glossary: formIn(texts, plain.glossary),
       faults: formIn(texts, plain.faults),
       templates: templates.value,

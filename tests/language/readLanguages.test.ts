@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { listed, partName } from '../../src/language/language';
+import { type Language, listed, partName } from '../../src/language/language';
 import { messageValues } from '../../src/language/messages';
 import { readLanguages } from '../../src/language/readLanguages';
 import { english, languageFiles, languages } from '../helpers/english';
@@ -16,6 +16,13 @@ function spoilt(file: string, from: string, to: string): readonly string[] {
   const read = readLanguages(files);
   const line = text.slice(0, text.indexOf(from)).split('\n').length;
   return read.ok ? [] : read.problems.map(({ code, at }) => `${code} ${at?.file} ${(at?.line ?? 0) - line}`);
+}
+
+/** A language by its tag; fails if it cannot be read. */
+function inCountry(tag: string): Language {
+  const read = languages.of(tag);
+  if (!read.ok) throw new Error(`there is no ${tag}`);
+  return read.value;
 }
 
 const en = (name: string) => `languages/en/${name}.yaml`;
@@ -68,14 +75,17 @@ describe('English', () => {
   });
 
   test('of a country says its own words in that country’s way, and another country’s is plain', () => {
-    expect(languages.of('en-GB')?.furniture.screen).toEqual(english.furniture.screen);
-    expect(languages.of('en-GB')?.words.opens.anticlockwise).toBe('opens anticlockwise');
-    expect(languages.of('en-US')?.words.opens.anticlockwise).toBe('opens counterclockwise');
-    expect(languages.of('en-NZ')?.words).toEqual(english.words);
-    expect(languages.of('en-NZ')?.tag).toBe('en-NZ');
+    expect(inCountry('en-GB').furniture.screen).toEqual(english.furniture.screen);
+    expect(inCountry('en-GB').words.opens.anticlockwise).toBe('opens anticlockwise');
+    expect(inCountry('en-US').words.opens.anticlockwise).toBe('opens counterclockwise');
+    expect(inCountry('en-NZ').words).toEqual(english.words);
+    expect(inCountry('en-NZ').tag).toBe('en-NZ');
   });
 
   test('is not put in the place of a language that is not there', () => {
-    expect(languages.of('xx')).toBeUndefined();
+    const read = languages.of('xx');
+    expect(read.ok ? [] : read.problems.map(({ code, found }) => [code, found])).toEqual([
+      ['language-unknown', '`xx`'],
+    ]);
   });
 });

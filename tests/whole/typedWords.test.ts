@@ -4,8 +4,9 @@
  * and is no word of the car was typed in a source file.
  */
 import { describe, expect, test } from 'vitest';
+import { good } from '../../src/diagnostic/diagnostic';
 import { type ReadyCar, readCar, worldOf } from '../../src/kettlebook';
-import { type Dialect, textsIn } from '../../src/language/dialect';
+import { type Dialect, sayingAround, textsIn } from '../../src/language/dialect';
 import type { Language } from '../../src/language/language';
 import { type MessageKey, messagesOf, messageValues } from '../../src/language/messages';
 import { logColumns } from '../../src/paper/context/logColumns';
@@ -45,6 +46,7 @@ function loudly(language: Language): Language {
       Object.fromEntries(keys.map((key) => [key, plainly(key)])) as Record<MessageKey, string>,
     ),
     texts: loud,
+    telling: (own) => sayingAround(loud, own),
   };
 }
 
@@ -54,7 +56,7 @@ const loudShop = {
     ...shop.languages,
     of: (tag: string) => {
       const language = shop.languages.of(tag);
-      return language === undefined ? undefined : loudly(language);
+      return language.ok ? good(loudly(language.value)) : language;
     },
   },
 };

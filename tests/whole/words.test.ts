@@ -95,7 +95,7 @@ describe('English of two countries', () => {
     expect(ready.procedures.some(({ steps }) => steps.some(({ say }) => say.includes('water glass')))).toBe(
       true,
     );
-    const renamed = shop.languages.of('en-GB')?.texts.say('{{part.name}} of the hood');
+    const renamed = goodOf(shop.languages.of('en-GB')).texts.say('{{part.name}} of the hood');
     expect(renamed).toBe('{{part.name}} of the bonnet');
   });
 });

@@ -174,7 +174,7 @@ const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
   use: [],
   running: ['id'],
   upkeep: ['who', 'kind', 'written'],
-  crew: ['hurts', 'stop', 'start', 'phases'],
+  crew: ['hurts', 'stop', 'start', 'shut', 'phases'],
   subjects: ['procedure', 'fault', 'road', 'section'],
 };
 
