@@ -141,7 +141,7 @@ export const catalogue = {
   'words-chain': 'In a list of words, one is replaced by a word that is replaced again.',
   'language-unknown': 'The spec asks for papers in a language whose words are not there.',
   'language-absent': 'The folder of a language lacks one of its files.',
-  'language-keys': 'A language lacks a phrase that the steps share, or has one that nothing asks for.',
+  'language-keys': 'A language has a phrase that nothing asks for.',
   'language-left-out': 'A paper is not yet said in the language that the spec asks for, and is left out.',
   'language-lacks-text': 'A paper would print a text that the language does not say.',
   'language-values': 'A text of a language does not put in the same values as the same text in English.',

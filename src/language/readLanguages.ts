@@ -70,12 +70,13 @@ function readLanguage(
   const country = readCountry(texts, name, tag);
   if (name === libraryLanguage)
     return country.ok ? good(languageOf(tag, plain, country.value, country.value)) : country;
-  const files = readFiles(texts, name);
   const said = readTexts(textsOf(texts, name));
+  const dialect = saying(said.ok ? said.value : new Map());
+  const files = readFiles(texts, name, { plain, say: dialect.say });
   const faults = files.ok ? faultsOf(files.value, plain) : files.problems;
   const problems = [...faults, ...(country.ok ? [] : country.problems), ...(said.ok ? [] : said.problems)];
   if (!files.ok || !country.ok || !said.ok || problems.length > 0) return bad(problems);
-  return good(languageOf(tag, files.value, country.value, inCountry(saying(said.value), country.value)));
+  return good(languageOf(tag, files.value, country.value, inCountry(dialect, country.value)));
 }
 
 /** What a language says, in one country's way of it. */
@@ -113,12 +114,22 @@ function tagOfFile(name: string): readonly string[] {
   return tag === undefined ? [] : [tag];
 }
 
-function readFiles(texts: ReadonlyMap<string, string>, tag: string): Outcome<Files> {
+/** The library’s own files, and how the language says what its file has not got. */
+interface Filling {
+  readonly plain: Files;
+  readonly say: Dialect['say'];
+}
+
+/**
+ * The files of a language. What one that is not the library’s has left out is said as any text is: by a file of texts, or
+ * as lacking, so that one word that is new in English stops the papers that print it and no other.
+ */
+function readFiles(texts: ReadonlyMap<string, string>, tag: string, filling?: Filling): Outcome<Files> {
   const language = readFile(texts, tag, 'language', languageFileForm);
-  const words = readFile(texts, tag, 'words', wordsForm);
-  const phrases = readFile(texts, tag, 'phrases', phraseFileForm);
-  const messages = readFile(texts, tag, 'messages', messageFileForm);
-  const furniture = readFile(texts, tag, 'furniture', furnitureForm);
+  const words = readFile(texts, tag, 'words', wordsForm, filling);
+  const phrases = readFile(texts, tag, 'phrases', phraseFileForm, filling);
+  const messages = readFile(texts, tag, 'messages', messageFileForm, filling);
+  const furniture = readFile(texts, tag, 'furniture', furnitureForm, filling);
   if (!language.ok || !words.ok || !phrases.ok || !messages.ok || !furniture.ok)
     return bad(
       [language, words, phrases, messages, furniture].flatMap((each) => (each.ok ? [] : each.problems)),
@@ -135,8 +146,9 @@ function readFiles(texts: ReadonlyMap<string, string>, tag: string): Outcome<Fil
 function readFile<T extends z.ZodType>(
   texts: ReadonlyMap<string, string>,
   tag: string,
-  name: string,
+  name: keyof Files,
   form: T,
+  filling?: Filling,
 ): Outcome<Read<T>> {
   const file = `languages/${tag}/${name}.yaml`;
   const text = texts.get(file);
@@ -151,10 +163,32 @@ function readFile<T extends z.ZodType>(
     ]);
   const source = readSource(text, `shared/${file}`);
   if (!source.ok) return source;
-  const parsed = form.safeParse(source.value.data);
-  return parsed.success
-    ? good({ data: parsed.data, source: source.value })
-    : bad(problemsOf(parsed.error.issues, source.value, form));
+  const own = source.value.data;
+  const parsed = form.safeParse(filling === undefined ? own : filledUp(own, filling.plain[name].data));
+  if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, form));
+  const data = filling === undefined ? parsed.data : saidWhereFilled(parsed.data, own, filling.say);
+  return good({ data, source: source.value });
+}
+
+/** `own` with what `plain` has and it has not. */
+function filledUp(own: unknown, plain: unknown): unknown {
+  if (own === undefined) return plain;
+  if (!isGroup(own) || !isGroup(plain)) return own;
+  const keys = [...new Set([...Object.keys(own), ...Object.keys(plain)])];
+  return Object.fromEntries(keys.map((key) => [key, filledUp(own[key], plain[key])]));
+}
+
+/** `whole` with every text said that `own` did not have. */
+function saidWhereFilled<T>(whole: T, own: unknown, say: Dialect['say']): T {
+  if (own === undefined) return textsIn({ say, sayTemplate: say }, whole);
+  if (!isGroup(whole) || !isGroup(own)) return whole;
+  return Object.fromEntries(
+    Object.entries(whole).map(([key, each]) => [key, saidWhereFilled(each, own[key], say)]),
+  ) as T;
+}
+
+function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** What the forms cannot say: that messages, phrases and furniture hold the same values as in the library's language. */
@@ -180,28 +214,22 @@ function faultsOf({ messages, phrases, furniture }: Files, plain: Files): readon
   return [...inMessages, ...inPhrases, ...inFurniture];
 }
 
-/** Phrases or ways that the library's language has and this one has not, or the other way round. */
+/** Phrases or ways that this language has and the library’s has not. */
 function differences(
   { data, source }: Files['phrases'],
   plain: Files['phrases'],
   [section]: readonly ['phrases' | 'ways'],
 ): readonly Diagnostic[] {
   const [own, wanted] = [Object.keys(data[section]), Object.keys(plain.data[section])];
-  const told = (path: SpecPath, message: string, mend: string): Diagnostic => ({
-    code: 'language-keys',
-    severity: 'error',
-    at: source.spotOfKey(path),
-    message,
-    mend,
-  });
-  return [
-    ...wanted
-      .filter((name) => !own.includes(name))
-      .map((name) => told([section], `\`${name}\` is missing under \`${section}\``, 'say it here too')),
-    ...own
-      .filter((name) => !wanted.includes(name))
-      .map((name) => told([section, name], `nothing asks for \`${name}\``, 'take it out')),
-  ];
+  return own
+    .filter((name) => !wanted.includes(name))
+    .map((name) => ({
+      code: 'language-keys',
+      severity: 'error',
+      at: source.spotOfKey([section, name]),
+      message: `nothing asks for \`${name}\``,
+      mend: 'take it out',
+    }));
 }
 
 function bracedIn(text: string): string {

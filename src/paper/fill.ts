@@ -35,6 +35,9 @@ export function fillTemplate(paper: Paper, world: World, printed?: string): Outc
   return good({ context, fingerprint: mark, html, origins, drawn }, rendered.remarks);
 }
 
+/** What every sheet has around its text, beside the furniture. */
+const around = ['page-of-pages', 'issue-line', 'subject'] as const;
+
 /** The texts of the library that a paper would print and its language does not say; signs that it does not show left out. */
 export function unsaidIn(
   paper: Paper,
@@ -43,5 +46,16 @@ export function unsaidIn(
 ): readonly string[] {
   if (language.papers === 'all') return [];
   const shown = [...signs].filter(([number]) => html.includes(number)).map(([, { alt }]) => alt);
-  return lackingIn([paper.title, html, ...shown, JSON.stringify(drawn)].join('\n'));
+  const round = around
+    .flatMap((key) => language.messages.pieces(key))
+    .filter((each) => typeof each === 'string');
+  const printed = [
+    paper.title,
+    html,
+    ...shown,
+    ...round,
+    JSON.stringify(drawn),
+    JSON.stringify(language.furniture),
+  ];
+  return lackingIn(printed.join('\n'));
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { lackingIn } from '../../src/language/lacking';
 import { type Language, listed, partName } from '../../src/language/language';
 import { messageValues } from '../../src/language/messages';
 import { readLanguages } from '../../src/language/readLanguages';
@@ -54,6 +55,58 @@ describe('a language is refused', () => {
       ['language-absent', 'the language `en` has no file `shared/languages/en/messages.yaml`'],
     ]);
   });
+});
+
+describe('another language', () => {
+  const de = (name: string) => `languages/de/${name}.yaml`;
+
+  function german(file: string, from: RegExp, to: string) {
+    const files = languageFiles();
+    expect(files.get(file)).toMatch(from);
+    files.set(file, (files.get(file) ?? '').replace(from, to));
+    const read = readLanguages(files);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    expect(read.value.of('en-US').ok).toBe(true);
+    return read.value.of('de');
+  }
+
+  test.each([
+    [de('messages'), /^ {2}not-known: .*\n/m, 'not known'],
+    [de('furniture'), /^ {2}front: .*\n/m, 'front'],
+    [de('words'), /^ {2}seated: .*\n/m, 'from the driver’s seat'],
+    [de('phrases'), /^ {2}get-at: .*\n/m, '{{#if part.how}}First {{part.how}}.{{/if}}'],
+  ])('that leaves a text out of %s lacks that one text', (file, from, lacks) => {
+    const read = german(file, from, '');
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const { words, phrases, furniture, messages } = read.value;
+    const printed = JSON.stringify([words, phrases, furniture, messages.say('not-known', {})]);
+    expect(lackingIn(printed)).toEqual([lacks]);
+  });
+
+  test('may say it in a file of texts instead', () => {
+    const files = languageFiles();
+    const messages = files.get(de('messages')) ?? '';
+    files.set(de('messages'), messages.replace(/^ {2}not-known: .*\n/m, ''));
+    files.set(de('more'), 'texts:\n  - { english: not known, say: unbekannt }\n');
+    const read = readLanguages(files);
+    const language = read.ok ? read.value.of('de') : read;
+    expect(language.ok && language.value.messages.say('not-known', {})).toBe('unbekannt');
+  });
+
+  test.each([
+    [de('messages'), 'value', /"\{\{name\}\} \(\{\{tag\}\}\)"/, '"{{name}}"', 'language-values'],
+    [de('furniture'), 'value', /Seite \{face\} von \{faces\}/, 'Seite {face}', 'language-values'],
+    [de('phrases'), 'phrase', /^ {2}is-shut: /m, '  is-closed: zu\n  is-shut: ', 'language-keys'],
+    [de('words'), 'word', /^ {2}seated: /m, '  sitting: ', 'spec-'],
+  ])(
+    'with a fault in %s (%s) is refused when it is asked for, and English is not',
+    (file, _, from, to, code) => {
+      const read = german(file, from, to);
+      const [first] = read.ok ? [] : read.problems;
+      expect(first?.code).toContain(code);
+      expect(first?.at?.file).toBe(`shared/${file}`);
+    },
+  );
 });
 
 describe('English', () => {
