@@ -14,12 +14,14 @@ import {
   unsaidOf,
   worldOf,
 } from '../../src/kettlebook';
+import { lackingIn } from '../../src/language/lacking';
 import type { Language } from '../../src/language/language';
 import { segmentsIn } from '../../src/language/segments';
 import { checkLaidOut } from '../../src/layout/check';
 import { themeInWords } from '../../src/layout/theme';
 import type { Block } from '../../src/markup/block';
 import type { MadePaper, Paper } from '../../src/paper/paper';
+import type { EntryForm } from '../../src/procedure/libraryForm';
 import { quantity } from '../../src/quantity/quantity';
 import { languageFiles } from '../helpers/english';
 import { pdfBreaches } from '../helpers/pdfChecks';
@@ -187,6 +189,11 @@ const said = [...languageFiles()].flatMap(([name, text]) => {
 
 describe('the German of the library', () => {
   const phases = shop.plans.cards.flatMap((card) => card.phases ?? []);
+  /** What a step says and shows on a card, with the steps of its group. */
+  const cardTexts = ({ say, result, card = true, steps = [] }: EntryForm): readonly string[] => [
+    ...(card ? [say, result].flatMap((text) => text ?? []) : []),
+    ...steps.flatMap(cardTexts),
+  ];
   /** The steps that stand on cards. */
   const orders = german.procedures
     .filter(({ phase }) => phases.includes(phase))
@@ -215,6 +222,21 @@ describe('the German of the library', () => {
     worldOf(ready, listening);
     expect(seen.size).toBeGreaterThan(1000);
     expect(said.filter(({ english }) => !seen.has(even(english))).map(({ english }) => english)).toEqual([]);
+  });
+
+  test('says every step that may stand on a card, for whatever car', () => {
+    const { say } = german.language.texts;
+    const lacking = shop.library.procedures
+      .map(({ form }) => form)
+      .filter(({ phase }) => phases.includes(phase))
+      .flatMap(({ title, seen, never = [], steps }) => [
+        ...[title, ...(seen === undefined ? [] : [seen]), ...never],
+        ...steps.flatMap(cardTexts),
+      ])
+      .filter((text) => lackingIn(say(text)).length > 0);
+    expect(lacking).toEqual([]);
+    const cautions = [...shop.library.cautions.values()].map(({ form }) => form.short);
+    expect(cautions.filter((text) => lackingIn(say(text)).length > 0)).toEqual([]);
   });
 
   test('gives orders in the infinitive and addresses nobody', () => {
