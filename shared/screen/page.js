@@ -186,6 +186,76 @@
   refresh();
 })();
 
+// What is written into fields stays, on this device, under the paper's fingerprint and the name of the field.
+(() => {
+  'use strict';
+
+  const fields = [...document.querySelectorAll('[data-field]')];
+  const panel = document.getElementById('_fields');
+  if (!panel) return;
+  const keyOf = (field) => `kettlebook field ${document.documentElement.dataset.fingerprint} ${field.name}`;
+  const isBox = (field) => field.type === 'checkbox';
+  const valueOf = (field) => (isBox(field) ? (field.checked ? 'yes' : '') : field.value);
+  const part = (name) => panel.querySelector(name);
+  /** What was cleared last, so that it can be put back. */
+  let cleared = new Map();
+
+  function set(field, value) {
+    if (isBox(field)) field.checked = value !== '';
+    else field.value = value;
+  }
+
+  function show(isKept) {
+    panel.hidden = false;
+    part('.kept').hidden = isKept;
+    part('.clear').hidden = fields.every((field) => valueOf(field) === '');
+    part('.back').hidden = cleared.size === 0;
+  }
+
+  function load() {
+    try {
+      for (const field of fields) set(field, localStorage.getItem(keyOf(field)) ?? '');
+      show(true);
+    } catch {
+      show(false);
+    }
+  }
+
+  function save(some) {
+    try {
+      for (const field of some) {
+        if (valueOf(field) === '') localStorage.removeItem(keyOf(field));
+        else localStorage.setItem(keyOf(field), valueOf(field));
+      }
+      show(true);
+    } catch {
+      show(false);
+    }
+  }
+
+  for (const field of fields) {
+    field.addEventListener('input', () => {
+      cleared = new Map();
+      save([field]);
+    });
+  }
+  part('.clear').addEventListener('click', () => {
+    cleared = new Map(fields.map((field) => [field, valueOf(field)]));
+    for (const field of fields) set(field, '');
+    save(fields);
+    part('.back').focus();
+  });
+  part('.back').addEventListener('click', () => {
+    for (const [field, value] of cleared) set(field, value);
+    cleared = new Map();
+    save(fields);
+    part('.clear').focus();
+  });
+  addEventListener('storage', load);
+  addEventListener('pageshow', load);
+  load();
+})();
+
 // Tables and drawings that are wider than the screen fade at the side that goes on; only those can be reached by keyboard.
 (() => {
   'use strict';

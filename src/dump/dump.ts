@@ -30,6 +30,10 @@ function dumpItem(item: PlacedItem, laidOut: LaidOut): string {
     const box = [item.x, item.y, item.widthPt, item.heightPt].map(short).join(',');
     return `link ${box} ${tag} to ${item.target}`;
   }
+  if (item.kind === 'field') {
+    const box = [item.x, item.y, item.widthPt, item.heightPt].map(short).join(',');
+    return `field ${box} ${tag} ${item.field.kind} ${item.field.name} ${JSON.stringify(item.field.title)}`;
+  }
   return `${dumpShape(item.shape)} ${tag}`;
 }
 

@@ -4,8 +4,15 @@
  */
 import { type FontTables, viewOf } from './fontFile';
 
-/** The font file with `glyphs` and the parts they are made of; all others are empty. Throws if it has no TrueType outlines. */
-export function subsetOf(tables: FontTables, glyphs: Iterable<number>): Uint8Array {
+/**
+ * The font file with `glyphs` and the parts they are made of; all others are empty. With `letters`, code points of the basic
+ * plane with their glyphs, it says which glyph each stands for. Throws if it has no TrueType outlines.
+ */
+export function subsetOf(
+  tables: FontTables,
+  glyphs: Iterable<number>,
+  letters?: ReadonlyMap<number, number>,
+): Uint8Array {
   const outlines = new Outlines(tables);
   const kept = [...outlines.withParts(glyphs)].sort((a, b) => a - b);
   const count = (kept[kept.length - 1] ?? 0) + 1;
@@ -21,6 +28,7 @@ export function subsetOf(tables: FontTables, glyphs: Iterable<number>): Uint8Arr
   files.set('hhea', changed(wanted(tables, 'hhea'), { 34: count }));
   files.set('hmtx', widths(tables, kept, count));
   files.set('maxp', changed(wanted(tables, 'maxp'), { 4: count }));
+  if (letters !== undefined) files.set('cmap', letterMap(letters));
   return assembled(files);
 }
 
@@ -121,6 +129,43 @@ function widths(tables: FontTables, kept: readonly number[], count: number): Uin
     view.setInt16(4 * glyph + 2, whole.getInt16(left));
   }
   return cut;
+}
+
+/** `cmap` with one table of format 4 for Windows, Unicode BMP: a segment for each letter, and the one that ends them all. */
+function letterMap(letters: ReadonlyMap<number, number>): Uint8Array {
+  const sorted = [...letters].sort(([a], [b]) => a - b);
+  const segments = [
+    ...sorted.map(([letter, glyph]) => ({ letter, delta: glyph - letter })),
+    { letter: 0xffff, delta: 1 },
+  ];
+  const count = segments.length;
+  const length = 16 + 8 * count;
+  const table = new Uint8Array(12 + length);
+  const view = viewOf(table);
+  const steps = Math.floor(Math.log2(count));
+  const head = [
+    0,
+    1,
+    3,
+    1,
+    0,
+    12,
+    4,
+    length,
+    0,
+    2 * count,
+    2 ** (steps + 1),
+    steps,
+    2 * count - 2 ** (steps + 1),
+  ];
+  for (const [index, number] of head.entries()) view.setUint16(2 * index, number);
+  segments.forEach(({ letter, delta }, index) => {
+    const at = 26 + 2 * index;
+    view.setUint16(at, letter);
+    view.setUint16(at + 2 * count + 2, letter);
+    view.setUint16(at + 4 * count + 2, delta & 0xffff);
+  });
+  return table;
 }
 
 /** A font file of these tables. */

@@ -99,6 +99,23 @@ export function ticksPanel({ look, stepCount }: Writing): Html[] {
   ];
 }
 
+/** Says that what is written stays on this device, with the button that clears it. */
+export function fieldsPanel({ look, hasFields }: Writing): Html[] {
+  if (!hasFields) return [];
+  const { words } = look;
+  const clear = element('button', { type: 'button', class: 'clear' }, words.clearFields);
+  const back = element('button', { type: 'button', class: 'back', hidden: true }, words.putFieldsBack);
+  return [
+    element(
+      'section',
+      { id: '_fields', class: 'ticks', 'aria-label': words.fields, hidden: true },
+      element('p', { class: 'state' }, words.fieldsKept),
+      element('p', { class: 'kept', hidden: true }, words.fieldsNotKept),
+      element('p', { class: 'buttons' }, clear, ' ', back),
+    ),
+  ];
+}
+
 /** The bar at the foot of the screen: contents, how far one has come, the next step. */
 export function footBar({ look, stepCount, contentsName }: Writing): Html[] {
   if (stepCount === 0 && contentsName === undefined) return [];

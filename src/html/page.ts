@@ -10,7 +10,7 @@ import type { FontSet } from '../font/metrics';
 import type { Block } from '../markup/block';
 import { writeBlock } from './blocks/write';
 import { element, Html, onLines } from './element';
-import { footBar, masthead, oldTicks, pageFoot, ticksPanel } from './furniture';
+import { fieldsPanel, footBar, masthead, oldTicks, pageFoot, ticksPanel } from './furniture';
 import type { ScreenLook } from './look';
 import { styleOf } from './style';
 import { beginWriting } from './writing';
@@ -51,6 +51,7 @@ export function writeScreenPage(blocks: readonly Block[], options: ScreenPageOpt
       ...oldTicks(writing),
       element('main', { id: '_text', tabindex: -1 }, '\n', writing.blocks(blocks)),
       ...ticksPanel(writing),
+      ...fieldsPanel(writing),
       pageFoot(options, writing),
       ...footBar(writing),
       element('script', {}, Html.sound(`\n${options.look.script}\n`)),

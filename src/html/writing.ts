@@ -27,6 +27,8 @@ export interface Writing {
   readonly titles: ReadonlyMap<string, string>;
   /** How many steps the paper has. */
   readonly stepCount: number;
+  /** Whether there is anything to fill in. */
+  readonly hasFields: boolean;
   /** Whether any step is one whose omission nothing later would show. */
   readonly hasCritical: boolean;
   /** The name of the first contents of the paper, if it has any. */
@@ -54,6 +56,7 @@ export function beginWriting(
     ids: new Set(all.flatMap(({ id }) => (id === undefined ? [] : [id]))),
     titles: titlesOf(all),
     stepCount: all.reduce((sum, block) => sum + (block.kind === 'steps' ? block.items.length : 0), 0),
+    hasFields: all.some(hasField),
     hasCritical: all.some((block) => block.kind === 'steps' && block.items.some((item) => item.critical)),
     contentsName: contentsName(all),
     fresh: (kind) => {
@@ -64,6 +67,13 @@ export function beginWriting(
     blocks: (inside) => onLines(inside.map((block) => write(block, writing))),
   };
   return writing;
+}
+
+function hasField(block: Block): boolean {
+  if (block.kind === 'rule') return block.field !== undefined;
+  return (
+    block.kind === 'table' && block.body.some(({ cells }) => cells.some(({ field }) => field !== undefined))
+  );
 }
 
 function headingsOf(all: readonly Block[]): NamedHeading[] {

@@ -6,6 +6,7 @@
  */
 import type { Colour, Shape } from '../drawing/drawing';
 import type { Face } from '../font/metrics';
+import type { Field } from '../markup/block';
 
 /** Index into `LaidOut.structure`; an item without one is an artifact (rules, running heads, page numbers). */
 export type StructureIndex = number;
@@ -46,8 +47,21 @@ export interface PlacedLink {
   readonly tag?: StructureIndex;
 }
 
+/** A rectangle to be filled in. What is drawn around it stands beside it as shapes. `tag` is a `Form` element. */
+export interface PlacedField {
+  readonly kind: 'field';
+  readonly x: number;
+  readonly y: number;
+  readonly widthPt: number;
+  readonly heightPt: number;
+  readonly field: Field;
+  /** Size of what is typed into it; of no use for a box to tick. */
+  readonly sizePt: number;
+  readonly tag?: StructureIndex;
+}
+
 /** One thing on a page. */
-export type PlacedItem = PlacedText | PlacedShape | PlacedLink;
+export type PlacedItem = PlacedText | PlacedShape | PlacedLink | PlacedField;
 
 /** A named place that links, contents and bookmarks lead to. */
 export interface Destination {
@@ -88,6 +102,7 @@ export type StructureType =
   | 'TOC'
   | 'TOCI'
   | 'Link'
+  | 'Form'
   | 'Span'
   | 'Note'
   | 'Div';

@@ -12,7 +12,7 @@ export type Bounds = readonly [number, number, number, number];
 /** The item, moved. */
 export function moveItem(item: PlacedItem, dx: number, dy: number): PlacedItem {
   if (item.kind === 'text') return moveText(item, dx, dy);
-  if (item.kind === 'link') return { ...item, x: item.x + dx, y: item.y + dy };
+  if (item.kind === 'link' || item.kind === 'field') return { ...item, x: item.x + dx, y: item.y + dy };
   const shape = placeShape(item.shape, 1, dx, dy);
   return item.tag === undefined ? { kind: 'shape', shape } : { kind: 'shape', shape, tag: item.tag };
 }

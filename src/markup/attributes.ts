@@ -8,6 +8,9 @@ import { type Finder, type MarkupWords, markupProblem } from './problem';
 import { type AttributeRule, type Form, type FormName, subset } from './subset';
 import type { AttributeNode, ElementNode } from './tree';
 
+/** Names of fields become names in a file and in a list: plain small letters, never a point, which parts names in a PDF. */
+const fieldNameForm = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
+
 const idForm = /^[A-Za-z][\w.:-]*$/;
 
 /** Names that attributes may give. */
@@ -19,6 +22,7 @@ export interface KnownNames {
 /** Checks attributes one element at a time, then ids and links over the whole paper. */
 export class AttributeCheck {
   private readonly ids = new Map<string, number>();
+  private readonly fields = new Map<string, number>();
   private readonly links: { readonly target: string; readonly offset: number }[] = [];
 
   constructor(
@@ -87,17 +91,21 @@ export class AttributeCheck {
 
   private noteNames(attribute: AttributeNode, rule: AttributeRule): boolean {
     if (rule.kind === 'link') this.links.push({ target: attribute.value.slice(1), offset: attribute.offset });
-    if (rule.kind !== 'id') return true;
-    const first = this.ids.get(attribute.value);
+    if (rule.kind === 'id') return this.noteOnce(attribute, this.ids, 'id');
+    return rule.kind === 'field-name' ? this.noteOnce(attribute, this.fields, 'field name') : true;
+  }
+
+  private noteOnce(attribute: AttributeNode, known: Map<string, number>, what: string): boolean {
+    const first = known.get(attribute.value);
     if (first === undefined) {
-      this.ids.set(attribute.value, attribute.offset);
+      known.set(attribute.value, attribute.offset);
       return true;
     }
     const { template, line } = this.finder(first);
     this.report('markup-id', attribute.offset, {
-      message: `the id \`${attribute.value}\` is given twice`,
+      message: `the ${what} \`${attribute.value}\` is given twice`,
       found: `the first stands at ${template}:${line}`,
-      mend: 'give one of them another id',
+      mend: `give one of them another ${what}`,
     });
     return false;
   }
@@ -142,6 +150,10 @@ function fits({ name, value }: AttributeNode, rule: AttributeRule, { drawings, s
       return idForm.test(value);
     case 'link':
       return value.startsWith('#') && idForm.test(value.slice(1));
+    case 'field-name':
+      return fieldNameForm.test(value);
+    case 'text':
+      return value.trim() !== '';
     case 'drawing':
       return drawings.includes(value);
     case 'signs': {
@@ -183,6 +195,10 @@ export function ruleWords(
       return 'a letter, then letters, figures, `-`, `_`, `.` or `:`';
     case 'link':
       return '`#` and the id of a block';
+    case 'field-name':
+      return 'small letters and figures in words joined by `-`, once in a paper';
+    case 'text':
+      return 'words';
     case 'drawing':
       return drawings.length === 0
         ? 'the name of a drawing'

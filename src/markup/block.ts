@@ -54,6 +54,23 @@ export interface Markable {
   readonly change?: ChangeMark;
 }
 
+/** Something to be filled in, on a screen or by pencil. */
+export interface Field {
+  readonly kind: 'line' | 'tick' | 'lines';
+  /** Its name in the file, unique in a paper: words joined by `-`. */
+  readonly name: string;
+  /** What belongs in it, for those who point at it or hear it. */
+  readonly title: string;
+}
+
+/** A field in a cell of a table. */
+export interface CellField extends Field {
+  /** How many letters a line of it has room for at least. */
+  readonly letters: number;
+  /** How many lines it has room for. */
+  readonly lines: number;
+}
+
 interface BlockBase extends Markable {
   readonly origin: BlockOrigin;
   /** Target for links, contents and bookmarks. Unique in a paper. */
@@ -132,6 +149,8 @@ export interface TableCell {
   readonly content: readonly Inline[];
   readonly span: number;
   readonly head: 'none' | 'column' | 'row';
+  /** The cell is filled in; it has no words then. */
+  readonly field?: CellField;
   /** It counts the places of a list: another number in it is no change of what it says. */
   readonly counts?: boolean;
 }
@@ -206,6 +225,8 @@ export interface PageBreakBlock extends BlockBase {
 export interface RuleBlock extends BlockBase {
   readonly kind: 'rule';
   readonly lines: number;
+  /** The lines are filled in as one field. */
+  readonly field?: Field;
 }
 
 /** One piece of a paper's content. */

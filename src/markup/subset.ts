@@ -16,6 +16,10 @@ export type AttributeRule =
   | { readonly kind: 'id' }
   | { readonly kind: 'link' }
   | { readonly kind: 'drawing' }
+  /** The name of a field, unique in a paper. */
+  | { readonly kind: 'field-name' }
+  /** Any words at all. */
+  | { readonly kind: 'text' }
   /** Numbers of safety signs, at most so many, with spaces between. */
   | { readonly kind: 'signs'; readonly most: number };
 
@@ -79,6 +83,8 @@ export type FormName =
   | 'section'
   | 'hr'
   | 'hr.page-break'
+  | 'input'
+  | 'textarea'
   | 'strong'
   | 'em'
   | 'br'
@@ -370,6 +376,34 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
     meaning:
       'what follows starts on a new page or face; with `data-unless`, only if less than half of one is left, and below a line if more is',
   },
+  input: {
+    element: 'input',
+    within: ['td'],
+    ...empty,
+    attributes: {
+      name: { kind: 'field-name' },
+      title: { kind: 'text' },
+      type: { kind: 'one-of', values: ['text', 'checkbox'] },
+      size: { kind: 'count', least: 1, most: 60 },
+    },
+    required: ['name', 'title'],
+    meaning:
+      'a field to fill in, on a screen or by pencil, alone in its cell: a line, or with `checkbox` a box to tick; `title` says what belongs in it; `size`, how many letters it has room for at least (else 5)',
+  },
+  textarea: {
+    element: 'textarea',
+    within: [...open, 'td'],
+    ...empty,
+    attributes: {
+      name: { kind: 'field-name' },
+      title: { kind: 'text' },
+      rows: { kind: 'count', least: 1, most: 30 },
+      size: { kind: 'count', least: 1, most: 60 },
+    },
+    required: ['name', 'title', 'rows'],
+    meaning:
+      'a field of several lines, to fill in on a screen or by pencil, ruled unless it stands, alone, in a cell; `title` and `size` as for `input`',
+  },
   strong: { element: 'strong', within: styled, ...words, attributes: {}, meaning: 'bold' },
   em: { element: 'em', within: styled, ...words, attributes: {}, meaning: 'italic' },
   br: { element: 'br', within: styled, ...empty, attributes: {}, meaning: 'a line end' },
@@ -393,7 +427,7 @@ export const subset: Readonly<Record<Exclude<FormName, 'paper'>, Form>> = {
 };
 
 /** Elements that have no end tag. */
-export const voidElements: readonly string[] = ['br', 'hr', 'col'];
+export const voidElements: readonly string[] = ['br', 'hr', 'col', 'input'];
 
 /** Every form, with its name. */
 export const forms = Object.entries(subset) as readonly (readonly [Exclude<FormName, 'paper'>, Form])[];

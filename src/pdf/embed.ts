@@ -21,7 +21,7 @@ export function embedFont(
   const name = `${tagOf(glyphs)}+${postScriptName(tables.view('name'))}`;
   const program = subsetOf(tables, glyphs);
   const file = store.addStream(`/Length1 ${program.length}`, program);
-  const descriptor = store.add(descriptorOf(shaper, name, file));
+  const descriptor = store.add(descriptorOf(shaper, name, file, symbolicFlag));
   const unicode = store.addStream('', latin(unicodeMap(glyphs, letters)));
   const descendant = store.add(
     `<</Type /Font /Subtype /CIDFontType2 /BaseFont /${name}` +
@@ -36,7 +36,7 @@ export function embedFont(
 }
 
 /** Six letters that tell subsets of one font apart (9.6.4), by their glyphs: an FNV-1a hash. */
-function tagOf(glyphs: readonly number[]): string {
+export function tagOf(glyphs: readonly number[]): string {
   let hash = 0x811c9dc5;
   for (const glyph of glyphs) hash = Math.imul(hash ^ glyph, 0x01000193) >>> 0;
   let tag = '';
@@ -48,7 +48,7 @@ function tagOf(glyphs: readonly number[]): string {
 }
 
 /** The font's PostScript name (name 6 of the table `name`, for Windows), with nothing in it that a PDF name cannot hold. */
-function postScriptName(table: DataView | undefined): string {
+export function postScriptName(table: DataView | undefined): string {
   if (table === undefined) return 'Font';
   for (let index = 0; index < table.getUint16(2); index += 1) {
     const at = 6 + 12 * index;
@@ -62,14 +62,14 @@ function postScriptName(table: DataView | undefined): string {
   return 'Font';
 }
 
-/** What a reader needs to put another font in the place of this one (9.8). */
-function descriptorOf({ tables, heights }: Shaper, name: string, file: number): string {
+/** What a reader needs to put another font in the place of this one (9.8). `kind` says whether glyphs are called by letter. */
+export function descriptorOf({ tables, heights }: Shaper, name: string, file: number, kind: number): string {
   const scale = 1000 / heights.unitsPerEm;
   const [head, post] = [tables.view('head'), tables.view('post')];
   const box = [36, 38, 40, 42].map((at) => (head?.getInt16(at) ?? 0) * scale);
   const slant = (post?.getInt32(4) ?? 0) / 0x10000;
   const isItalic = ((head?.getUint16(44) ?? 0) & 2) !== 0;
-  const flags = symbolicFlag | (isItalic ? italicFlag : 0);
+  const flags = kind | (isItalic ? italicFlag : 0);
   const { ascent, descent, capHeight, xHeight } = heights;
   return (
     `<</Type /FontDescriptor /FontName /${name} /Flags ${flags} /FontBBox [${nums(...box)}]` +
@@ -78,8 +78,9 @@ function descriptorOf({ tables, heights }: Shaper, name: string, file: number): 
   );
 }
 
-/** Glyphs are called by number, not by letter (9.8.2). */
+/** Glyphs are called by number, not by letter (9.8.2); or by letter. */
 const symbolicFlag = 4;
+export const nonsymbolicFlag = 32;
 const italicFlag = 64;
 
 /** Widths of the glyphs, neighbours in one list (9.7.4.3). */

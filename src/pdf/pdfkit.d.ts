@@ -36,6 +36,7 @@ declare namespace PDFKit {
     _refEnd(reference: { readonly id: number }): void;
     _finalize(): void;
     endMetadata(): void;
+    endAcroForm(): void;
   }
 
   namespace Mixins {

@@ -5,9 +5,11 @@
  */
 import PDFDocument from 'pdfkit';
 import type { Face } from '../font/metrics';
+import { shaperOf } from '../font/shaper';
 import type { LaidOut, Page, PlacedLink } from '../layout/frame';
 import { PageContent } from './content';
 import { Inks } from './fonts';
+import { FormFields } from './forms';
 import { LineEnds } from './lineEnds';
 import { type DocumentFacts, metadataPacket, producer } from './metadata';
 import { destinationTree, pageLabels, writeOutline } from './navigation';
@@ -35,11 +37,15 @@ const duplexNames = {
   'short-edge': 'DuplexFlipShortEdge',
 } as const;
 
+/** What is typed into fields: narrow, since the columns of a log are. */
+const fieldFace: Face = 'narrow';
+
 class PdfWriter {
   private readonly doc: PDFKit.PDFDocument;
   private readonly store: ObjectStore;
   private readonly inks: Inks;
   private readonly tree: StructureTree;
+  private readonly forms: FormFields;
   private readonly lineEnds: LineEnds;
   private readonly pages: PageHandle[] = [];
   private readonly destinations: ReadonlySet<string>;
@@ -59,6 +65,7 @@ class PdfWriter {
     this.store = new ObjectStore(this.doc);
     this.inks = new Inks(this.store, options.fontFiles);
     this.tree = new StructureTree(laidOut.structure, laidOut.pages.length, this.store);
+    this.forms = new FormFields(this.store, () => shaperOf(options.fontFiles[fieldFace]));
     this.lineEnds = new LineEnds(laidOut);
     this.destinations = new Set(laidOut.destinations.map(({ name }) => name));
   }
@@ -67,6 +74,8 @@ class PdfWriter {
     for (const [index, page] of this.laidOut.pages.entries()) this.page(index, page);
     this.inks.finish();
     this.catalog();
+    // the form is written here, and the library would end one of its own
+    this.doc.endAcroForm = () => undefined;
     this.doc.endMetadata = () => this.metadata();
     this.doc.end();
     return this.store.file();
@@ -81,18 +90,19 @@ class PdfWriter {
       (face) => this.inks.of(face),
       (tag) => `/${this.tree.typeOf(tag)} <</MCID ${this.tree.mark(tag, handle)}>> BDC`,
     );
-    const links: string[] = [];
+    const annotations: string[] = [];
     for (const [at, item] of page.items.entries()) {
       this.tree.readAt(page.readingRanks?.[at] ?? 0);
       if (item.kind === 'text') content.text(item, this.lineEnds.needsSpace(item) ? ' ' : '');
       else if (item.kind === 'shape') content.shape(item.shape, item.tag);
-      else links.push(this.link(item, handle));
+      else if (item.kind === 'link') annotations.push(this.link(item, handle));
+      else annotations.push(this.forms.add(item, handle, this.tree));
     }
     this.doc.addContent(latin(content.finish()));
     const fonts: Record<string, unknown> = this.doc.page.fonts;
     for (const [name, { object }] of content.fonts) fonts[name] = new Raw(ref(object));
-    const annotations = links.length === 0 ? {} : { Annots: new Raw(`[${links.join(' ')}]`) };
-    Object.assign(dictionary.data, { Tabs: 'S', StructParents: index, ...annotations });
+    const annots = annotations.length === 0 ? {} : { Annots: new Raw(`[${annotations.join(' ')}]`) };
+    Object.assign(dictionary.data, { Tabs: 'S', StructParents: index, ...annots });
   }
 
   private link({ x, y, widthPt, heightPt, target, words, tag }: PlacedLink, page: PageHandle): string {
@@ -114,6 +124,8 @@ class PdfWriter {
     const { data } = this.doc._root;
     const { outline, pages, destinations } = this.laidOut;
     const duplex = this.options.duplex ? ` /Duplex /${duplexNames[this.options.duplex]}` : '';
+    const form = this.forms.catalogEntry();
+    if (form !== undefined) data.AcroForm = new Raw(form);
     data.MarkInfo = new Raw('<</Marked true>>');
     data.StructTreeRoot = new Raw(ref(this.tree.write()));
     data.PageLabels = new Raw(pageLabels(pages));

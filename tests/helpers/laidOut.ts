@@ -181,3 +181,42 @@ export const paper: LaidOut = {
     { title: 'Putting out', destination: 'two', children: [] },
   ],
 };
+
+/** The same with a line, a box to tick and several lines to fill in on its last page. Their `Form` elements stand in a table and beside it. */
+export const paperWithFields: LaidOut = {
+  ...paper,
+  structure: [
+    ...structure,
+    /* 26 */ { type: 'Form', parent: 18 },
+    /* 27 */ { type: 'Sect', parent: 0 },
+    /* 28 */ { type: 'Form', parent: 27 },
+    /* 29 */ { type: 'Form', parent: 27 },
+  ],
+  pages: paper.pages.map((each, index) =>
+    index === 2 ? { ...each, items: [...each.items, ...fields()] } : each,
+  ),
+};
+
+function fields(): readonly PlacedItem[] {
+  const at = (y: number, widthPt: number, heightPt: number) => ({ x: 72, y, widthPt, heightPt, sizePt: 10 });
+  return [
+    {
+      kind: 'field',
+      ...at(100, 200, 18),
+      field: { kind: 'line', name: 'trip-1-date', title: 'Trip 1: date' },
+      tag: 26,
+    },
+    {
+      kind: 'field',
+      ...at(130, 12, 12),
+      field: { kind: 'tick', name: 'good', title: 'Häkchen: “good”' },
+      tag: 28,
+    },
+    {
+      kind: 'field',
+      ...at(160, 300, 48),
+      field: { kind: 'lines', name: 'evening-1', title: 'What was not right' },
+      tag: 29,
+    },
+  ];
+}

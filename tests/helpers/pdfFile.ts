@@ -147,11 +147,14 @@ export class PdfFile {
   readonly objects = new Map<number, Value>();
   readonly trailer: Dict;
   readonly header: string;
+  /** The first bytes, the header among them. */
+  readonly start: string;
 
   constructor(bytes: Uint8Array) {
     const buffer = Buffer.from(bytes);
     const text = letters(buffer);
     this.header = text.slice(0, 9);
+    this.start = text.slice(0, 32);
     const start = /startxref\n(\d+)\n%%EOF\n?$/.exec(text)?.[1];
     if (start === undefined) throw new Error('the file has no end');
     const table = streamAt(buffer, text, Number(start));

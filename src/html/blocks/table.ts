@@ -5,6 +5,7 @@ import { classOf, type ShownChange, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
+import { writeField } from './field';
 
 /** A cell with more letters than this is a sentence: its column wants room. */
 const sentence = 32;
@@ -94,5 +95,6 @@ function writeCell(
     'data-label': labels[at] === '' ? undefined : labels[at],
     ...roleIf(stacks, isHead ? `${cell.head}header` : 'cell'),
   };
-  return element(isHead ? 'th' : 'td', attributes, ...before, words(cell.content, writing), ...after);
+  const content = cell.field === undefined ? words(cell.content, writing) : writeField(cell.field);
+  return element(isHead ? 'th' : 'td', attributes, ...before, content, ...after);
 }

@@ -11,6 +11,7 @@ import { classOf, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
 import type { Writing } from '../writing';
+import { writeLines } from './field';
 
 /** A heading, one level down: the title of the paper is the only `h1` of its page. */
 export function writeHeading(block: HeadingBlock, writing: Writing): Html {
@@ -58,10 +59,12 @@ export function writeDefinitions(block: DefinitionsBlock, writing: Writing): Htm
   return element('dl', { id: block.id }, ...items);
 }
 
-/** A line across, or lines to write on once the page is printed. */
-export function writeRule({ id, lines, change }: RuleBlock, writing: Writing): Html {
+/** A line across, lines to write on once the page is printed, or a field of several lines. */
+export function writeRule({ id, lines, field, change }: RuleBlock, writing: Writing): Html {
   const { look } = writing;
   const names = shownChange(change, writing).names;
+  if (field !== undefined)
+    return element('div', { id, class: classOf('filled', ...names) }, writeLines(field, lines));
   if (lines === 0) return element('hr', { id, class: classOf(...names) });
   const ruled = Array.from({ length: lines }, () => element('span', { class: 'line' }));
   return element(

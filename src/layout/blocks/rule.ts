@@ -3,6 +3,7 @@ import type { BlockOrigin, PageBreakBlock, RuleBlock } from '../../markup/block'
 import type { Look } from '../look';
 import { type Box, box, gap, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
+import { placeField } from './field';
 import { rule } from './marks';
 
 /** A page break ready for pages; the space above and below its line counts only where it does not break. */
@@ -16,13 +17,22 @@ function lineAcross(origin: BlockOrigin, { x, widthPt }: Place, { line, colours 
   return box(line.thin, [rule(x, line.thin / 2, widthPt, colours.rule, line.thin)], origin);
 }
 
-/** Makes a rule ready for pages. Lines to write on may part between two of them. */
-export function collectRule(block: RuleBlock, place: Place, { look }: Setting): Piece[] {
+/** Makes a rule ready for pages. Lines to write on may part between two of them, unless they are one field. */
+export function collectRule(block: RuleBlock, place: Place, setting: Setting): Piece[] {
+  const { look } = setting;
   const { x, widthPt } = place;
   const around = gap(look.space.block);
   if (block.lines < 1) return [around, lineAcross(block.origin, place, look), around];
   const lineY = look.space.writing - look.line.thin;
   const line = rule(x, lineY, widthPt, look.colours.rule, look.line.thin);
+  if (block.field !== undefined) {
+    const heightPt = block.lines * look.space.writing;
+    const ruled = Array.from({ length: block.lines }, (_, index) =>
+      rule(x, lineY + index * look.space.writing, widthPt, look.colours.rule, look.line.thin),
+    );
+    const field = placeField(block.field, { x, y: 0, widthPt, heightPt }, setting, place.tag, true);
+    return [gap(look.space.paragraph), box(heightPt, [...ruled, ...field], block.origin), around];
+  }
   const lines = Array.from({ length: block.lines }, () => box(look.space.writing, [line], block.origin));
   return [gap(look.space.paragraph), ...lines, around];
 }

@@ -1,7 +1,7 @@
 /** Checks of where things stand: inside the printable part of the sheet, and clear of each other. */
 import type { Diagnostic } from '../../diagnostic/diagnostic';
 import type { FontSet } from '../../font/metrics';
-import type { LaidOut, Page, PlacedItem, PlacedText } from '../frame';
+import type { LaidOut, Page, PlacedItem } from '../frame';
 import { type Bounds, shapeBounds, textBounds } from '../shape';
 
 /** How far a thing may stand out or over, in points: a hair, for lines drawn on an edge. */
@@ -39,7 +39,7 @@ function inMargin(item: PlacedItem, bounds: Bounds, { tabStrip, changeStrip }: P
   return [tabStrip, changeStrip].some((strip) => strip !== undefined && within(bounds, strip));
 }
 
-/** Runs of text that cover each other, told once a page. */
+/** Runs of text, and fields to fill in, that cover each other, told once a page. */
 export function overlaps(laidOut: LaidOut, fonts: FontSet): Diagnostic[] {
   return laidOut.pages.flatMap((page): Diagnostic[] => {
     const pair = overlappingPair(page, fonts);
@@ -48,7 +48,7 @@ export function overlaps(laidOut: LaidOut, fonts: FontSet): Diagnostic[] {
       {
         code: 'check-overlap',
         severity: 'error',
-        message: `two runs of text cover each other on page ${page.label}`,
+        message: `two things cover each other on page ${page.label}`,
         found: pair.map(named).join(' and '),
         mend: 'this is a fault of the program; please report it with the spec',
       },
@@ -56,17 +56,17 @@ export function overlaps(laidOut: LaidOut, fonts: FontSet): Diagnostic[] {
   });
 }
 
-function overlappingPair(page: Page, fonts: FontSet): readonly [PlacedText, PlacedText] | undefined {
-  const texts = page.items.filter(
-    (item): item is PlacedText => item.kind === 'text' && item.text.trim() !== '',
+function overlappingPair(page: Page, fonts: FontSet): readonly [PlacedItem, PlacedItem] | undefined {
+  const written = page.items.filter(
+    (item) => item.kind === 'field' || (item.kind === 'text' && item.text.trim() !== ''),
   );
-  const boxes = texts.map((text) => ({ text, bounds: boundsOf(text, fonts) }));
+  const boxes = written.map((item) => ({ item, bounds: boundsOf(item, fonts) }));
   boxes.sort((one, other) => one.bounds[1] - other.bounds[1]);
   let open: typeof boxes = [];
   for (const current of boxes) {
     open = open.filter(({ bounds }) => bounds[3] > current.bounds[1] + slackPt);
     const hit = open.find(({ bounds }) => overlapAcross(bounds, current.bounds));
-    if (hit !== undefined) return [hit.text, current.text];
+    if (hit !== undefined) return [hit.item, current.item];
     open.push(current);
   }
   return undefined;
@@ -78,11 +78,13 @@ function overlapAcross(one: Bounds, other: Bounds): boolean {
 
 function boundsOf(item: PlacedItem, fonts: FontSet): Bounds {
   if (item.kind === 'shape') return shapeBounds(item.shape, fonts);
-  if (item.kind === 'link') return [item.x, item.y, item.x + item.widthPt, item.y + item.heightPt];
+  if (item.kind === 'link' || item.kind === 'field')
+    return [item.x, item.y, item.x + item.widthPt, item.y + item.heightPt];
   return textBounds(item.x, item.y, item.widthPt, item.face, item.sizePt, fonts);
 }
 
 function named(item: PlacedItem): string {
   if (item.kind === 'text') return `\`${item.text.trim()}\``;
+  if (item.kind === 'field') return `the field \`${item.field.name}\``;
   return item.kind === 'link' ? `the link to \`${item.target}\`` : `a shape (${item.shape.kind})`;
 }

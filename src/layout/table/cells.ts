@@ -1,5 +1,6 @@
 /** The grid of a table: where each cell stands, its type and its padding. */
 import type { TableBlock, TableCell, TableRow } from '../../markup/block';
+import { fieldWidthPt } from '../blocks/field';
 import { extentOf } from '../inline/extent';
 import { type Cut, cutText } from '../inline/tokens';
 import { strongStyle, type TextStyle } from '../look';
@@ -95,7 +96,9 @@ function measureColumns(
     const own = cellStyle(cell, style);
     const cut = cutText(cell.content, own, setting, block.origin);
     measured.set(cell, cut);
-    const extent = extentOf(cut, own.sizePt, setting.look.fonts);
+    const words = extentOf(cut, own.sizePt, setting.look.fonts);
+    const fieldPt = cell.field === undefined ? 0 : fieldWidthPt(cell.field, own.sizePt);
+    const extent = { minPt: Math.max(words.minPt, fieldPt), maxPt: Math.max(words.maxPt, fieldPt) };
     const { left, right } = cellPadding(padding, from, cell.span, columns.length);
     const need = { minPt: extent.minPt + left + right, maxPt: extent.maxPt + left + right };
     const column = columns[from];

@@ -1,6 +1,7 @@
 /** Rows of a table, set and ready to be placed at any height. */
 import type { ChangeMark, TableBlock, TableCell, TableRow } from '../../markup/block';
 import { changeLayer } from '../blocks/change';
+import { fieldHeightPt, placeField } from '../blocks/field';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, setCut, textHeight } from '../inline/text';
 import { type Cut, cutText } from '../inline/tokens';
@@ -17,6 +18,9 @@ export interface SetRow {
   readonly opensSection: boolean;
   readonly change?: ChangeMark;
 }
+
+/** Between a field and the lines above and below its row. */
+const fieldInsetPt = 1.75;
 
 /** Where a table stands and how its cells are set. */
 export interface RowContext {
@@ -40,15 +44,23 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
     const words = cellWords(cell, style, context, own);
     const text = setCut(words, style, right - left, setting, block.origin);
     const align = cell.span === block.columns.length ? 'left' : (block.columns[from]?.align ?? 'left');
-    return { text, x: x + left, align, tag: own };
+    return { cell, text, x: x + left, widthPt: right - left, align, tag: own };
   });
-  const tallest = Math.max(grid.style.leadingPt, ...cells.map(({ text }) => textHeight(text)));
-  const items = cells.flatMap(({ text, x: cellX, align, tag: own }) => {
-    const top = grid.padY + (isHead ? tallest - textHeight(text) : 0);
-    return placeText(text, cellX, top, align, setting, own);
+  const texts = Math.max(grid.style.leadingPt, ...cells.map(({ text }) => textHeight(text)));
+  const fieldLines = Math.max(0, ...row.cells.map(({ field }) => field?.lines ?? 0));
+  const isFilledIn = fieldLines > 0;
+  const tallest = isFilledIn ? Math.max(texts, fieldHeightPt(fieldLines, setting) - 2 * grid.padY) : texts;
+  const heightPt = tallest + 2 * grid.padY;
+  const items = cells.flatMap(({ cell, text, x: cellX, widthPt, align, tag: own }) => {
+    if (cell.field !== undefined) {
+      const box = { x: cellX, y: fieldInsetPt, widthPt, heightPt: heightPt - 2 * fieldInsetPt };
+      return placeField(cell.field, box, setting, own);
+    }
+    const below = isHead ? tallest - textHeight(text) : isFilledIn ? (tallest - textHeight(text)) / 2 : 0;
+    return placeText(text, cellX, grid.padY + below, align, setting, own);
   });
   const opensSection = row.cells.length === 1 && row.cells[0]?.head !== 'none';
-  const set = { heightPt: tallest + 2 * grid.padY, items, opensSection };
+  const set = { heightPt, items, opensSection };
   return row.change === undefined ? set : { ...set, change: row.change };
 }
 

@@ -4,6 +4,7 @@ import type { ElementReader } from '../reader';
 import { readCaution } from './caution';
 import { readContents } from './contents';
 import { readDefinitions } from './definitions';
+import { readTextarea } from './field';
 import { readFigure } from './figure';
 import { readGroup } from './group';
 import { readHeading } from './heading';
@@ -34,4 +35,5 @@ export const blockReaders: Readonly<Partial<Record<Checked['form'], ElementReade
   section: readGroup,
   hr: readRule,
   'hr.page-break': readPageBreak,
+  textarea: readTextarea,
 };

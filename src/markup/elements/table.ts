@@ -2,6 +2,7 @@
 import type { TableCell, TableColumn, TableRow } from '../block';
 import type { Checked } from '../check';
 import { baseOf, type ElementReader, elementsOf, type Reader, takeParts } from '../reader';
+import { fieldIn } from './field';
 
 /** A table. Every row has as many columns as `colgroup` says or, without one, as the first row has. */
 export const readTable: ElementReader = (node, reader) => {
@@ -63,11 +64,13 @@ function readRow(row: Checked, columns: number, reader: Reader): TableRow {
 function readCell(cell: Checked, row: Checked['form'], reader: Reader): TableCell {
   const scope = cell.attributes.get('scope');
   const heads = scope === undefined ? (row === 'tr in thead' ? 'col' : 'row') : scope;
+  const field = fieldIn(cell, reader);
   return {
     content: reader.words(cell),
     span: spanOf(cell),
     head: cell.form === 'td' ? 'none' : heads === 'col' ? 'column' : 'row',
     ...(cell.attributes.has('data-counts') ? { counts: true } : {}),
+    ...(field === undefined ? {} : { field }),
   };
 }
 

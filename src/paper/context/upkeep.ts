@@ -16,7 +16,12 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
       seasons: every.seasons === undefined ? '' : String(every.seasons),
       who: words['done-by'][who],
     })),
-    inspected: upkeep.inspection.map(({ part, look, who }) => ({ part, look, who: words['done-by'][who] })),
+    inspected: upkeep.inspection.map(({ part, look, who }, index) => ({
+      number: index + 1,
+      part,
+      look,
+      who: words['done-by'][who],
+    })),
     inspection: {
       by: inspection.by,
       last: phrases.date(inspection.last),
