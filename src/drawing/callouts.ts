@@ -127,7 +127,7 @@ function labelFor(
 ): Shared {
   const lines = members.flatMap((member) =>
     (points[member]?.lines ?? []).flatMap(({ text, face }, given) =>
-      wrapLine(text, fonts[face], sizePt, room.labelWidthPt).map((piece, index) => ({
+      wrapLine(text, fonts[face], sizePt, room.labelWidthPt, room.labelWidthPt).map((piece, index) => ({
         text: piece,
         face,
         member,

@@ -75,8 +75,8 @@ interface LabelLine {
 }
 
 function labelOf({ tag, name, says }: GaugePicture, fonts: FontSet, widthPt: number): readonly LabelLine[] {
-  const head = wrapLine(tag === '' ? name : `${tag} ${name}`, fonts['narrow-bold'], sizePt, widthPt);
-  const rest = says.flatMap((line) => wrapLine(line, fonts.narrow, sizePt, widthPt));
+  const head = wrapLine(tag === '' ? name : `${tag} ${name}`, fonts['narrow-bold'], sizePt, widthPt, widthPt);
+  const rest = says.flatMap((line) => wrapLine(line, fonts.narrow, sizePt, widthPt, widthPt));
   return [
     ...head.map((line) => ({ text: line, bold: true })),
     ...rest.map((line) => ({ text: line, bold: false })),

@@ -133,7 +133,7 @@ function checkLines(
 ): readonly Shape[] {
   const labels = checks.map(({ pressure, says, due }) => ({
     y: at({ minutes: 0, pressure }).y,
-    lines: [says, ...wrapLine(due, fonts.narrow, sizePt, labelsPt - 14)],
+    lines: [says, ...wrapLine(due, fonts.narrow, sizePt, labelsPt - 14, labelsPt - 14)],
   }));
   const tops = spreadLabels(
     labels.map(({ y, lines }) => ({ middle: y, heightPt: lines.length * leadingPt })),

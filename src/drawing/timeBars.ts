@@ -68,7 +68,7 @@ export function drawTimeBars(input: TimeBarsInput, fonts: FontSet): Drawing {
   const widthPt = input.widthPt ?? 480;
   const named = input.lanes.map((lane) => ({
     ...lane,
-    lines: wrapLine(lane.name, fonts.narrow, sizePt, mostNamePt),
+    lines: wrapLine(lane.name, fonts.narrow, sizePt, mostNamePt, mostNamePt),
   }));
   const namePt = Math.max(
     ...named.flatMap(({ lines }) => lines.map((line) => fonts.narrow.widthOf(line, sizePt))),

@@ -3,23 +3,44 @@
  */
 import type { FontMetrics } from '../font/metrics';
 
-/** `line` as lines no wider than `widthPt`; a single word that is wider stays whole. */
+/**
+ * `line` as lines no wider than `widthPt`. A single word that is wider stays whole, unless it is wider than
+ * `mostWordPt`: then it is broken between letters, into pieces no wider than that.
+ */
 export function wrapLine(
   line: string,
   metrics: FontMetrics,
   sizePt: number,
   widthPt: number,
+  mostWordPt = Number.POSITIVE_INFINITY,
 ): readonly string[] {
   const lines: string[] = [];
   let current = '';
   for (const word of line.split(' ')) {
     const longer = current === '' ? word : `${current} ${word}`;
-    if (current !== '' && metrics.widthOf(longer, sizePt) > widthPt) {
-      lines.push(current);
-      current = word;
-    } else {
+    if (metrics.widthOf(longer, sizePt) <= widthPt) {
       current = longer;
+      continue;
     }
+    if (current !== '') lines.push(current);
+    const pieces = brokenWord(word, metrics, sizePt, mostWordPt);
+    lines.push(...pieces.slice(0, -1));
+    current = pieces.at(-1) ?? '';
   }
   return [...lines, current];
+}
+
+/** A word in pieces no wider than `mostPt`, each of one letter at least. */
+function brokenWord(word: string, metrics: FontMetrics, sizePt: number, mostPt: number): readonly string[] {
+  if (metrics.widthOf(word, sizePt) <= mostPt) return [word];
+  const pieces: string[] = [];
+  let piece = '';
+  for (const letter of word) {
+    if (piece !== '' && metrics.widthOf(piece + letter, sizePt) > mostPt) {
+      pieces.push(piece);
+      piece = '';
+    }
+    piece += letter;
+  }
+  return [...pieces, piece];
 }

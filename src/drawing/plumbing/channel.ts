@@ -95,29 +95,56 @@ function spanOf(net: Net, lines: Lines): readonly [number, number] {
 
 /** An order of the tracks from the top, bettered by moving one net at a time. */
 function bestOrder(nets: readonly Net[], lines: Lines): readonly Net[] {
+  const costOf = pairCosts(nets, lines);
   let order = [...nets].sort((a, b) => spanOf(a, lines)[0] - spanOf(b, lines)[0]);
-  let least = orderCost(order, lines);
+  let least = sumOver(order, costOf);
   for (let round = 0; round < 6 && least > 0; round += 1) {
     const before = least;
     for (const net of nets) {
       const others = order.filter((other) => other !== net);
-      for (let place = 0; place <= others.length; place += 1) {
-        const moved = others.toSpliced(place, 0, net);
-        const now = orderCost(moved, lines);
-        if (now < least) [least, order] = [now, moved];
-      }
+      const own = costsByPlace(net, others, costOf);
+      const rest = least - (own[order.indexOf(net)] ?? 0);
+      own.forEach((cost, place) => {
+        if (rest + cost < least) [least, order] = [rest + cost, others.toSpliced(place, 0, net)];
+      });
     }
     if (least === before) break;
   }
   return order;
 }
 
+/** What a net costs at each place among the others, from above the first to below the last. */
+function costsByPlace(net: Net, others: readonly Net[], costOf: PairCosts): readonly number[] {
+  let cost = others.reduce((sum, other) => sum + costOf(net, other), 0);
+  return [
+    cost,
+    ...others.map((other) => {
+      cost += costOf(other, net) - costOf(net, other);
+      return cost;
+    }),
+  ];
+}
+
+/** The cost of one net above another. */
+type PairCosts = (upper: Net, lower: Net) => number;
+
+/** All of them, worked out once. */
+function pairCosts(nets: readonly Net[], lines: Lines): PairCosts {
+  const known = new Map(
+    nets.map((upper) => [upper, new Map(nets.map((lower) => [lower, pairCost(upper, lower, lines)]))]),
+  );
+  return (upper, lower) => known.get(upper)?.get(lower) ?? 0;
+}
+
 function orderCost(order: readonly Net[], lines: Lines): number {
-  let cost = 0;
-  for (const [at, lower] of order.entries()) {
-    for (const upper of order.slice(0, at)) cost += pairCost(upper, lower, lines);
-  }
-  return cost;
+  return sumOver(order, (upper, lower) => pairCost(upper, lower, lines));
+}
+
+function sumOver(order: readonly Net[], costOf: PairCosts): number {
+  return order.reduce(
+    (sum, lower, at) => order.slice(0, at).reduce((part, upper) => part + costOf(upper, lower), sum),
+    0,
+  );
 }
 
 /** Uprights of one net through the level of the other; dear where both are on one line. */

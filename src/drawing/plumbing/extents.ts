@@ -67,10 +67,13 @@ export function symbolSize({ symbol }: PlumbingPart, pipes: number): readonly [n
 const headPt = 6;
 const headed: ReadonlySet<SymbolKind> = new Set(['valve', 'automatic', 'relief-valve']);
 
+/** No word of a label stays whole that is wider; those of ordinary names are half as wide. */
+const mostWordPt = 110;
+
 /** The label in lines no wider than `widthPt`, unless a word is. */
 export function labelLines({ tag, name }: PlumbingPart, fonts: FontSet, widthPt: number): readonly string[] {
   const words = tag === '' ? name : `${tag} ${name}`;
-  return wrapLine(words, fonts['narrow-bold'], labelSizePt, widthPt);
+  return wrapLine(words, fonts['narrow-bold'], labelSizePt, widthPt, mostWordPt);
 }
 
 /** Width of the label as it is set. */

@@ -133,7 +133,9 @@ function cost(
   let length = 0;
   for (const { upper, lower } of links) {
     const at = level.get(upper) ?? 0;
-    byUpper.set(at, [...(byUpper.get(at) ?? []), [index.get(upper) ?? 0, index.get(lower) ?? 0]]);
+    const pairs = byUpper.get(at) ?? [];
+    pairs.push([index.get(upper) ?? 0, index.get(lower) ?? 0]);
+    byUpper.set(at, pairs);
     length += Math.abs((share.get(upper) ?? 0) - (share.get(lower) ?? 0));
   }
   const between = turns.reduce(
@@ -147,8 +149,24 @@ function cost(
 
 function crossings(pairs: readonly (readonly [number, number])[]): number {
   let count = 0;
-  for (const [at, [a, b]] of pairs.entries()) {
-    for (const [c, d] of pairs.slice(0, at)) if ((a - c) * (b - d) < 0) count += 1;
+  const sorted = [...pairs].sort(([a, b], [c, d]) => a - c || b - d);
+  // each pair crosses those before it whose lower end is further right: seen so far, in order
+  const lowers: number[] = [];
+  for (const [, lower] of sorted) {
+    const place = placeAfter(lowers, lower);
+    count += lowers.length - place;
+    lowers.splice(place, 0, lower);
   }
   return count;
+}
+
+/** Where a number goes in a sorted list: after all that are no larger. */
+function placeAfter(sorted: readonly number[], value: number): number {
+  let [from, to] = [0, sorted.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((sorted[middle] ?? 0) <= value) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }
