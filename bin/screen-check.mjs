@@ -2,20 +2,23 @@
  * `npm run screen-check`: pages for the screen in a real browser.
  *
  * Each paper of each demo car, and two samples, is shown at 360 and 1200 px, light and dark: axe-core must find nothing, nothing may be fetched,
- * nothing may stick out at the side. A step is ticked and must still be ticked after a reload; ticks of another day are
- * told; a page without scripts must hold its words; a print repeats the heads of tables. Pictures are left in a folder.
+ * nothing may stick out at the side. A step is ticked and must still be ticked after a reload, and so with what is written
+ * into fields; ticks of another day are told; a page without scripts must hold its words; a print repeats the heads of tables. Pictures are left in a folder.
  *
  * With words, only the pages whose name has all of them: `npm run screen-check -- heron manual`.
  *
  * Needs Chromium, which is not installed by the project: `apt-get install chromium` on Debian, or name another in
  * KETTLEBOOK_BROWSER. Exit code 0 if all is good, 1 if anything is not, 2 if there is no browser.
  */
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { build as buildProgram } from './build.mjs';
+import { carFiles } from './carFiles.mjs';
 import { installIfNeeded } from './install.mjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
@@ -70,29 +73,50 @@ console.log(`Pages and pictures: ${folder}`);
 console.log(faults.length === 0 ? 'screen-check: good' : `screen-check: ${faults.length} faults`);
 process.exitCode = faults.length === 0 ? 0 : 1;
 
-/** Bundle the program with the sample papers, and write the pages into `into`. */
+/** The pages of the samples, and those of every car as the command makes them, in `into`. */
 async function writePages(into) {
+  const ofSamples = (await samplePages(into)).map(({ name, html }) => {
+    const file = join(into, `${name}.html`);
+    writeFileSync(file, html);
+    return { name, file };
+  });
+  await buildProgram();
+  const ofCars = carFiles(root).flatMap((spec) => carPages(spec, into));
+  return [...ofSamples, ...ofCars]
+    .filter(({ name }) => wanted.every((part) => name.includes(part)))
+    .map(({ name, file }) => ({ name, file, url: pathToFileURL(file).href }));
+}
+
+function carPages(spec, into) {
+  const car = basename(spec, '.yaml');
+  const make = [join(root, 'bin', 'kettlebook.mjs'), 'make', spec, '--out', into];
+  const { status, stderr } = spawnSync(process.execPath, make, { cwd: root, encoding: 'utf8' });
+  if (status !== 0) {
+    fault(car, `its papers cannot be made: ${stderr}`);
+    return [];
+  }
+  const made = readdirSync(join(into, car)).filter((file) => file.endsWith('.html'));
+  return made.map((file) => ({
+    name: `${car}-${file.slice(0, -'.html'.length)}`,
+    file: join(into, car, file),
+  }));
+}
+
+/** The sample papers, which hold one of everything, bundled with what writes pages. */
+async function samplePages(into) {
   const bundle = join(into, 'pages.cjs');
+  const entry = join(root, 'tests', 'html', 'pages.ts');
   await build({
-    entryPoints: [join(root, 'tests', 'html', 'pages.ts')],
+    entryPoints: [entry],
     outfile: bundle,
     bundle: true,
     platform: 'node',
     format: 'cjs',
     logLevel: 'error',
-    // packages that ask where they stand, for files of their own, and modules that do, for files that are not read here
-    banner: { js: "const here = require('node:url').pathToFileURL(__filename).href;" },
-    define: { 'import.meta.url': 'here' },
+    // modules that ask where they stand look for the shared files, two folders up
+    define: { 'import.meta.url': JSON.stringify(pathToFileURL(entry).href) },
   });
-  const { allPages } = createRequire(import.meta.url)(bundle);
-  const { pages: written, missing } = await allPages(root);
-  for (const why of missing) console.log(`No page, because the paper cannot be made: ${why}`);
-  const chosen = written.filter(({ name }) => wanted.every((part) => name.includes(part)));
-  return chosen.map(({ name, html }) => {
-    const file = join(into, `${name}.html`);
-    writeFileSync(file, html);
-    return { name, file, url: pathToFileURL(file).href };
-  });
+  return createRequire(import.meta.url)(bundle).samplePages();
 }
 
 async function checkPage(page) {
@@ -148,6 +172,7 @@ async function checkScreen({ name, url }, { width, height, phone }, colorScheme)
       await checkWidth(page, width, label);
       await takePictures(page, label);
       if ((await page.locator('input[data-step]').count()) > 0) await checkTicks(page, label);
+      if ((await page.locator('[data-field]').count()) > 0) await checkFields(page, label);
       const outside = asked.filter((address) => address !== url && !address.startsWith('data:'));
       expect(label, outside.length === 0, `asked for ${outside.join(', ')}`);
       expect(label, complaints.length === 0, `complained: ${complaints.join('; ')}`);
@@ -216,6 +241,40 @@ async function checkTicks(page, label) {
   await page.locator('#_ticks .clear').click();
   await page.reload();
   expect(label, !(await isTicked()), 'cleared ticks are back after a reload');
+}
+
+/** Every field is written into, and must hold that after a reload, until it is cleared. */
+async function checkFields(page, label) {
+  const fill = () =>
+    page.evaluate(() => {
+      for (const field of document.querySelectorAll('[data-field]')) {
+        if (field.type === 'checkbox') field.checked = true;
+        else field.value = `of ${field.name}`;
+        field.dispatchEvent(new Event('input', { bubbles: true }));
+      }
+    });
+  const held = () =>
+    page.evaluate(() => {
+      const fields = [...document.querySelectorAll('[data-field]')];
+      const isFull = (field) =>
+        field.type === 'checkbox' ? field.checked : field.value === `of ${field.name}`;
+      return [fields.filter(isFull).length, fields.length];
+    });
+  const expectHeld = async (all, what) => {
+    const [full, count] = await held();
+    expect(label, full === (all ? count : 0), `${what}: ${full} of ${count} fields`);
+  };
+  await fill();
+  await page.reload();
+  await expectHeld(true, 'after a reload');
+  await checkAccess(page, `${label}, filled in`);
+  await page.locator('#_fields .clear').click();
+  await expectHeld(false, 'cleared');
+  await page.locator('#_fields .back').click();
+  await expectHeld(true, 'put back');
+  await page.locator('#_fields .clear').click();
+  await page.reload();
+  await expectHeld(false, 'cleared, and after a reload');
 }
 
 /** What is kept, at once and a moment later: for whoever looks into a tick that was lost. */
