@@ -3,7 +3,7 @@
  *
  * A run goes on over values in braces and over `strong`, `em`, `a` and `br`; it ends at every other element, at
  * conditions and lists (`{{#if}}`, `{{else}}`, `{{/each}}`) and at pieces (`{{> piece}}`). Tags around the whole of a run
- * do not belong to it.
+ * do not belong to it. The `title` of an element, such as a field to fill in, is said too.
  */
 
 /** A stretch of a template. Joined, the segments are the template. */
@@ -26,11 +26,22 @@ export function segmentsIn(template: string): readonly Segment[] {
   for (const [piece] of template.matchAll(token)) {
     if (endsRun(piece)) {
       close();
-      segments.push({ words: piece, isText: false });
+      segments.push(...ofTag(piece));
     } else run.push(piece);
   }
   close();
   return segments.filter(({ words }) => words !== '');
+}
+
+/** An element that is between runs; what its `title` says is a text of its own. */
+function ofTag(piece: string): readonly Segment[] {
+  const [, before = '', title = '', after = ''] = /^(<[\s\S]* title=")([^"]+)("[\s\S]*)$/.exec(piece) ?? [];
+  if (title === '') return [{ words: piece, isText: false }];
+  return [
+    { words: before, isText: false },
+    { words: title, isText: true },
+    { words: after, isText: false },
+  ];
 }
 
 function endsRun(piece: string): boolean {

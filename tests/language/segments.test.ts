@@ -30,6 +30,13 @@ describe('the texts of a template', () => {
     ]);
   });
 
+  test('are what the title of a field says, and nothing else in its tag', () => {
+    expect(textsIn('<th>By</th><td><input name="by" title="Shown by {{who}}" size="24"></td>')).toEqual([
+      'By',
+      'Shown by {{who}}',
+    ]);
+  });
+
   test('keep a tag that stands around a part of them', () => {
     expect(textsIn('<p><strong>{{keeper}}</strong>, by day.</p>')).toEqual([
       '<strong>{{keeper}}</strong>, by day.',
@@ -40,6 +47,7 @@ describe('the texts of a template', () => {
 test('segments are the template when they are put together again, whatever it holds', () => {
   const piece = fc.constantFrom(
     ...['<p>', '</p>', '<strong>', '</strong>', '<br>', '<a href="#x{{y}}">', '</a>', '<td>', ' ', '\n'],
+    ...['<input title="a b">', '<input title="">', '<td title="{{t}}" id="u">'],
     ...['{{a}}', '{{#if a}}', '{{else}}', '{{/if}}', '{{> b c=d}}', 'word', 'two words', '<', '{', '&nbsp;'],
   );
   fc.assert(

@@ -47,7 +47,12 @@ async function made(): Promise<readonly MadePaper[]> {
   goodOf(await makePapers(german, german.papers, shop, (paper) => void list.push(paper)));
   return list;
 }
-const all = made();
+let known: ReturnType<typeof made> | undefined;
+/** The German papers, made once. */
+function all(): ReturnType<typeof made> {
+  known ??= made();
+  return known;
+}
 
 /** Words of two letters and more, small. */
 const wordsOf = (text: string) => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
@@ -87,7 +92,7 @@ describe('in German', () => {
 
   test('the files keep every clause, say that they are German, and are the same when made again', async () => {
     const again = await made();
-    for (const [index, paper] of (await all).entries()) {
+    for (const [index, paper] of (await all()).entries()) {
       expect(pdfBreaches(new PdfFile(Buffer.from(paper.bytes))), paper.name).toEqual([]);
       const { info } = await (await openPdf(paper.bytes)).getMetadata();
       expect((info as { Language?: string }).Language).toBe('de');
@@ -148,7 +153,7 @@ describe('no English is left', () => {
   });
 
   test('on paper', async () => {
-    for (const paper of await all) {
+    for (const paper of await all()) {
       const pages = await textOf(paper.bytes);
       const words = pages.flatMap((page) =>
         page.flatMap(({ text }) => wordsOf(text.replace(paper.fingerprint, ' '))),
@@ -159,7 +164,7 @@ describe('no English is left', () => {
   });
 
   test('on a screen, down to what is only read out', async () => {
-    for (const { name, screen, fingerprint } of await all) {
+    for (const { name, screen, fingerprint } of await all()) {
       const page = new TextDecoder()
         .decode(screen.bytes)
         .replaceAll(fingerprint, ' ')
