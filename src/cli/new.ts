@@ -139,19 +139,22 @@ async function askAll(
   typed: Typed,
 ): Promise<Answers> {
   const answers = new Map(before);
-  const waiting = questions.filter(({ key }) => !answers.has(key));
+  const nextOpen = (from: number) =>
+    questions.findIndex(({ key }, index) => index >= from && !answers.has(key));
+  const count = questions.length - answers.size;
   terminal.say(
-    `\n${waiting.length} questions. Type ? for what to measure and where, nothing to pass one over, ${goingBack} for the question before, ${leaving} to leave for now.`,
+    `\n${count} questions. Type ? for what to measure and where, nothing to pass one over, ${goingBack} for the question before, ${leaving} to leave for now.`,
   );
-  let at = 0;
-  for (let question = waiting[at]; question !== undefined; question = waiting[at]) {
-    terminal.say(`\n${at + 1} of ${waiting.length}`);
-    const reply = await askOne(question, terminal, typed);
+  let at = nextOpen(0);
+  for (let question = questions[at]; question !== undefined; question = questions[at]) {
+    terminal.say(`\n${at + 1} of ${questions.length}`);
+    const reply = await askOne(question, answers.get(question.key), terminal, typed);
     if (reply.kind === 'leave') break;
-    at = Math.max(0, at + (reply.kind === 'back' ? -1 : 1));
-    if (reply.kind === 'back') answers.delete(waiting[at]?.key ?? '');
-    if (reply.kind === 'answer') answers.set(question.key, reply.text);
-    if (reply.kind !== 'pass') await save({ kind, answers });
+    if (reply.kind === 'answer') {
+      answers.set(question.key, reply.text);
+      await save({ kind, answers });
+    }
+    at = reply.kind === 'back' ? Math.max(0, at - 1) : nextOpen(at + 1);
   }
   return answers;
 }
@@ -163,11 +166,17 @@ type Reply =
   | { readonly kind: 'back' }
   | { readonly kind: 'answer'; readonly text: string };
 
-/** Ask until there is an answer that can stand, or none is to be had now. */
-async function askOne(question: Question, terminal: Terminal, typed: Typed): Promise<Reply> {
+/** Ask until there is an answer that can stand, or none is to be had now; what was answered before is told, and kept. */
+async function askOne(
+  question: Question,
+  before: string | undefined,
+  terminal: Terminal,
+  typed: Typed,
+): Promise<Reply> {
   const choices = question.choices === undefined ? '' : ` (${question.choices.join(', ')})`;
+  const kept = before === undefined ? '' : `\n  So far: ${before}. Type nothing to keep it.`;
   for (;;) {
-    terminal.say(`${question.ask}${choices}`);
+    terminal.say(`${question.ask}${choices}${kept}`);
     const { value } = await typed.next();
     if (typeof value !== 'string' || value.trim() === leaving) return { kind: 'leave' };
     const text = value.trim();

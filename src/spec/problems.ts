@@ -17,7 +17,7 @@ import {
   wrongType,
 } from './fieldProblems';
 import { metaOf } from './schema/field';
-import { fieldsOf, schemaAt, visit } from './schemaWalk';
+import { fieldsOf, isRequired, schemaAt, visit } from './schemaWalk';
 import { type SpecPath, type SpecSource, showPath } from './source';
 
 type Issue = z.core.$ZodIssue;
@@ -117,10 +117,21 @@ function describe(
     case 'custom':
       return [fromFacts(field, issue.params, issue.message)];
     case 'invalid_type':
-      return [value === null ? empty(field, schema) : wrongType(field, issue.expected)];
+      return value === null ? nothingIn(field, schema) : [wrongType(field, issue.expected)];
     default:
       return [outOfBounds(field, issue)];
   }
+}
+
+/** What must be there and has nothing in it is told by what is missing in it; anything else as empty. */
+function nothingIn(field: Field, schema: z.ZodType | undefined): Diagnostic[] {
+  const needed = isRequired(schema)
+    ? fieldsOf(schema ?? z.null()).filter(([, each]) => isRequired(each))
+    : [];
+  if (needed.length === 0) return [empty(field, schema)];
+  return needed.map(([name, each]) =>
+    missing({ ...field, path: [...field.path, name], meta: metaOf(each), value: undefined }, each, []),
+  );
 }
 
 function plainPath(issue: Issue): SpecPath {

@@ -5,16 +5,18 @@ import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
 import { inEnglish } from '../helpers/english';
+import { answeredSkeletons } from '../newcar/skeletons';
 import { carFrom, goodOf, inWords, root, workshop } from '../whole/made';
 import { strangeTerms, wordsOfPaper } from '../whole/partWords';
 
 const folder = join(root, 'tests', 'fixtures', 'cars');
-const names = readdirSync(folder).map((name) => name.replace('.yaml', ''));
-const textOf = (name: string) => readFileSync(join(folder, `${name}.yaml`), 'utf8');
+const fixtures = readdirSync(folder).map(
+  (file) => [file.replace('.yaml', ''), readFileSync(join(folder, file), 'utf8')] as const,
+);
 const shop = await workshop();
 
-describe.each(names)('%s', (name) => {
-  const opened = carFrom(textOf(name));
+describe.each([...fixtures, ...answeredSkeletons()])('%s', (_, text) => {
+  const opened = carFrom(text);
 
   test('passes every check, the proof with it', async () => {
     const outcome = await opened;
@@ -36,7 +38,7 @@ describe.each(names)('%s', (name) => {
       expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
       const words = wordsOfPaper(set);
       expect(words).not.toMatch(/NaN|undefined|Infinity|\[object/);
-      expect(strangeTerms(words, ready, textOf(name))).toEqual([]);
+      expect(strangeTerms(words, ready, text)).toEqual([]);
     },
   );
 });

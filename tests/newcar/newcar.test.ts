@@ -2,23 +2,15 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { newCar } from '../../src/cli/new';
 import { judge } from '../../src/newcar/answer';
-import { readNewCar } from '../../src/newcar/questions';
 import { fillIn, questionsFor } from '../../src/newcar/skeleton';
-import { carFrom, goodOf, inWords, root } from '../whole/made';
+import { carFrom, inWords, root } from '../whole/made';
 import { replyTo } from './replies';
+import { asking, replies, skeletonOf } from './skeletons';
 
-const shared = (name: string) => readFileSync(join(root, 'shared', name), 'utf8');
-const asking = goodOf(readNewCar(shared('new-car.yaml'), 'new-car.yaml'));
-const skeletonOf = (kind: string) => shared(`skeletons/${kind}.yaml`);
 const kinds = asking.kinds.map(({ key }) => key);
-
-function replies(kind: string): Map<string, string> {
-  return new Map(
-    questionsFor(skeletonOf(kind), asking.questions).map(({ key }) => [key, replyTo(key)] as const),
-  );
-}
 
 describe.each(kinds)('%s', (kind) => {
   const skeleton = skeletonOf(kind);
@@ -81,12 +73,13 @@ test('a liquid of which nothing is blended in is left out, with all its lines', 
   expect(fillIn(skeletonOf('fire-tube-with-pilot'), asking.questions, given)).toContain('share: 05 %');
 });
 
-test('words that YAML would take for something else come back as they were typed', async () => {
+test('words that YAML would take for something else come back as they were typed', () => {
   for (const name of ['yes', 'No', '1:30', '1905', '~', 'a: b', '# x', "it's", '- y', '“q”']) {
     const given = replies('small-runabout');
     given.set('name', name);
-    const ready = goodOf(await carFrom(fillIn(skeletonOf('small-runabout'), asking.questions, given)));
-    expect(ready.car.spec.car.name).toBe(name);
+    const text = fillIn(skeletonOf('small-runabout'), asking.questions, given);
+    for (const version of ['1.1', '1.2'] as const)
+      expect(parse(text, { version })).toMatchObject({ car: { name } });
   }
 });
 
@@ -179,13 +172,16 @@ describe('at the terminal', () => {
     expect(said).toMatch(/bramble\.yaml:\d+:\d+ error\[/);
   });
 
-  test('back asks the question before again', async () => {
+  test('back asks the question before again, with what was answered, in an earlier go too', async () => {
     const upTo = keys.indexOf('width');
     await type(`${runabout}`, ...keys.slice(0, upTo).map(replyTo), 'back', '8 ft', '4 ft', 'leave');
     const text = readFileSync(file, 'utf8');
     expect(text).toContain('  length: 8 ft');
     expect(text).toContain('  width: 4 ft');
-    await type('back', '4 ft 1 in', 'leave');
+    const { said } = await type('back', 'back', '', '4 ft 1 in', 'leave');
+    expect(said).toContain('So far: 4 ft. Type nothing to keep it.');
+    expect(said).toContain('So far: 8 ft. Type nothing to keep it.');
+    expect(readFileSync(file, 'utf8')).toContain('  length: 8 ft');
     expect(readFileSync(file, 'utf8')).toContain('  wheelbase: 4 ft 1 in');
   });
 

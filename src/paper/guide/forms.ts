@@ -132,6 +132,7 @@ export const subjectsForm = z.strictObject({
   subjects: list(
     z.strictObject({
       subject: text('What is looked up.'),
+      when,
       at: list(
         z.union([
           z.strictObject({ procedure: key.meta({ description: 'Key of a procedure.' }) }),
