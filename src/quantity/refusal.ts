@@ -77,6 +77,10 @@ function mendWords(dimension: Dimension, fault: Fault): string {
 }
 
 function nonsenseWords(found: string, examples: readonly string[]): string {
+  const guess = /^(?:ca|circa|c|approx|approximately|abt|roughly|around|some|~|≈)\.?\s*(?=\d)/i.exec(
+    found,
+  )?.[0];
+  if (guess !== undefined) return `write \`about ${found.slice(guess.length)}\``;
   if (/\d,\d{1,2}(?!\d)/.test(found))
     return 'write decimals with a point; a comma stands only between thousands, as in `12,500`';
   if (/\d\s*(?:e[+-]?\d|\*|x\s*10)/i.test(found)) return 'write the number out in full, such as `12,500`';

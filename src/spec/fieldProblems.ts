@@ -214,8 +214,16 @@ export function outOfBounds({ path, meta, value, source }: Field, issue: z.core.
     message: `\`${showPath(path)}\` is not as it should be`,
     found: shown(source.written(path), value),
     expected: `${bounds(issue)}${sample}`,
-    mend: meta.description === undefined ? 'correct the value' : `give: ${asClause(meta.description)}`,
+    mend: boundsMend(issue, meta, value),
   };
+}
+
+function boundsMend(issue: z.core.$ZodIssue, { description }: Field['meta'], value: unknown): string {
+  if (issue.code === 'invalid_format' && issue.format === 'date')
+    return /^\d{4}-\d{2}-\d{2}$/.test(String(value))
+      ? 'write a day that is in the calendar'
+      : 'write the year first, then month and day, each of two figures, with hyphens between';
+  return description === undefined ? 'correct the value' : `give: ${asClause(description)}`;
 }
 
 function bounds(issue: z.core.$ZodIssue): string {

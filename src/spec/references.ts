@@ -16,6 +16,8 @@ interface Known {
   readonly kinds: ReadonlyMap<string, ReadonlySet<PartKind>>;
   /** Kinds whose section is missing or cannot be read: their names cannot be told from misspelt ones. */
   readonly unsure: ReadonlySet<PartKind>;
+  /** Keys by the names, and the tags, that the papers print. */
+  readonly called: ReadonlyMap<string, string>;
   /** Keys found in sections that the spec does not know; they may be anything. */
   readonly astray: ReadonlySet<string>;
 }
@@ -31,7 +33,7 @@ export function checkReferences(source: SpecSource, libraryLiquids: readonly str
     const is = known.kinds.get(value);
     if (is === undefined) {
       if (known.astray.has(value) || wanted.some((kind) => known.unsure.has(kind))) return;
-      problems.push(unknownName(value, wanted, able(wanted), path, source));
+      problems.push(unknownName(value, wanted, { names: able(wanted), called: known.called }, path, source));
     } else if (!wanted.some((kind) => is.has(kind))) {
       problems.push(wrongPart(value, [...is], wanted, able(wanted), path, source));
     }
@@ -42,11 +44,20 @@ export function checkReferences(source: SpecSource, libraryLiquids: readonly str
 function whatIsKnown(data: unknown, libraryLiquids: readonly string[]): Known {
   const kinds = new Map<string, Set<PartKind>>();
   const add = (id: string, kind: PartKind) => kinds.set(id, (kinds.get(id) ?? new Set()).add(kind));
-  for (const thing of namedThings(data)) add(thing.id, thing.kind);
+  const called = new Map<string, string>();
+  for (const { id, kind, name, tag } of namedThings(data)) {
+    add(id, kind);
+    for (const words of [name, tag]) if (words !== undefined) called.set(asKey(words), id);
+  }
   for (const id of outsideNames) add(id, 'outside');
   for (const id of contentNames) add(id, 'content');
   for (const id of libraryLiquids) add(id, 'liquid');
-  return { kinds, ...doubts(isMapping(data) ? data : {}) };
+  return { kinds, called, ...doubts(isMapping(data) ? data : {}) };
+}
+
+/** A printed name as somebody would write it for a key. */
+function asKey(words: string): string {
+  return words.toLowerCase().replace(/[\s-]+/g, '-');
 }
 
 /** Which kinds cannot be told, because their section is misspelt, missing or of another form. */
@@ -82,23 +93,41 @@ function ableIn(known: Known): (wanted: readonly PartKind[]) => readonly string[
 function unknownName(
   value: string,
   wanted: readonly PartKind[],
-  names: readonly string[],
+  { names, called }: { readonly names: readonly string[]; readonly called: Known['called'] },
   path: SpecPath,
   source: SpecSource,
 ): Diagnostic {
-  const near = nearest(value, names);
-  return {
+  const facts = {
     code: 'spec-unknown-name',
     severity: 'error',
     at: source.spotOfValue(path),
-    message: `nothing in the spec is called \`${value}\``,
     found: `\`${value}\``,
+  } as const;
+  const printed = called.get(asKey(value));
+  if (printed !== undefined && names.includes(printed))
+    return {
+      ...facts,
+      message: `\`${value}\` is what the papers call \`${printed}\`, and not its key`,
+      expected: `\`${printed}\``,
+      mend: `write \`${printed}\``,
+    };
+  const near = nearest(value, names);
+  return {
+    ...facts,
+    message: `nothing in the spec is called \`${value}\``,
     expected: near === undefined ? oneOfKinds(wanted) : `\`${near}\``,
     mend:
       near === undefined
-        ? `add \`${value}\`, or name one that is there: ${few(names)}`
+        ? `${adding(value, wanted)}, or name one that is there: ${few(names)}`
         : `write \`${near}\`, or add \`${value}\``,
   };
+}
+
+/** What adds a name. Liquids come with the program, so that it is not plain where another would stand. */
+function adding(value: string, wanted: readonly PartKind[]): string {
+  return wanted.includes('liquid')
+    ? `describe \`${value}\` under \`liquids\` if it is a liquid (burners of solid fuel are not known here)`
+    : `add \`${value}\``;
 }
 
 function wrongPart(

@@ -111,6 +111,7 @@ describe('what is refused, and what the keeper is told', () => {
     ['9 furlongs', 'volume', ['`furlongs` is not a unit']],
     ['2,5 L', 'volume', ['decimals with a point']],
     ['1e3 L', 'volume', ['in full']],
+    ['ca. 4 L', 'volume', ['about 4 L']],
     ['3-4 L', 'volume', ['not a range']],
     ['3 to 4 L', 'volume', ['not a range']],
     ['', 'volume', ['25 US gal']],

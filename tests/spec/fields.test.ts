@@ -771,7 +771,7 @@ describe('bounds', () => {
         \`issue.date\` is not as it should be
         found: \`2026-02-30\`
         expected: a date as year-month-day, such as \`2026-03-14\`
-        mend: give: the day of the issue"
+        mend: write a day that is in the calendar"
     `);
   });
 
@@ -781,7 +781,7 @@ describe('bounds', () => {
         \`issue.date\` is not as it should be
         found: \`14.3.2026\`
         expected: a date as year-month-day, such as \`2026-03-14\`
-        mend: give: the day of the issue"
+        mend: write the year first, then month and day, each of two figures, with hyphens between"
     `);
   });
 

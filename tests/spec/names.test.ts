@@ -203,6 +203,23 @@ describe('keys, names and tags used twice', () => {
   });
 });
 
+test('the name that the papers print is told from the key', () => {
+  expect(told(spoiled(['drips: [drip-cock]', 'drips: [Drip cock]'])).replace(/^.*\n/, '')).toBe(
+    [
+      '  `Drip cock` is what the papers call `drip-cock`, and not its key',
+      '  found: `Drip cock`',
+      '  expected: `drip-cock`',
+      '  mend: write `drip-cock`',
+    ].join('\n'),
+  );
+});
+
+test('a fuel that is no liquid is told what this program knows', () => {
+  expect(told(spoiled(['liquid: kerosene', 'liquid: coal']))).toMatch(
+    /mend: describe `coal` under `liquids` if it is a liquid \(burners of solid fuel are not known here\), or name/,
+  );
+});
+
 describe('names while other things are wrong', () => {
   test('a name is looked for although a field cannot be read', () => {
     expect(

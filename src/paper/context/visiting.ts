@@ -28,10 +28,13 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
   const chosen = (ids: readonly string[]) =>
     ids.flatMap((id) => procedures.filter((procedure) => procedure.id === id));
   return {
-    driven: handledFromSeat(
-      world,
-      ({ kind, id }) => kind === 'control' || kind === 'lock' || driving.includes(id),
-    ),
+    driven: [
+      ...handledFromSeat(
+        world,
+        ({ kind, id }) => kind === 'control' || kind === 'lock' || driving.includes(id),
+      ),
+      ...handledFromSeat(world, ({ drive }) => drive === 'hand'),
+    ],
     valves: handledFromSeat(world, ({ kind, id }) => kind === 'valve' && !driving.includes(id)),
     // the level is told wherever it is read: nobody drives without it
     gauges: handledFromSeat(

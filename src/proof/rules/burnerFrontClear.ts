@@ -9,7 +9,7 @@ export const burnerFrontClear: Rule = {
   group: 'people',
   title: 'nobody is in front of the burner when main fuel is let on',
   reason: 'a late or wet light throws flame out of the burner’s front',
-  mend: 'call the burner front clear, and hear the answer, right before main fuel is let on; work the valve from the seat',
+  mend: 'call the burner front clear, and hear the answer, right before main fuel is let on; work the valve from the seat, or give it a place of its own in the spec if it is reached from beside the burner',
   asks: ['burner-front-clear'],
   appliesTo: everyCar,
   atStep: ({ model, before, after, newlyFedMains }) => {
