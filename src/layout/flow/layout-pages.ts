@@ -17,6 +17,7 @@ import {
   type PageChanges,
   refuseNarrowMargin,
 } from '../pages/change-bars';
+import { paginateChapters } from '../pages/chapters';
 import { outlineOf } from '../pages/outline';
 import { paginate } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
@@ -51,7 +52,10 @@ function layoutOnce(blocks: readonly Block[], options: FlowOptions, open: Settin
   const { problems, labels, structure, survey: found } = open;
   const body = bodyBox(options, open, blocks);
   const setting = { ...open, roomPt: body.heightPt };
-  const boxes = paginate(collectChapters(blocks, body.widthPt, setting), setting);
+  const chapters = collectChapters(blocks, body.widthPt, setting);
+  const boxes = setting.chaptersOnNewPage
+    ? paginateChapters(chapters, setting)
+    : paginate(chapters.flat(), setting);
   const destinations = destinationsOf(boxes, body.top);
   const changes = boxes.map(changesOn);
   if (changes.some(anyChange)) refuseNarrowMargin(options, body.running.origin, problems);
@@ -65,12 +69,12 @@ function layoutOnce(blocks: readonly Block[], options: FlowOptions, open: Settin
 }
 
 /** Each level 1 heading opens a section of the structure tree. */
-function collectChapters(blocks: readonly Block[], widthPt: number, setting: Setting): Piece[] {
+function collectChapters(blocks: readonly Block[], widthPt: number, setting: Setting): Piece[][] {
   const place = { x: 0, widthPt, tag: 0, depth: 0, keptAbovePt: 0 };
-  return chaptersOf(blocks).flatMap((chapter) => {
+  return chaptersOf(blocks).map((chapter) => {
     const opens = chapter[0]?.kind === 'heading' && chapter[0].level === 1;
     const tag = opens ? setting.structure.add('Sect', 0) : 0;
-    return collectBlocks(chapter, { ...place, tag }, setting);
+    return [...collectBlocks(chapter, { ...place, tag }, setting)];
   });
 }
 

@@ -161,7 +161,7 @@ describe('layoutCard', () => {
     const triangles = structure.filter(({ type }) => type === 'Figure');
     expect(triangles).toHaveLength(12 - said.reduce((sum, count) => sum + count, 0));
     for (const { alt, box } of triangles) {
-      expect(alt).toBe('DANGER Vapor lit late goes off like a shot. (said above on this face)');
+      expect(alt).toBe('DANGER Vapor lit late goes off like a shot. (said above)');
       expect(box).toBeDefined();
     }
   });

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { paginateChapters } from '../../../src/layout/pages/chapters';
+import { box, gap, type Piece } from '../../../src/layout/pieces';
+import { origin } from '../../helpers/blocks';
+import { squareSetting } from '../../helpers/setting';
+
+/** `count` boxes 20 pt tall, `gapPt` apart; a page holds 200 pt. */
+function chapter(count: number, gapPt: number): Piece[] {
+  return Array.from({ length: count }, () => [box(20, [], origin()), gap(gapPt)]).flat();
+}
+
+/** How many boxes stand on each page, and where the second of each stands. */
+function pagesOf(...chapters: readonly Piece[][]) {
+  const pages = paginateChapters(chapters, squareSetting(200));
+  return { counts: pages.map((page) => page.length), second: pages.map((page) => page[1]?.y) };
+}
+
+describe('chapters on new pages', () => {
+  it('begin each on a page of its own', () => {
+    expect(pagesOf(chapter(3, 10), chapter(2, 10)).counts).toEqual([3, 2]);
+  });
+
+  it('are set closer, as little as it takes, where that saves a last page that holds little', () => {
+    // seven boxes and six gaps are 200 pt; an eighth needs gaps of 40/7 pt, of 6 pt at the most of 10
+    expect(pagesOf(chapter(7, 10))).toEqual({ counts: [7], second: [30] });
+    expect(pagesOf(chapter(8, 8))).toEqual({ counts: [8], second: [20 + 0.7 * 8] });
+    expect(pagesOf(chapter(8, 6))).toEqual({ counts: [8], second: [20 + 0.9 * 6] });
+  });
+
+  it('keep their spaces where closing them up saves nothing, or where the last page holds more than a little', () => {
+    expect(pagesOf(chapter(8, 10))).toEqual({ counts: [7, 1], second: [30, undefined] });
+    // the last three boxes would fit if the gaps were halved
+    expect(pagesOf(chapter(10, 9))).toEqual({ counts: [7, 3], second: [29, 29] });
+  });
+
+  it('do not close up their neighbours', () => {
+    expect(pagesOf(chapter(8, 6), chapter(7, 10))).toEqual({ counts: [8, 7], second: [25.4, 30] });
+  });
+
+  it('are one page if there is nothing in them', () => {
+    expect(pagesOf().counts).toEqual([0]);
+    expect(pagesOf([{ kind: 'break' }], chapter(1, 10)).counts).toEqual([1]);
+  });
+});
