@@ -88,7 +88,8 @@ export interface Paper {
   leastPt(world: World): Readonly<Record<Face, number>>;
   /**
    * The edge its sheets are turned on, where it is to be printed on both sides; `none` where nothing may stand on their
-   * backs; left out, that is the printer's choice.
+   * backs. Undefined, that is the printer's choice. A paper that leaves it out is one of faces: two of them that fill
+   * sheets of the printer are front and back.
    */
   turning?(world: World): Turning | 'none' | undefined;
   /** Lay the blocks out. */
@@ -197,11 +198,12 @@ export async function makePaper(
     creationDate: new Date(`${spec.issue.date}T00:00:00Z`),
     fontFiles: world.fontFiles,
   };
-  const edge = paper.turning?.(world);
+  const together = onSheets(laidOut, world);
+  const faces = together === undefined ? facesTurn(laidOut) : undefined;
+  const edge = paper.turning === undefined ? faces : paper.turning(world);
   const bytes = await writePdf(laidOut, edge === undefined ? facts : { ...facts, duplex: edge });
   const made = { ...set.value, bytes, ...(edge === undefined ? {} : { turning: edge }) };
   const screen = { fileName: `${paper.name}.html`, bytes: utf8ToBytes(screenPage(set.value, world)) };
-  const together = onSheets(laidOut, world);
   const [side] = together?.pages ?? [];
   if (together === undefined || side === undefined) return good({ ...made, screen }, set.remarks);
   const turning = bookwise(side);
@@ -212,6 +214,11 @@ export async function makePaper(
     turning,
   };
   return good({ ...made, screen, sheets }, set.remarks);
+}
+
+/** The edge on which a sheet is turned that has a face on each side; nothing for a single face. */
+function facesTurn({ pages: [front, back] }: LaidOut): Turning | undefined {
+  return front === undefined || back === undefined ? undefined : bookwise(front);
 }
 
 /** The same blocks as a page for a screen. */

@@ -18,7 +18,9 @@ describe('make', () => {
     writeFileSync(spec, good);
     const { code, said } = await run('make', spec, '--paper', 'range-table', '--out', folder);
     expect(code).toBe(0);
-    expect(said).toMatch(/Fuel and water range\s+\d+\s+letter, 8.5 × 11 in\s+.*range-table\.pdf/);
+    expect(said).toMatch(
+      /Fuel and water range\s+\d+\s+letter, 8.5 × 11 in, turned on the long edge\s+.*range-table\.pdf/,
+    );
     expect(readdirSync(join(folder, 'thimble'))).toEqual(['range-table.html', 'range-table.pdf']);
   });
 

@@ -1,7 +1,7 @@
 /** What is measured with, read back from the finished file and measured. */
 import { describe, expect, test } from 'vitest';
 import { makePapers } from '../../src/kettlebook';
-import { Name, PdfFile } from '../helpers/pdfFile';
+import { PdfFile } from '../helpers/pdfFile';
 import { linesOf } from '../helpers/pdfLines';
 import { type FoundText, textOf } from '../helpers/pdfText';
 import { demo, demoNames, goodOf, workshop } from './made';
@@ -265,21 +265,5 @@ describe.each(demoNames)('the tags of %s', (name) => {
       );
       expect(mm(Math.max(...above.map(({ from }) => from[0])) - spine.from[0])).toBeCloseTo(100, 3);
     }
-  });
-});
-
-/** Papers on which a length is true, and the edge they ask to be turned on. */
-const measured = [
-  ['dipsticks', 'Simplex'],
-  ['valve-tags', 'Simplex'],
-] as const;
-
-describe.each(demoNames)('the files of %s ask the printer', (name) => {
-  test.each(measured)('%s: no scaling, %s', async (paper, duplex) => {
-    const file = new PdfFile(await bytesOf(name, paper));
-    const wishes = file.dict(file.catalog.ViewerPreferences);
-    expect(wishes.PrintScaling).toEqual(new Name('None'));
-    expect(wishes.Duplex).toEqual(new Name(duplex));
-    expect(wishes.PickTrayByPDFSize).toBe(true);
   });
 });
