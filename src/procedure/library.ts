@@ -59,7 +59,7 @@ export function readLibrary(files: ReadonlyMap<string, string>, language: Langua
   if (!cautionFile.ok || problems.length > 0) return bad(problems);
 
   const library: Library = {
-    procedures: [...procedures].sort((a, b) => phases.indexOf(a.form.phase) - phases.indexOf(b.form.phase)),
+    procedures: inOrderOfDay(procedures),
     cautions: new Map(
       Object.entries(cautionFile.value.form.cautions).map(([id, form]) => [
         id,
@@ -74,6 +74,15 @@ export function readLibrary(files: ReadonlyMap<string, string>, language: Langua
   };
   const found = checkLibrary(library);
   return hasErrors(found) ? bad(found) : good(library, found);
+}
+
+/** By phase; in one phase what comes after another stands behind it, the rest as in the files. */
+function inOrderOfDay(procedures: readonly Placed<ProcedureForm>[]): readonly Placed<ProcedureForm>[] {
+  const comesAfter = ({ form: one }: Placed<ProcedureForm>) =>
+    procedures.some(({ form }) => form.phase === one.phase && one.after.includes(form.id)) ? 1 : 0;
+  return [...procedures].sort(
+    (a, b) => phases.indexOf(a.form.phase) - phases.indexOf(b.form.phase) || comesAfter(a) - comesAfter(b),
+  );
 }
 
 function readNamed<T extends z.ZodType>(

@@ -23,12 +23,13 @@ const words = (blocks: readonly Block[]) =>
   });
 
 describe.each(demoNames)('the card for the dark of %s', (name) => {
-  test('has every seated act of the way out, in its order, numbered on', async () => {
+  test('has every act of the way out, those from the seat first, each in its order, numbered on', async () => {
     const ready = await demo(name);
     const { blocks } = goodOf(setOnePaper(ready, dark, shop));
     const wayOut = ready.procedures.find(({ id }) => id === 'shut-everything');
     if (wayOut === undefined) throw new Error('no way out');
-    const acts = seatedSteps(ready.car, wayOut);
+    const seated = seatedSteps(ready.car, wayOut);
+    const acts = [...seated, ...wayOut.steps.filter((step) => !seated.includes(step))];
     const lists = blocks.filter((block) => block.kind === 'steps');
     const printed = lists.flatMap(({ start, items }) =>
       items.map(({ action }, index) => ({
@@ -55,7 +56,7 @@ describe.each(demoNames)('the card for the dark of %s', (name) => {
         expect(item.face).toBe('narrow-bold');
         expect(contrast(item.colour, '#000000')).toBeGreaterThanOrEqual(7);
       }
-    expect(laidOut.pages.length).toBeLessThanOrEqual(4);
+    expect(laidOut.pages.length).toBeLessThanOrEqual(5);
   });
 
   test('is dark behind everything, up to an edge that laminates', async () => {

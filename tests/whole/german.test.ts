@@ -20,7 +20,7 @@ import { segmentsIn } from '../../src/language/segments';
 import { checkLaidOut } from '../../src/layout/check';
 import { themeInWords } from '../../src/layout/theme';
 import type { Block } from '../../src/markup/block';
-import { fillPaper, type MadePaper, type Paper, type SetPaper } from '../../src/paper/paper';
+import type { MadePaper, Paper } from '../../src/paper/paper';
 import type { EntryForm } from '../../src/procedure/libraryForm';
 import { quantity } from '../../src/quantity/quantity';
 import { languageFiles } from '../helpers/english';
@@ -54,14 +54,6 @@ function all(): ReturnType<typeof made> {
   return known;
 }
 
-const sets = new Map<string, SetPaper>();
-/** A German paper up to its pages, set once. */
-function inGerman(paper: Paper): SetPaper {
-  const set = sets.get(paper.name) ?? goodOf(setOnePaper(german, paper, shop));
-  sets.set(paper.name, set);
-  return set;
-}
-
 /** Words of two letters and more, small. */
 const wordsOf = (text: string) => text.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
 
@@ -84,7 +76,7 @@ test('the dash cards and the page for a visiting driver are whole in German, and
 
 describe('in German', () => {
   test.each(papers)('%s: everything in order, inside, legible', (_, paper) => {
-    const set = inGerman(paper);
+    const set = goodOf(setOnePaper(german, paper, shop));
     const theme = themeInWords(shop.theme, furniture);
     const options = { fonts: shop.fonts, theme, leastPt: paper.leastPt(worldOf(german, shop)) };
     expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
@@ -94,8 +86,8 @@ describe('in German', () => {
   test.each(papers)('%s says what it says in English, block for block and step for step', (name, paper) => {
     const plain = english.papers.find((each) => each.name === name);
     if (plain === undefined) throw new Error(`there is no ${name}`);
-    const inEnglish = goodOf(fillPaper(plain, worldOf(english, shop)));
-    expect(shapeOf(inGerman(paper).blocks)).toEqual(shapeOf(inEnglish.blocks));
+    const [de, en] = [setOnePaper(german, paper, shop), setOnePaper(english, plain, shop)];
+    expect(shapeOf(goodOf(de).blocks)).toEqual(shapeOf(goodOf(en).blocks));
   });
 
   test('the files keep every clause, say that they are German, and are the same when made again', async () => {
@@ -310,8 +302,8 @@ describe('what German does not say', () => {
     const spoilt = goodOf(openWorkshop({ ...files, texts }));
     const ready = goodOf(readCar({ file: 'fingerhut.yaml', text: spec, beside: new Map() }, spoilt));
     const refused = ready.papers.flatMap((paper) => {
-      const filled = fillPaper(paper, worldOf(ready, spoilt));
-      return filled.ok ? [] : filled.problems.map(({ code, found }) => `${paper.name} ${code} ${found}`);
+      const set = setOnePaper(ready, paper, spoilt);
+      return set.ok ? [] : set.problems.map(({ code, found }) => `${paper.name} ${code} ${found}`);
     });
     expect(refused.length).toBeGreaterThan(0);
     expect(refused.length).toBeLessThan(ready.papers.length);

@@ -3,6 +3,8 @@ import type { Car } from '../../car/car';
 import type { Step } from '../../procedure/procedure';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
+import { cardSteps } from './procedures';
+import { criticalKeys } from './proof';
 
 /** One line of the card. */
 export interface BurnerFrontStep {
@@ -16,23 +18,46 @@ export interface BurnerFrontStep {
 const known: ReadonlySet<Step['action']> = new Set(['open', 'crack', 'shut', 'call', 'set', 'release']);
 
 /** The card of the helper. */
-export function burnerFrontContext({ car, guide, procedures }: World): Readonly<Record<string, unknown>> {
+export function burnerFrontContext({
+  car,
+  guide,
+  procedures,
+  proof,
+}: World): Readonly<Record<string, unknown>> {
   const card = guide.crew['burner-front'];
   const places = burnerPlaces(car);
+  const critical = criticalKeys({ proof });
   return {
     stand: card.stand.map(({ say, sign }) => ({ say, sign: sign ?? '' })),
     signed: card.stand.filter(({ sign }) => sign !== undefined),
     stopAt: card['stop-at'],
     procedures: procedures
       .filter(({ phase }) => card.phases.includes(phase))
-      .map(({ title, good, steps }) => ({
-        title,
-        good,
-        steps: steps
-          .filter((step) => atBurner(step, places) || step.place === undefined || known.has(step.action))
-          .map((step) => lineOf(step, car, places)),
+      .map((procedure) => ({
+        title: procedure.title,
+        good: procedure.good,
+        runs: inRuns(
+          cardSteps(procedure, critical).flatMap((step, index) =>
+            atBurner(step, places) || step.place === undefined || known.has(step.action)
+              ? [{ number: index + 1, line: lineOf(step, car, places) }]
+              : [],
+          ),
+        ),
       })),
   };
+}
+
+/** Steps that follow each other on the driver's card, numbered as there, so that both call a step by one number. */
+function inRuns(
+  steps: readonly { readonly number: number; readonly line: BurnerFrontStep }[],
+): readonly { readonly start: number; readonly steps: readonly BurnerFrontStep[] }[] {
+  const runs: { start: number; steps: BurnerFrontStep[] }[] = [];
+  for (const { number, line } of steps) {
+    const last = runs.at(-1);
+    if (last !== undefined && last.start + last.steps.length === number) last.steps.push(line);
+    else runs.push({ start: number, steps: [line] });
+  }
+  return runs;
 }
 
 /** Where burners and vaporizers are. */

@@ -24,20 +24,23 @@ export function darkContext(world: World): Readonly<Record<string, unknown>> {
   const { car, guide, procedures } = world;
   const { shut, find, look } = guide.crew.dark;
   const wayOut = procedures.find(({ id }) => id === shut);
+  const seated = wayOut === undefined ? [] : seatedSteps(car, wayOut);
+  const rest = wayOut === undefined ? [] : wayOut.steps.filter((step) => !seated.includes(step));
   return {
-    places: wayOut === undefined ? [] : byPlace(seatedSteps(car, wayOut), world),
+    places: byPlace(seated, world),
+    rest: byPlace(rest, world, seated.length + 1),
     find,
     look,
   };
 }
 
-function byPlace(steps: readonly Step[], world: World): readonly DarkPlace[] {
+function byPlace(steps: readonly Step[], world: World, first = 1): readonly DarkPlace[] {
   const places: { place: string; start: number; steps: DarkStep[] }[] = [];
   for (const [index, step] of steps.entries()) {
     const place = world.car.places.get(step.place ?? '')?.name ?? '';
     const last = places.at(-1);
     if (last === undefined || last.place !== place)
-      places.push({ place, start: index + 1, steps: [stepOf(step, world)] });
+      places.push({ place, start: first + index, steps: [stepOf(step, world)] });
     else last.steps.push(stepOf(step, world));
   }
   return places;

@@ -47,7 +47,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       mostSpeed: phrases.both(car.spec.running['most-speed'], { rounding: 'down' }),
       working: phrases.both(car.spec.boiler['working-pressure']),
       fuels: Object.values(car.spec.fuels).map(({ name }) => name),
-      length: phrases.paced(car.spec.car.length),
+      length: phrases.both(car.spec.car.length),
     },
   };
 }

@@ -11,6 +11,8 @@ export interface StepContext {
   readonly remark: readonly Piece[];
   /** The place where it is done, by name; empty if it is done nowhere in particular. */
   readonly place: string;
+  /** The same if a valve, pump or other part is worked there that a driver does not reach from the seat. */
+  readonly away: string;
   readonly helper: boolean;
   readonly cautions: readonly CautionContext[];
   readonly critical: boolean;
@@ -57,7 +59,7 @@ export function proceduresContext(
       procedure,
       { car, critical },
       { kind: 'whole-once', said: inChapter },
-      () => true,
+      procedure.steps,
     );
   });
 }
@@ -68,12 +70,12 @@ export function cardProcedure(
   car: Car,
   critical: ReadonlySet<string>,
 ): ProcedureContext {
-  return procedureContext(
-    procedure,
-    { car, critical },
-    { kind: 'brief' },
-    (step) => step.onCard || critical.has(`${procedure.id} ${step.id}`),
-  );
+  return procedureContext(procedure, { car, critical }, { kind: 'brief' }, cardSteps(procedure, critical));
+}
+
+/** The steps of a procedure that stand on its card, in their order. */
+export function cardSteps({ id, steps }: Procedure, critical: ReadonlySet<string>): readonly Step[] {
+  return steps.filter((step) => step.onCard || critical.has(`${id} ${step.id}`));
 }
 
 /** How cautions are said: in one line each, or whole unless they have been said already. */
@@ -89,7 +91,7 @@ function procedureContext(
   procedure: Procedure,
   known: Known,
   saying: Saying,
-  wanted: (step: Step) => boolean,
+  wanted: readonly Step[],
 ): ProcedureContext {
   const { id, title, phase, purpose, good, wrong, seen, never, cautions, changes } = procedure;
   return {
@@ -103,7 +105,7 @@ function procedureContext(
     never,
     cautions: cautions.map((caution) => ({ ...caution, brief: saying.kind === 'brief' })),
     changes,
-    steps: stepContexts(procedure.steps.filter(wanted), id, known, cautions, saying),
+    steps: stepContexts(wanted, id, known, cautions, saying),
   };
 }
 
@@ -138,12 +140,14 @@ function stepContext(
 ): StepContext {
   const part = step.part === undefined ? undefined : car.parts.get(step.part);
   const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
+  const place = car.places.get(step.place ?? '');
   return {
     id: step.id,
     say: withNamesStrong(step.say, names),
     result: withNamesStrong(step.result, []),
     remark: withNamesStrong(step.remark, []),
-    place: step.place === undefined ? '' : (car.places.get(step.place)?.name ?? ''),
+    place: place?.name ?? '',
+    away: part?.place === undefined || place === undefined || place.reach === 'seated' ? '' : place.name,
     helper: step.who === 'helper',
     cautions,
     critical: critical.has(`${procedure} ${step.id}`),

@@ -10,6 +10,9 @@ import { asCard } from '../ways';
 /** More faces than a keeper will turn over while driving; a card that needs more is refused. */
 const mostFaces = 40;
 
+/** A card of so many procedures begins with a list of them and their faces. */
+const leastListed = 4;
+
 /** The paper for one card of the plans. */
 export function dashCard(plan: CardPlan): Paper {
   return {
@@ -17,16 +20,21 @@ export function dashCard(plan: CardPlan): Paper {
     title: plan.title,
     what: plan.what,
     template: 'card',
-    context: ({ car, phrases, procedures, proof }) => ({
-      car: identityContext(car.spec, phrases),
-      card: {
-        title: plan.title,
-        procedures: procedures
-          .filter((procedure) => standsOn(plan, procedure))
-          .map((procedure) => cardProcedure(procedure, car, criticalKeys({ proof })))
-          .filter(({ steps }) => steps.length > 0),
-      },
-    }),
+    context: ({ car, phrases, procedures, proof }) => {
+      const on = procedures
+        .filter((procedure) => standsOn(plan, procedure))
+        .map((procedure) => cardProcedure(procedure, car, criticalKeys({ proof })))
+        .filter(({ steps }) => steps.length > 0);
+      return {
+        car: identityContext(car.spec, phrases),
+        card: {
+          title: plan.title,
+          listed: on.length >= leastListed,
+          marked: on.some(({ steps }) => steps.some(({ critical }) => critical)),
+          procedures: on,
+        },
+      };
+    },
     drawings: () => [],
     ...asCard(plan.title, plan.read, mostFaces),
   };
