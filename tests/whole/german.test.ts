@@ -124,7 +124,7 @@ function isInlines(list: readonly unknown[]): boolean {
 const both = new Set(
   (
     'in an kind so was warm hand tank tanks bar mm km min lose loses falls reserve gas minute signal hang halt rest frost ' +
-    'stand person butter alarm start browser text'
+    'stand person butter alarm start browser text name form ring pdf'
   ).split(' '),
 );
 
