@@ -76,13 +76,17 @@ describe('layoutCard', () => {
   });
 
   it('sets the largest size that fits: a quarter point more would not', () => {
-    const blocks = [heading(1, 'Raising steam'), numbered(9)];
-    const { pages } = laidOut(blocks, options('A6'));
+    const short = Array.from({ length: 16 }, (_, index) => step(`Shut ${index}`));
+    const blocks = [heading(1, 'Raising steam'), steps(short)];
+    // without spaces that could be closed up
+    const shares = { ...plainTheme.shares, stepGap: 0, blockGap: 0, headingGap: 0 };
+    const theme = { ...plainTheme, shares };
+    const { pages } = laidOut(blocks, options('A6', { theme }));
     const size = sizesOf(pages[0])[0] ?? 0;
     expect(pages).toHaveLength(1);
     expect(size).toBeGreaterThan(8.5);
     expect(size).toBeLessThan(24);
-    const larger = layoutCard(blocks, options('A6', { leastPt: all(size + 0.25) }));
+    const larger = layoutCard(blocks, options('A6', { theme, leastPt: all(size + 0.25) }));
     expect(larger.ok && larger.value.pages.length).toBe(2);
   });
 
@@ -214,6 +218,30 @@ describe('layoutCard', () => {
         [widthPt - r, heightPt],
       ]);
     }
+  });
+
+  it('sets steps closer where that saves a face, and only there; type and leading stay', () => {
+    const own = options('A7', { mostPt: 8.5 });
+    const made = Array.from({ length: 16 }, (_, index) => {
+      const items = Array.from({ length: index + 3 }, (_, at) => step(`Step ${at}`));
+      const { pages } = laidOut([heading(1, 'Raising steam'), steps(items)], own);
+      const [one, two] = textsOf(pages[0]).filter(({ text }) => /^[12]$/.test(text));
+      return { faces: pages.length, apart: (two?.y ?? 0) - (one?.y ?? 0) };
+    });
+    const em = 8.5;
+    const [wide, close] = [1, 0.7].map((share) => (1.27 + 0.32 * share) * em);
+    const spaced = made.map(({ apart }) => (Math.abs(apart - (wide ?? 0)) < 0.01 ? 'wide' : apart));
+    expect(new Set(spaced.filter((each) => each !== 'wide').map((each) => Number(each).toFixed(2)))).toEqual(
+      new Set([close?.toFixed(2)]),
+    );
+    expect(spaced[0]).toBe('wide');
+    // where they are close, one more face would have begun
+    made.forEach(({ faces }, index) => {
+      const before = made[index - 1];
+      if (spaced[index] !== 'wide' && spaced[index - 1] === 'wide') expect(faces).toBe(before?.faces);
+      if (spaced[index] === 'wide' && index > 0 && spaced[index - 1] !== 'wide')
+        expect(faces).toBe((before?.faces ?? 0) + 1);
+    });
   });
 
   it('never ends a face with a heading, whatever stands above it', () => {
