@@ -7,7 +7,7 @@ import { checkLaidOut } from '../../src/layout/check';
 import { inEnglish } from '../helpers/english';
 import { answeredSkeletons } from '../newcar/skeletons';
 import { carFrom, goodOf, inWords, root, workshop } from '../whole/made';
-import { strangeTerms, wordsOfPaper } from '../whole/partWords';
+import { missingParts, strangeTerms, wordsOfPaper } from '../whole/partWords';
 
 const folder = join(root, 'tests', 'fixtures', 'cars');
 const fixtures = readdirSync(folder).map(
@@ -26,8 +26,8 @@ describe.each([...fixtures, ...answeredSkeletons()])('%s', (_, text) => {
   });
 
   test.each(shop.papers.map((paper) => [paper.name, paper] as const))(
-    '%s is laid out whole, and speaks of no part the car has not got',
-    async (_, paper) => {
+    '%s is laid out whole, names the parts that belong there, and speaks of none that the car has not got',
+    async (name, paper) => {
       const ready = goodOf(await opened);
       const set = goodOf(setOnePaper(ready, paper, shop));
       const options = {
@@ -38,6 +38,7 @@ describe.each([...fixtures, ...answeredSkeletons()])('%s', (_, text) => {
       expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
       const words = wordsOfPaper(set);
       expect(words).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      expect(missingParts(words, ready, name)).toEqual([]);
       expect(strangeTerms(words, ready, text)).toEqual([]);
     },
   );

@@ -1,4 +1,5 @@
 /** What a paper says of parts: its words, and those for parts that its car has not got. */
+import type { Part } from '../../src/car/car';
 import type { ReadyCar } from '../../src/kettlebook';
 import type { SetPaper } from '../../src/paper/paper';
 import { duties } from '../../src/procedure/duties';
@@ -48,4 +49,101 @@ export function strangeTerms(words: string, { car }: ReadyCar, spec: string): re
     if ((duties[duty]?.parts(car).length ?? 0) > 0 || found === null || term.test(own)) return [];
     return [`${duty}: …${words.slice(Math.max(0, found.index - 60), found.index + 40)}…`];
   });
+}
+
+type Wanted = (part: Part, ready: ReadyCar) => boolean;
+
+const kinds = (...list: readonly Part['kind'][]): Wanted => {
+  const set = new Set(list);
+  return ({ kind }) => set.has(kind);
+};
+
+/** Parts that have a duty, all of them or the first alone. */
+const withDuty =
+  (...names: readonly string[]): Wanted =>
+  ({ id }, { car }) =>
+    names.some((name) => {
+      const [duty = '', first] = name.split(' ');
+      const parts = duties[duty]?.parts(car) ?? [];
+      return (first === undefined ? parts : parts.slice(0, 1)).includes(id);
+    });
+
+const seated = (part: Part, { car }: ReadyCar) => car.places.get(part.place ?? '')?.reach === 'seated';
+const read =
+  (...ways: readonly string[]): Wanted =>
+  ({ id }, { car }) =>
+    ways.includes(car.spec.tanks[id]?.read ?? '');
+
+/** Valves worked while burners are lit. */
+const lightingValve: Wanted = ({ id, kind }, { procedures }) =>
+  kind === 'valve' &&
+  procedures.some(
+    ({ phase, steps }) =>
+      ['pilot', 'soak', 'main-burner'].includes(phase) && steps.some(({ part }) => part === id),
+  );
+
+/** What stops everything: every valve that shuts a fire, the throttle and what locks it. */
+const stopping = withDuty('fuel-valve', 'throttle', 'throttle-lock', 'parking-brake');
+
+/** Which parts of a car have to stand in which paper. */
+export const partsOfPapers: Readonly<Record<string, Wanted>> = {
+  'owners-manual': ({ kind }) => kind !== 'outside',
+  'docent-guide': kinds('valve', 'gauge', 'tank', 'lock', 'device', 'boiler', 'engine', 'burner'),
+  'inspection-sheet': kinds('valve', 'gauge', 'tank', 'lock', 'device'),
+  'log-sheet': kinds('tank', 'gauge'),
+  'card-valve-positions': kinds('valve'),
+  'valve-tags': kinds('valve'),
+  dipsticks: read('stick'),
+  'visiting-driver': (part, ready) =>
+    withDuty('level-steaming first')(part, ready) ||
+    (seated(part, ready) && kinds('valve', 'gauge', 'lock', 'control')(part, ready)),
+  'card-burner-front': (part, ready) => part.kind === 'burner' || lightingValve(part, ready),
+  'card-before-the-fire': (part, ready) =>
+    kinds('tank', 'burner')(part, ready) ||
+    withDuty('fuel-valve', 'throttle', 'throttle-lock', 'level-cold', 'steam-gauge first')(part, ready),
+  'card-cold-start': (part, ready) =>
+    part.kind === 'burner' ||
+    lightingValve(part, ready) ||
+    withDuty('throttle', 'throttle-lock', 'drips', 'level-steaming', 'steam-gauge first')(part, ready),
+  'card-running': (part, ready) =>
+    withDuty(
+      'throttle',
+      'throttle-lock',
+      'drips',
+      'level-steaming first',
+      'steam-gauge first',
+    )(part, ready) ||
+    (seated(part, ready) && withDuty('road-bypass', 'main-hand-valve')(part, ready)),
+  'card-filling-up': withDuty('water-tank', 'filled-tank'),
+  'card-shutting-down': withDuty(
+    'throttle',
+    'throttle-lock',
+    'drips',
+    'fuel-valve',
+    'blow-down',
+    'level-steaming first',
+    'steam-gauge first',
+  ),
+  'card-shut-everything': stopping,
+  'card-something-is-wrong': (part, ready) =>
+    stopping(part, ready) || withDuty('level-steaming first', 'steam-gauge first')(part, ready),
+  'card-for-the-dark': (part, ready) =>
+    withDuty('throttle', 'throttle-lock', 'level-steaming first', 'steam-gauge first')(part, ready) ||
+    (seated(part, ready) && withDuty('fuel-valve')(part, ready)),
+};
+
+/** White space made nothing, so that a name broken over two lines is found. */
+const close = (text: string) => text.toLowerCase().replace(/[\s\u00a0]+/g, '');
+
+/** Papers that call parts by their names alone. */
+const withoutTags: ReadonlySet<string> = new Set(['card-for-the-dark']);
+
+/** Names and tags of parts that should stand in a paper and do not. */
+export function missingParts(words: string, ready: ReadyCar, paper: string): readonly string[] {
+  const text = close(words);
+  const wanted = partsOfPapers[paper] ?? (() => false);
+  return [...ready.car.parts.values()]
+    .filter((part) => wanted(part, ready))
+    .flatMap(({ name, tag }) => [name, ...(tag === undefined || withoutTags.has(paper) ? [] : [tag])])
+    .filter((each) => !text.includes(close(each)));
 }
