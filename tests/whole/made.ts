@@ -60,10 +60,21 @@ export async function carFrom(text: string, paper?: 'letter' | 'a4'): Promise<Ou
 
 const read = new Map<string, Promise<ReadyCar>>();
 
-/** A demo car, on the paper it asks for or on another. */
-export function demo(name: string, paper?: 'letter' | 'a4'): Promise<ReadyCar> {
-  const key = `${name} ${paper ?? ''}`;
-  const known = read.get(key) ?? carFrom(specText(name), paper).then(goodOf);
+/** The order of the units on the papers: as the spec has it, or turned round. */
+export type UnitOrder = 'own' | 'turned';
+
+/** A spec with its two systems of units the other way round. */
+function withUnits(text: string, order: UnitOrder): string {
+  if (order === 'own') return text;
+  const turned = text.replace(/first: (\w+), second: (\w+)/, 'first: $2, second: $1');
+  if (turned === text) throw new Error('the spec has not two systems of units to turn round');
+  return turned;
+}
+
+/** A demo car, on the paper it asks for or on another, its units in their order or turned round. */
+export function demo(name: string, paper?: 'letter' | 'a4', order: UnitOrder = 'own'): Promise<ReadyCar> {
+  const key = `${name} ${paper ?? ''} ${order}`;
+  const known = read.get(key) ?? carFrom(withUnits(specText(name), order), paper).then(goodOf);
   read.set(key, known);
   return known;
 }
