@@ -43,3 +43,13 @@ describe.each([...fixtures, ...answeredSkeletons()])('%s', (_, text) => {
     },
   );
 });
+
+test('a range table says which tanks it does not count', async () => {
+  const text = fixtures.find(([name]) => name === 'quartet')?.[1] ?? '';
+  const table = shop.papers.filter(({ name }) => name === 'range-table');
+  const ready = goodOf(await carFrom(text));
+  const words = table.map((paper) => wordsOfPaper(goodOf(setOnePaper(ready, paper, shop)))).join();
+  expect(words).toContain('stick in the left water tank');
+  expect(words).toContain('Not counted here: the right water tank.');
+  expect(words).toContain('Not counted here: the reserve oil tank.');
+});

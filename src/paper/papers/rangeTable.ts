@@ -33,10 +33,22 @@ export const rangeTable = ({ title, what }: PaperTitle): Paper => ({
       .map((chart) => rangeContext(chart, world))
       .filter(({ known }) => !known)
       .map(({ liquid }) => liquid),
+    notCounted: notCounted(world),
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1.5, lies: 'upright' }),
 });
+
+/** Other tanks of the same liquid, which the table leaves out; tanks charged with air only pass on what comes from another. */
+function notCounted(world: World): readonly string[] {
+  const { tanks } = world.car.spec;
+  const counted = charts(world).map(({ model }) => model.id);
+  return counted.flatMap((id) =>
+    Object.entries(tanks).flatMap(([other, { holds, name, pressure }]) =>
+      holds === tanks[id]?.holds && pressure === undefined && !counted.includes(other) ? [name] : [],
+    ),
+  );
+}
 
 function charts({ figures }: World): readonly RangeChart[] {
   return [figures.water, figures.fuel].flatMap((chart) => (chart === undefined ? [] : [chart]));
