@@ -11,28 +11,18 @@
  * KETTLEBOOK_BROWSER. Exit code 0 if all is good, 1 if anything is not, 2 if there is no browser.
  */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { browserPath, quiet } from './browser.mjs';
 import { build as buildProgram } from './build.mjs';
 import { carFiles } from './carFiles.mjs';
 import { installIfNeeded } from './install.mjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
-const browsers = [process.env.KETTLEBOOK_BROWSER, '/usr/bin/chromium', '/usr/bin/chromium-browser'];
-const quiet = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 const screens = [
   { width: 360, height: 740, phone: true },
   { width: 1200, height: 900, phone: false },
@@ -55,13 +45,7 @@ const expect = (page, holds, what) => {
 };
 
 installIfNeeded(root);
-const executablePath = browsers.find((path) => path !== undefined && existsSync(path));
-if (executablePath === undefined) {
-  console.error(
-    'No Chromium here. Install it (`apt-get install chromium`), or name one in KETTLEBOOK_BROWSER.',
-  );
-  process.exit(2);
-}
+const executablePath = browserPath();
 const folder = mkdtempSync(join(tmpdir(), 'kettlebook-screen-'));
 const pages = await writePages(folder);
 const { chromium } = await import('playwright-core');

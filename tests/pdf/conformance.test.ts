@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { writePdf } from '../../src/pdf/write';
 import { options, paperWithFields } from '../helpers/laidOut';
@@ -139,6 +140,12 @@ describe.each(pdfChecks)('the check of $clause', ({ clause, breaches }) => {
     damage[clause]?.(file);
     expect(breaches(factsOf(file))).not.toEqual([]);
   });
+});
+
+it('docs/pdf.md lists the clauses that are checked, and no others', () => {
+  const page = readFileSync(new URL('../../docs/pdf.md', import.meta.url), 'utf8');
+  const listed = [...page.matchAll(/^\| ((?:UA|A) [\d.-]+) \|/gm)].map(([, clause]) => clause);
+  expect(listed.sort()).toEqual(pdfChecks.map(({ clause }) => clause).sort());
 });
 
 it('each check has a clause of its own', () => {
