@@ -15,7 +15,7 @@ export function writeField(field: CellField): Html {
 
 /** Several lines. */
 export function writeLines(field: Field, lines: number): Html {
-  return element('textarea', { ...said(field, 'fill'), rows: lines, autocomplete: 'off' });
+  return element('textarea', { ...said(field, 'fill roomy'), rows: lines, autocomplete: 'off' });
 }
 
 const said = ({ name, title }: Field, looks: string) => ({
