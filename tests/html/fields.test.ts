@@ -51,7 +51,12 @@ test('every field has its name, what belongs in it, and its kind', () => {
     ['input', 'checkbox', 'good', 'Good'],
     ['textarea', undefined, 'evening', 'In the evening'],
   ]);
-  expect(fields.map((each) => attribute(each, 'class'))).toEqual(['fill', 'fill roomy', 'fill', 'fill roomy']);
+  expect(fields.map((each) => attribute(each, 'class'))).toEqual([
+    'fill',
+    'fill roomy',
+    'fill',
+    'fill roomy',
+  ]);
 });
 
 test('the page tells that what is written stays on the device; one without fields says nothing of it', () => {
