@@ -6,6 +6,9 @@ import { content, motion, no, pressure, steam } from './values';
 
 /** What an act brought about. Each question is answered when it is asked. */
 export class Events {
+  /** Undoing a fact changes nothing that decides what flows where, so this is asked once. */
+  private knownFlowChange: boolean | undefined;
+
   constructor(readonly act: Act) {}
 
   /** A burner was lit. */
@@ -101,6 +104,11 @@ export class Events {
 
   /** Something that decides what flows where stands otherwise than before. */
   get flowChanged(): boolean {
+    this.knownFlowChange ??= this.anyFlowSlotChanged();
+    return this.knownFlowChange;
+  }
+
+  private anyFlowSlotChanged(): boolean {
     for (let slot = 0; slot < this.act.model.flowSize; slot += 1) if (this.changed(slot)) return true;
     return false;
   }

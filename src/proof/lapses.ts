@@ -69,11 +69,21 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
 
 /** The car has a motor pump for fuel, and it stands. */
 function fuelPumpsStopped(model: Model, state: State): boolean {
-  const pumps = Object.entries(model.car.spec.pumps).filter(
-    ([, pump]) => pump.moves === 'fuel' && pump.drive === 'electric',
-  );
-  return pumps.length > 0 && pumps.every(([id]) => of(state, model.slots.pump, id) === no);
+  const pumps = motorFuelPumps(model);
+  return pumps.length > 0 && pumps.every((id) => of(state, model.slots.pump, id) === no);
 }
+
+function motorFuelPumps(model: Model): readonly PartId[] {
+  const known = motorPumps.get(model);
+  if (known !== undefined) return known;
+  const found = Object.entries(model.car.spec.pumps).flatMap(([id, { moves, drive }]) =>
+    moves === 'fuel' && drive === 'electric' ? [id] : [],
+  );
+  motorPumps.set(model, found);
+  return found;
+}
+
+const motorPumps = new WeakMap<Model, readonly PartId[]>();
 
 function isNotCharged({ act: { model, draft } }: Events, tank: PartId): boolean {
   return of(draft, model.slots.pressure, tank) !== pressure.charged;

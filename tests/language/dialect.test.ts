@@ -22,6 +22,12 @@ describe('a list of words', () => {
     );
   });
 
+  test('finds a word between letters of any script, capitals of any kind', () => {
+    const kerb = dialectOf({ kerb: 'curb' });
+    expect(kerb.say('Ω – KERB, \u212aerb, İkerb, kerb™')).toBe('Ω – CURB, Curb, İkerb, curb™');
+    expect(kerb.say('nothing of the kind ſ')).toBe('nothing of the kind ſ');
+  });
+
   test('leaves names of values and keys with hyphens as they are', () => {
     expect(british.say('{{tire}} of vapor, main-vapor')).toBe('{{tire}} of vapour, main-vapor');
   });

@@ -67,11 +67,20 @@ export function saturationAtTemperature(temperatureK: number): Saturation {
   return bothSides(saturationPressurePa(temperatureK), temperatureK);
 }
 
+/** The water's side alone of the boiling line at `temperatureK`; up to 623.15 K. */
+export function boilingWater(temperatureK: number): WaterState {
+  return waterSide(saturationPressurePa(temperatureK), temperatureK);
+}
+
 function bothSides(pressurePa: number, temperatureK: number): Saturation {
+  const liquid = waterSide(pressurePa, temperatureK);
+  const vapour = steam(pressurePa, temperatureK);
+  return { pressurePa, temperatureK, liquid, steam: vapour, latentHeat: vapour.enthalpy - liquid.enthalpy };
+}
+
+function waterSide(pressurePa: number, temperatureK: number): WaterState {
   if (temperatureK > region3TemperatureK) {
     throw new RangeError(`steam at ${pressurePa} Pa is too near its critical point for this method`);
   }
-  const liquid = liquidWater(pressurePa, temperatureK);
-  const vapour = steam(pressurePa, temperatureK);
-  return { pressurePa, temperatureK, liquid, steam: vapour, latentHeat: vapour.enthalpy - liquid.enthalpy };
+  return liquidWater(pressurePa, temperatureK);
 }

@@ -6,7 +6,7 @@
  * little and is left out. No published worked example was found for the whole; its parts are tested against the
  * steam tables and a table of specific heats.
  */
-import { saturationAtTemperature, saturationPressurePa, saturationTemperatureK } from '../steam/saturation';
+import { boilingWater, saturationPressurePa, saturationTemperatureK } from '../steam/saturation';
 import { waterDensity } from '../steam/water-at';
 
 /** Specific heat of boiler metal, J/(kg K) (engineering reference tables: carbon steel 0.49, copper 0.39 kJ/(kg K)). */
@@ -95,5 +95,5 @@ function pointAt({ ambientPa }: BoilerHeating, timeS: number, temperatureK: numb
 }
 
 function enthalpyOf(temperatureK: number): number {
-  return saturationAtTemperature(temperatureK).liquid.enthalpy;
+  return boilingWater(temperatureK).enthalpy;
 }
