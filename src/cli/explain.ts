@@ -2,8 +2,7 @@
 import { nearest } from '../diagnostic/nearest';
 import { explain, explainText } from '../paper/explain';
 import type { Asked } from './arguments';
-import { openCar } from './openCar';
-import { tellProblems } from './tell';
+import { openCarOrTell } from './openCar';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 
 /** Explain one figure, or all of them. */
@@ -12,12 +11,9 @@ export async function explainFigures(
   root: string,
   terminal: Terminal,
 ): Promise<ExitCode> {
-  const opened = await openCar(asked.spec, root);
-  if (!opened.ok) {
-    tellProblems(opened.problems, terminal);
-    return exitCodes.atFault;
-  }
-  const { workshop, ready } = opened.value;
+  const opened = await openCarOrTell(asked.spec, root, terminal);
+  if (opened === undefined) return exitCodes.atFault;
+  const { workshop, ready } = opened;
   const { car, figures } = ready;
   const ids = figures.all.map((figure) => figure.id);
   const { figure: wanted } = asked;

@@ -4,6 +4,8 @@ import { openWorkshop, type ReadyCar, readCar, type Workshop } from '../kettlebo
 import { readCarFiles } from './carFiles';
 import { toldFrom, withOwnFolder } from './ownFolder';
 import { readSharedFiles } from './sharedFiles';
+import { tellProblems } from './tell';
+import type { Terminal } from './terminal';
 
 /** A car, and the workshop its papers are made in. */
 export interface OpenedCar {
@@ -35,4 +37,16 @@ export async function openCar(
     { workshop: workshop.value, ready: ready.value, told },
     told([...workshop.remarks, ...ready.remarks]),
   );
+}
+
+/** The same for a command that can do nothing without a car: nothing is given once its problems are told. */
+export async function openCarOrTell(
+  spec: string,
+  root: string,
+  terminal: Terminal,
+): Promise<OpenedCar | undefined> {
+  const opened = await openCar(spec, root);
+  if (opened.ok) return opened.value;
+  tellProblems(opened.problems, terminal);
+  return undefined;
 }

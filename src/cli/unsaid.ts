@@ -3,7 +3,7 @@ import { stringify } from 'yaml';
 import { unsaidOf } from '../kettlebook';
 import type { Asked } from './arguments';
 import { choosePapers } from './choosePapers';
-import { openCar } from './openCar';
+import { openCarOrTell } from './openCar';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 
@@ -13,12 +13,9 @@ export async function unsaid(
   root: string,
   terminal: Terminal,
 ): Promise<ExitCode> {
-  const opened = await openCar(asked.spec, root);
-  if (!opened.ok) {
-    tellProblems(opened.problems, terminal);
-    return exitCodes.atFault;
-  }
-  const { ready, workshop, told } = opened.value;
+  const opened = await openCarOrTell(asked.spec, root, terminal);
+  if (opened === undefined) return exitCodes.atFault;
+  const { ready, workshop, told } = opened;
   const papers = choosePapers([...ready.papers, ...ready.leftOut], asked.papers);
   if (!('chosen' in papers)) {
     terminal.complain(`kettlebook: ${papers.why}`);

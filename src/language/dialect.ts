@@ -61,21 +61,9 @@ export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
   );
   const swap = (text: string) =>
     text.replace(whole, (word) => likeCase(word, list[word.toLowerCase()] ?? word));
-  const mentions = mentionsAny(words);
   return {
-    say: (text) => (mentions(text) ? outside(text, braces, swap) : text),
-    sayTemplate: (text) => (mentions(text) ? outside(text, bracesOrTags, swap) : text),
-  };
-}
-
-/** Letters whose capitals and small letters come in pairs that `toLowerCase` finds one by one. */
-const pairedLetters = /^[\0-\u00b4\u00b6-\u017e\u2010-\u2044\u2190-\u22ff]*$/;
-
-/** Whether a text may hold any of some lower-case words; most hold none, which is seen sooner than by looking for whole words. */
-function mentionsAny(words: readonly string[]): (text: string) => boolean {
-  return (text) => {
-    const small = text.toLowerCase();
-    return words.some((word) => small.includes(word)) || !pairedLetters.test(text);
+    say: (text) => outside(text, braces, swap),
+    sayTemplate: (text) => outside(text, bracesOrTags, swap),
   };
 }
 

@@ -2,12 +2,13 @@
 import type { z } from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
 import { problemsOf } from '../spec/problems';
-import { readSource, type SpecPath, type SpecSource } from '../spec/source';
+import { readSource, type SpecSource } from '../spec/source';
 import { type Dialect, plainDialect, readDialect, sayingAround, textsIn } from './dialect';
 import type { Language } from './language';
 import { furnitureForm, languageFileForm, messageFileForm, phraseFileForm, wordsForm } from './languageForm';
 import { faultOfMessage, type MessageKey, messagesOf } from './messages';
 import { readTexts, saying, type TextsFile } from './texts';
+import { wrongValues } from './wrongValues';
 
 /** The language that steps, cautions, prose and templates are written in. */
 export const libraryLanguage = 'en';
@@ -48,7 +49,7 @@ export function readLanguages(texts: ReadonlyMap<string, string>): Outcome<Langu
   const tags = [...new Set([libraryLanguage, ...[...texts.keys()].flatMap(tagOfFile)])];
   const known = new Map<string, Outcome<Language>>();
   const languages: Languages = {
-    plain: languageOf(libraryLanguage, files.value, plainDialect, plainDialect),
+    plain: libraryIn(libraryLanguage, files.value, plainDialect),
     tags,
     of: (tag) => {
       const language = known.get(tag) ?? readLanguage(tag, tags, texts, files.value);
@@ -68,15 +69,18 @@ function readLanguage(
   const [name = tag] = tag.split('-');
   if (!tags.includes(name)) return bad([noLanguage(tag, tags)]);
   const country = readCountry(texts, name, tag);
-  if (name === libraryLanguage)
-    return country.ok ? good(languageOf(tag, plain, country.value, country.value)) : country;
+  if (name === libraryLanguage) return country.ok ? good(libraryIn(tag, plain, country.value)) : country;
   const said = readTexts(textsOf(texts, name));
   const dialect = saying(said.ok ? said.value : new Map());
   const files = readFiles(texts, name, { plain, say: dialect.say });
   const faults = files.ok ? faultsOf(files.value, plain) : files.problems;
   const problems = [...faults, ...(country.ok ? [] : country.problems), ...(said.ok ? [] : said.problems)];
   if (!files.ok || !country.ok || !said.ok || problems.length > 0) return bad(problems);
-  return good(languageOf(tag, files.value, country.value, inCountry(dialect, country.value)));
+  return good({
+    ...wordsIn(tag, files.value, country.value),
+    texts: inCountry(dialect, country.value),
+    telling: () => tellsNothing,
+  });
 }
 
 /** What a language says, in one country's way of it. */
@@ -87,11 +91,22 @@ function inCountry(language: Dialect, country: Dialect): Dialect {
   };
 }
 
-/** A language in one country's way: its own words are said in that way too. */
-function languageOf(tag: string, files: Files, country: Dialect, texts: Dialect): Language {
+/** Workings of figures and reasons of rules are put together in English: another language says none of them. */
+const tellsNothing = saying(new Map()).say;
+
+/** The library’s own language in one country's way. */
+function libraryIn(tag: string, files: Files, country: Dialect): Language {
+  return {
+    ...wordsIn(tag, files, country),
+    texts: country,
+    telling: (own) => sayingAround(country, own),
+  };
+}
+
+/** A language's own words, in one country's way. */
+function wordsIn(tag: string, files: Files, country: Dialect): Omit<Language, 'texts' | 'telling'> {
   const said = <T>(data: T): T => textsIn(country, data);
   const { name, papers, numbers } = files.language.data;
-  const isPlain = files.language.source.file.includes(`/${libraryLanguage}/`);
   return {
     tag,
     name,
@@ -102,8 +117,6 @@ function languageOf(tag: string, files: Files, country: Dialect, texts: Dialect)
     ways: said(files.phrases.data.ways),
     messages: messagesOf(said(files.messages.data.messages)),
     furniture: said(files.furniture.data),
-    texts,
-    telling: (own) => (isPlain ? sayingAround(country, own) : saying(new Map()).say),
   };
 }
 
@@ -195,7 +208,7 @@ function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
 function faultsOf({ messages, phrases, furniture }: Files, plain: Files): readonly Diagnostic[] {
   const inMessages = Object.entries(messages.data.messages).flatMap(([key, text]) => {
     const fault = faultOfMessage(key as MessageKey, text);
-    return fault === undefined ? [] : [slots(messages.source, ['messages', key], fault, text)];
+    return fault === undefined ? [] : [wrongValues(messages.source, ['messages', key], fault, text)];
   });
   const inPhrases = [
     ...differences(phrases, plain.phrases, ['phrases']),
@@ -208,7 +221,7 @@ function faultsOf({ messages, phrases, furniture }: Files, plain: Files): readon
       const [has, needs] = [bracedIn(text), bracedIn(wanted)];
       return has === needs
         ? []
-        : [slots(furniture.source, [section, name], `it must put in ${needs || 'nothing'}`, text)];
+        : [wrongValues(furniture.source, [section, name], `it must put in ${needs || 'nothing'}`, text)];
     }),
   );
   return [...inMessages, ...inPhrases, ...inFurniture];
@@ -234,17 +247,6 @@ function differences(
 
 function bracedIn(text: string): string {
   return [...new Set(text.match(/\{[a-z]+\}/g) ?? [])].sort().join(' ');
-}
-
-function slots(source: SpecSource, path: SpecPath, message: string, text: string): Diagnostic {
-  return {
-    code: 'language-values',
-    severity: 'error',
-    at: source.spotOfValue(path),
-    message,
-    found: `\`${text}\``,
-    mend: 'put in the same values as the same text in English, in any order',
-  };
 }
 
 /** The files of a language that every language has; every other file in its folder holds texts. */

@@ -7,10 +7,11 @@
 import { z } from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import { problemsOf } from '../spec/problems';
-import { readSource, type SpecPath, type SpecSource } from '../spec/source';
+import { readSource } from '../spec/source';
 import type { Dialect } from './dialect';
 import { lacking } from './lacking';
 import { segmentsIn } from './segments';
+import { wrongValues } from './wrongValues';
 
 const text = z.string().min(1);
 
@@ -46,7 +47,7 @@ export function readTexts(files: readonly TextsFile[]): Outcome<Said> {
       const key = evenly(english);
       const fault = faultOf(key, say, said);
       if (fault === undefined) said.set(key, evenly(say));
-      else problems.push(faulty(source.value, ['texts', at, 'say'], fault, say));
+      else problems.push(wrongValues(source.value, ['texts', at, 'say'], fault, say));
     }
   }
   return problems.length > 0 ? bad(problems) : good(said);
@@ -64,17 +65,6 @@ function faultOf(english: string, say: string, said: Said): string | undefined {
   if (numbersIn(english) !== numbersIn(say)) return 'it does not hold the same numbers as the English text';
   if (tagsIn(english) !== tagsIn(say)) return 'it does not hold the same tags as the English text';
   return undefined;
-}
-
-function faulty(source: SpecSource, path: SpecPath, message: string, say: string): Diagnostic {
-  return {
-    code: 'language-values',
-    severity: 'error',
-    at: source.spotOfValue(path),
-    message,
-    found: `\`${say}\``,
-    mend: 'put in the same values, numbers and tags as in English, in any order',
-  };
 }
 
 /** What stands in double braces, each once: values, conditions and phrases; not where a condition ends. */

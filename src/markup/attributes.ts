@@ -4,8 +4,9 @@
 import type { DiagnosticCode } from '../diagnostic/catalogue';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
+import type { AttributeRule, Form, FormName } from './forms/form';
 import { type Finder, type MarkupWords, markupProblem } from './problem';
-import { type AttributeRule, type Form, type FormName, subset } from './subset';
+import { subset } from './subset';
 import type { AttributeNode, ElementNode } from './tree';
 
 /** Names of fields become names in a file and in a list: plain small letters, never a point, which parts names in a PDF. */

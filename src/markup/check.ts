@@ -6,8 +6,9 @@ import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
 import { AttributeCheck, type KnownNames } from './attributes';
 import type { BlockOrigin } from './block';
+import type { Form, FormName } from './forms/form';
 import { type Finder, type MarkupWords, markupProblem } from './problem';
-import { type Form, type FormName, forms, root, subset } from './subset';
+import { forms, root, subset } from './subset';
 import type { ElementNode, TextNode, TreeNode } from './tree';
 
 /** An element that fits the subset. */

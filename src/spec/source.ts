@@ -7,6 +7,7 @@ import {
   isMap,
   isScalar,
   isSeq,
+  LineCounter,
   type Node,
   type Pair,
   parseAllDocuments,
@@ -112,24 +113,15 @@ function readText(text: string, file: string): Outcome<SpecSource> {
 /** Offsets to places. A fault found at the end of the file is told at its last written letter. */
 function spotsIn(text: string, file: string): SpotAt {
   const end = text.trimEnd().length;
-  const starts = [0, ...[...text.matchAll(/\n/g)].map(({ index }) => index + 1)];
+  // the counter is told of lines here: the parser tells them out of order when it goes back over what it cannot read
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  for (const { index } of text.matchAll(/\n/g)) lines.addNewLine(index + 1);
   return (offset, path) => {
-    const at = Math.max(0, Math.min(offset, end));
-    const line = linesBegunBy(starts, at);
-    const spot = { file, line, column: at - (starts[line - 1] ?? 0) + 1 };
+    const { line, col: column } = lines.linePos(Math.max(0, Math.min(offset, end)));
+    const spot = { file, line, column };
     return path === undefined || path.length === 0 ? spot : { ...spot, path: showPath(path) };
   };
-}
-
-/** How many lines begin at or before an offset. */
-function linesBegunBy(starts: readonly number[], offset: number): number {
-  let [low, high] = [0, starts.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((starts[middle] ?? 0) <= offset) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /**

@@ -10,36 +10,15 @@ import { drawSide } from '../../src/drawing/side';
 import { drawTimeBars } from '../../src/drawing/timeBars';
 import { wrapLine } from '../../src/drawing/wrapLine';
 import { layoutPages } from '../../src/layout/flow/layout-pages';
-import { makeSheet, readSheetSize } from '../../src/layout/sheet';
 import { origin } from '../helpers/blocks';
 import { drawingFaults } from '../helpers/drawingFaults';
 import { english } from '../helpers/english';
-import { plainTheme, plexFonts } from '../helpers/fonts';
+import { plexFonts } from '../helpers/fonts';
+import { inventedTourer } from '../helpers/inventedTourer';
+import { letterPage } from '../helpers/letterPage';
 import { plumbingFaults } from '../helpers/plumbingFaults';
-import { nothingRunning } from '../helpers/squarePage';
 
 const { say } = english.messages;
-const body = {
-  name: 'Invented Tourer',
-  say,
-  lengthM: 4.4,
-  widthM: 1.7,
-  wheelbaseM: 3,
-  frontAxleBackM: 0.7,
-  seats: 5,
-  driverSide: 'left',
-  steering: 'wheel',
-} as const;
-const fluidWords = {
-  'main fuel': 'main fuel',
-  'pilot fuel': 'pilot fuel',
-  water: 'water',
-  steam: 'steam',
-  exhaust: 'exhaust',
-  oil: 'oil',
-  air: 'air',
-};
-
 const oneWord = 'righthandpilotfuelstopvalvebehindtheleftfrontdoorsillofthecar'.slice(0, 60);
 const manyWords = 'right-hand pilot fuel stop valve behind the left front door';
 const names = [
@@ -67,7 +46,7 @@ function valves(count: number, name: string, side: 'chain' | 'manifold'): Plumbi
     shows: 'The pipes',
     shut: new Set(),
     say,
-    fluidWords,
+    fluidWords: english.words.fluids,
     parts: [
       { id: 'tank', symbol: 'tank', tag: 'T1', name: 'tank', gauges: [] },
       ...ids.map((id, index) => ({ id, symbol: 'valve' as const, tag: `V${index + 1}`, name, gauges: [] })),
@@ -82,20 +61,7 @@ function valves(count: number, name: string, side: 'chain' | 'manifold'): Plumbi
 
 /** What becomes of a drawing on a letter page. */
 function onPage(drawing: Drawing): readonly string[] {
-  const size = readSheetSize('letter');
-  const sheet = size.ok ? makeSheet(size.value, 18, false) : size;
-  if (!sheet.ok) throw new Error('no sheet');
-  const laid = layoutPages([{ kind: 'figure', origin: origin(), drawing, caption: [] }], {
-    fonts: plexFonts,
-    theme: plainTheme,
-    sheet: sheet.value,
-    head: nothingRunning,
-    foot: nothingRunning,
-    firstPage: { head: true, foot: true },
-    chaptersOnNewPage: false,
-    chapterTabs: false,
-    bothSides: false,
-  });
+  const laid = layoutPages([{ kind: 'figure', origin: origin(), drawing, caption: [] }], letterPage);
   return laid.ok ? [`${laid.value.pages.length} page`] : laid.problems.map(({ code }) => code);
 }
 
@@ -108,7 +74,7 @@ describe.each(names)('a name of 60 letters in %s', (_, name) => {
       { id: 'a', number: 1, name, backM: 1, rightM: -0.5, items: [item] },
       { id: 'b', number: 2, name, backM: 1.1, rightM: 0.5, items: [item] },
     ];
-    const drawing = drawPlan({ ...body, places }, plexFonts);
+    const drawing = drawPlan({ ...inventedTourer, places }, plexFonts);
     expect(faults(drawing)).toEqual([]);
     expect(letters(drawing).split(squeezed)).toHaveLength(3);
   });
@@ -148,11 +114,11 @@ describe('120 valves', () => {
 
   it('at one place are all named there, in the plan and in the side view, on one page', () => {
     const plan = drawPlan(
-      { ...body, places: [{ id: 'a', number: 1, name: 'dash', backM: 1, rightM: 0, items }] },
+      { ...inventedTourer, places: [{ id: 'a', number: 1, name: 'dash', backM: 1, rightM: 0, items }] },
       plexFonts,
     );
     const side = drawSide(
-      { ...body, heightM: 2, places: [{ number: 1, backM: 1, upM: 1, height: '40 in', items }] },
+      { ...inventedTourer, heightM: 2, places: [{ number: 1, backM: 1, upM: 1, height: '40 in', items }] },
       plexFonts,
     );
     for (const drawing of [plan, side]) {
@@ -172,7 +138,7 @@ describe('120 valves', () => {
       rightM: 0,
       items: [item],
     }));
-    const drawing = drawPlan({ ...body, places }, plexFonts);
+    const drawing = drawPlan({ ...inventedTourer, places }, plexFonts);
     expect(faults(drawing)).toEqual([]);
     expect(onPage(drawing)).toEqual(['layout-figure-small']);
   });

@@ -4,8 +4,8 @@ import type { Drawing } from '../../src/drawing/drawing';
 import { drawPlan, type PlanInput, type PlanPlace } from '../../src/drawing/plan';
 import type { TextShape } from '../../src/drawing/shapes';
 import { toSvg } from '../../src/drawing/svg';
-import { english } from '../helpers/english';
 import { plexFonts } from '../helpers/fonts';
+import { inventedTourer } from '../helpers/inventedTourer';
 
 const place = (number: number, backM: number, rightM: number, ...items: PlanPlace['items']): PlanPlace => ({
   id: `place-${number}`,
@@ -17,15 +17,7 @@ const place = (number: number, backM: number, rightM: number, ...items: PlanPlac
 });
 
 const car: PlanInput = {
-  name: 'Invented Tourer',
-  say: english.messages.say,
-  lengthM: 4.4,
-  widthM: 1.7,
-  wheelbaseM: 3,
-  frontAxleBackM: 0.7,
-  seats: 5,
-  driverSide: 'left',
-  steering: 'wheel',
+  ...inventedTourer,
   places: [
     place(1, 0.5, 0, { tag: 'P1', name: 'pilot valve' }, { tag: 'P2', name: 'pilot needle valve' }),
     place(2, 1.5, -0.5, { tag: 'W1', name: 'bypass valve' }),

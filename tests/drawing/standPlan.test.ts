@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { type Spot, standOff } from '../../src/drawing/standOff';
 import { drawStandPlan, type StandLine } from '../../src/drawing/standPlan';
 import { drawingFaults } from '../helpers/drawingFaults';
-import { english } from '../helpers/english';
 import { plexFonts } from '../helpers/fonts';
+import { inventedTourer } from '../helpers/inventedTourer';
 
 const apart = (one: Spot, other: Spot) => Math.hypot(one.backM - other.backM, one.rightM - other.rightM);
 
@@ -39,10 +39,7 @@ const lineOf = (number: number, distanceM: number, around: StandLine['around']):
   around,
 });
 const drawn = (lines: readonly StandLine[], lengthM = 4.4) =>
-  drawStandPlan(
-    { name: 'Invented Tourer', lengthM, widthM: 1.7, lines, say: english.messages.say },
-    plexFonts,
-  );
+  drawStandPlan({ ...inventedTourer, lengthM, lines }, plexFonts);
 const tags = (drawing: ReturnType<typeof drawn>) =>
   drawing.shapes.flatMap((shape) => (shape.kind === 'text' && /^\d+: /.test(shape.text) ? [shape.text] : []));
 

@@ -49,18 +49,23 @@ export function squareSheet(columns: number, lines: number): Sheet {
 /** An empty running line. */
 export const nothingRunning: RunningLine = { left: [], centre: [], right: [] };
 
+/** Pages with nothing around their text, on one side. */
+export const nothingAround = {
+  head: nothingRunning,
+  foot: nothingRunning,
+  firstPage: { head: true, foot: true },
+  chaptersOnNewPage: false,
+  chapterTabs: false,
+  bothSides: false,
+} satisfies Partial<FlowOptions>;
+
 /** Options for a page of `columns` by `lines`. */
 export function squareOptions(columns: number, lines: number, more: Partial<FlowOptions> = {}): FlowOptions {
   return {
     fonts: squareFonts,
     theme: evenTheme,
     sheet: squareSheet(columns, lines),
-    head: nothingRunning,
-    foot: nothingRunning,
-    firstPage: { head: true, foot: true },
-    chaptersOnNewPage: false,
-    chapterTabs: false,
-    bothSides: false,
+    ...nothingAround,
     ...more,
   };
 }

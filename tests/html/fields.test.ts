@@ -4,21 +4,10 @@ import { writeScreenPage } from '../../src/html/page';
 import type { Block } from '../../src/markup/block';
 import { parseMarkup } from '../../src/markup/parse';
 import { paragraph } from '../helpers/blocks';
-import { squareFonts } from '../helpers/squareMetrics';
-import { plainLook } from './look';
+import { screenOptions } from './look';
 import { attribute, elementsOf, textOf } from './readPage';
 
-const options = {
-  title: 'Log sheet',
-  language: 'en-GB',
-  car: 'Pipit',
-  issue: 'B',
-  date: '2026-05-01',
-  fingerprint: '7GKX-4MRT',
-  invented: true,
-  look: plainLook(),
-  fonts: squareFonts,
-};
+const options = { ...screenOptions, title: 'Log sheet' };
 
 function page(blocks: readonly Block[]) {
   return elementsOf(writeScreenPage(blocks, options));

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { lookInWords, readScreenLook, type ScreenLook, type ScreenLookFiles } from '../../src/html/look';
 import { english } from '../helpers/english';
+import { squareFonts } from '../helpers/squareMetrics';
 
 const folder = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'shared', 'screen');
 
@@ -20,3 +21,15 @@ export function plainLook(): ScreenLook {
   if (!look.ok) throw new Error(JSON.stringify(look.problems, null, 2));
   return lookInWords(look.value, english.furniture);
 }
+
+/** What a page for a screen is written with, but for its title. */
+export const screenOptions = {
+  language: 'en-GB',
+  car: 'Pipit',
+  issue: 'B',
+  date: '2026-05-01',
+  fingerprint: '7GKX-4MRT',
+  invented: true,
+  look: plainLook(),
+  fonts: squareFonts,
+};

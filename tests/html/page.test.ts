@@ -21,22 +21,12 @@ import {
 } from '../helpers/blocks';
 import { squareFonts } from '../helpers/squareMetrics';
 import { papers } from './blockText';
-import { plainLook } from './look';
+import { plainLook, screenOptions } from './look';
 import { attribute, type Element, elementsOf, hasClass, only, textOf, within } from './readPage';
 import { samples } from './samples';
 
 const look = plainLook();
-const options = {
-  title: 'Owner’s manual',
-  language: 'en-GB',
-  car: 'Pipit',
-  issue: 'B',
-  date: '2026-05-01',
-  fingerprint: '7GKX-4MRT',
-  invented: true,
-  look,
-  fonts: squareFonts,
-};
+const options = { ...screenOptions, title: 'Owner’s manual' };
 const pages = samples.map(({ name, blocks, options: said }) => ({
   name,
   html: writeScreenPage(blocks, { ...said, look, fonts: squareFonts }),

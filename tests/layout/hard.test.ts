@@ -5,35 +5,16 @@ import { layoutCard } from '../../src/layout/card/layout-card';
 import { checkLaidOut } from '../../src/layout/check';
 import { layoutPages } from '../../src/layout/flow/layout-pages';
 import type { LaidOut } from '../../src/layout/frame';
-import { makeSheet, readSheetSize } from '../../src/layout/sheet';
 import type { Block } from '../../src/markup/block';
 import { briefCaution, figure, heading, step, steps, table, words } from '../helpers/blocks';
 import { plainTheme, plexFonts } from '../helpers/fonts';
-import { nothingRunning } from '../helpers/squarePage';
+import { letterPage, sheetOf } from '../helpers/letterPage';
 
 const leastPt = { text: 8.75, 'text-italic': 8.75, 'text-bold': 8.75, narrow: 8.75, 'narrow-bold': 8.75 };
 
-function sheetOf(name: string, edgeMm: number, laminated: boolean) {
-  const size = readSheetSize(name);
-  const sheet = size.ok ? makeSheet(size.value, edgeMm, laminated) : size;
-  if (!sheet.ok) throw new Error(name);
-  return sheet.value;
-}
-
 type Lay = (blocks: readonly Block[]) => Outcome<LaidOut>;
 
-const onPaper: Lay = (blocks) =>
-  layoutPages(blocks, {
-    fonts: plexFonts,
-    theme: plainTheme,
-    sheet: sheetOf('letter', 18, false),
-    head: nothingRunning,
-    foot: nothingRunning,
-    firstPage: { head: true, foot: true },
-    chaptersOnNewPage: false,
-    chapterTabs: false,
-    bothSides: false,
-  });
+const onPaper: Lay = (blocks) => layoutPages(blocks, letterPage);
 
 const onCard: Lay = (blocks) =>
   layoutCard(blocks, {

@@ -14,8 +14,7 @@ export interface SaidAbove {
 
 /**
  * The expected words without those of brief cautions that are not found where they are expected but above, before a step
- * of the same list. Every other
- * word stays expected.
+ * of the same list. Every other word stays expected.
  */
 export function withoutSaidAbove(
   expected: readonly ExpectedWord[],

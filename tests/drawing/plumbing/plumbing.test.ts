@@ -26,15 +26,6 @@ const part = (
   name: id.replaceAll('-', ' '),
   gauges,
 });
-const fluidWords = {
-  'main fuel': 'main fuel',
-  'pilot fuel': 'pilot fuel',
-  water: 'water',
-  steam: 'steam',
-  exhaust: 'exhaust',
-  oil: 'oil',
-  air: 'air',
-};
 const diagram = (
   parts: readonly PlumbingPart[],
   pipes: readonly PlumbingPipe[],
@@ -46,7 +37,7 @@ const diagram = (
   pipes,
   shut: new Set(shut),
   say: english.messages.say,
-  fluidWords,
+  fluidWords: english.words.fluids,
 });
 const line = (carries: PlumbingPipe['carries'], ...through: string[]): PlumbingPipe[] =>
   through.slice(1).map((to, index) => ({ from: through[index] ?? '', to, carries }));

@@ -1,0 +1,40 @@
+/** What parts a paper and holds parts of it together: contents, groups, lines, page breaks. */
+import { classOf, empty, id, parts } from './contents';
+import type { Forms } from './form';
+import { open } from './places';
+
+/** Their forms. */
+export const partingForms = {
+  nav: {
+    element: 'nav',
+    within: open,
+    ...empty,
+    attributes: { ...id, 'data-depth': { kind: 'one-of', values: ['1', '2', '3'] } },
+    meaning: 'the contents, with page numbers, down to that level of heading',
+  },
+  section: {
+    element: 'section',
+    within: open,
+    ...parts,
+    attributes: { ...id, ...classOf('keep', 'boxed', 'columns') },
+    required: ['class'],
+    meaning:
+      'blocks that belong together; `boxed` draws a box around them, `columns` sets them smaller in two even columns where the sheet is wide enough',
+  },
+  hr: {
+    element: 'hr',
+    within: open,
+    ...empty,
+    attributes: { ...id, 'data-lines': { kind: 'count', least: 1, most: 60 } },
+    meaning: 'a line across; with `data-lines`, that many lines to write on',
+  },
+  'hr.page-break': {
+    element: 'hr',
+    marker: 'page-break',
+    within: ['paper'],
+    ...empty,
+    attributes: { ...classOf('page-break'), 'data-unless': { kind: 'one-of', values: ['half'] } },
+    meaning:
+      'what follows starts on a new page or face; with `data-unless`, only if less than half of one is left, and below a line if more is',
+  },
+} as const satisfies Forms;
