@@ -48,6 +48,7 @@ installIfNeeded(root);
 const executablePath = browserPath();
 const folder = mkdtempSync(join(tmpdir(), 'kettlebook-screen-'));
 const pages = await writePages(folder);
+if (pages.length === 0) fault(wanted.join(' ') || 'the program', 'there is no such page');
 const { chromium } = await import('playwright-core');
 const { source: axe, version: axeVersion } = createRequire(import.meta.url)('axe-core');
 // started with an empty profile, which is removed when it is closed

@@ -84,6 +84,7 @@ describe.each(names)('a name of 60 letters in %s', (_, name) => {
     const inEnglish = { say, decimal: '.' };
     const gauges = drawGauges({ name: 'gauges', of: 'x', gauges: [gauge, gauge], ...inEnglish }, plexFonts);
     expect(faults(gauges)).toEqual([]);
+    expect(letters(gauges)).toContain(squeezed);
     const bars = drawTimeBars(
       {
         name: 'bars',
