@@ -55,6 +55,8 @@ export const tagSizes: Readonly<Record<TagForm, readonly TagSize[]>> = {
 const holeMm = 2.5;
 /** From the end of the tag to the middle of its hole, which keeps a rim of metal or film around it. */
 const holeInMm = 5.5;
+/** No word comes nearer to the hole, since a punch may miss its mark by a millimetre. */
+const holeClearMm = 2;
 const edgeMm = 2;
 
 /** Draws front and back at their true size; nothing if the words do not fit in type that can be read. */
@@ -243,7 +245,7 @@ function linesFrom(
 /** How wide a tag is between two heights, less its rim; an oblong one is also less its hole. */
 function roomAt(from: number, to: number, { form, widthPt, heightPt, holeAt }: Side) {
   if (form === 'oblong') {
-    const hole = (holeInMm + holeMm + 1) * ptPerMm;
+    const hole = (holeInMm + holeMm + holeClearMm) * ptPerMm;
     const width = widthPt - hole - edgeMm * ptPerMm;
     const left = holeAt === 'left' ? hole : edgeMm * ptPerMm;
     return { middle: left + width / 2, width };

@@ -89,6 +89,8 @@ export interface ParagraphBlock extends BlockBase {
   readonly kind: 'paragraph';
   readonly style: 'body' | 'lead' | 'note';
   readonly content: readonly Inline[];
+  /** It stays with what follows it. */
+  readonly keep?: boolean;
 }
 
 /** A plain list, bulleted or numbered. */

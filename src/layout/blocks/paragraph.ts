@@ -2,7 +2,7 @@
 import type { ParagraphBlock } from '../../markup/block';
 import { lineBoxes, setText } from '../inline/text';
 import type { Look } from '../look';
-import { gap, type Piece } from '../pieces';
+import { gap, heldToNext, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 
 /** Makes a paragraph ready for pages. */
@@ -17,7 +17,9 @@ export function collectParagraph(block: ParagraphBlock, place: Place, setting: S
     block.origin,
     tag,
   );
-  return [...lineBoxes(text, place.x, 'left', setting, block.origin, tag), gap(setting.look.space.paragraph)];
+  const lines = lineBoxes(text, place.x, 'left', setting, block.origin, tag);
+  const made = [...lines, gap(setting.look.space.paragraph)];
+  return block.keep === true ? heldToNext(made) : made;
 }
 
 /** Width of a column of running text: all there is, up to what can be read with ease in body type. */

@@ -9,5 +9,6 @@ export const readParagraph: ElementReader = (node, reader) => {
     ...baseOf(node),
     style: style === 'lead' || style === 'note' ? style : 'body',
     content: reader.words(node),
+    ...(node.attributes.has('data-keep') ? { keep: true } : {}),
   };
 };

@@ -19,7 +19,8 @@ export const textForms = {
     element: 'p',
     within: blocks,
     ...words,
-    attributes: { ...id, ...classOf('lead', 'note') },
-    meaning: 'a paragraph; `lead` is a larger opening paragraph, `note` small print',
+    attributes: { ...id, ...classOf('lead', 'note'), 'data-keep': { kind: 'flag' } },
+    meaning:
+      'a paragraph; `lead` is a larger opening paragraph, `note` small print; one with `data-keep` stays with what follows it',
   },
 } as const satisfies Forms;

@@ -120,13 +120,13 @@ function depthWords(metres: number, { plain, systems }: Phrases): string {
 
 const marksInRow = 4;
 
-/** Downwards first; the last row is filled with nothing. */
+/** Across first, so that a table that goes over the page is in order on both; the last row is filled with nothing. */
 function inRows(marks: readonly MarkContext[]): readonly (readonly MarkContext[])[] {
   const count = Math.ceil(marks.length / marksInRow);
   return Array.from({ length: count }, (_, row) =>
     Array.from(
       { length: marksInRow },
-      (__, column) => marks[column * count + row] ?? { volume: '', depth: '' },
+      (__, column) => marks[row * marksInRow + column] ?? { volume: '', depth: '' },
     ),
   );
 }

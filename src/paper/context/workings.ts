@@ -101,7 +101,10 @@ function valueWords(value: FigureValue, phrases: Phrases): string {
         ? oneRow(value, phrases)
         : phrases.messages.say('table-of-rows', { rows: value.rows.length });
     case 'unknown':
-      return phrases.messages.say('to-measure', { measure: phrases.told(value.measure) });
+      // keys of the spec are marked for a terminal; on paper they stand as they do under the inputs
+      return phrases.messages.say('to-measure', {
+        measure: phrases.told(value.measure).replaceAll('`', ''),
+      });
   }
 }
 
