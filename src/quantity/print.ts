@@ -122,7 +122,9 @@ function decimalText(value: number, unit: Unit, options: PrintOptions): string {
 
 function usualDecimals(value: number, unit: Unit): number {
   const size = Math.abs(value);
-  return unit.decimals[size < 10 ? 0 : size < 100 ? 1 : 2];
+  const [under10, under100, more, under1 = under10] = unit.decimals;
+  if (size < 1) return under1;
+  return size < 10 ? under10 : size < 100 ? under100 : more;
 }
 
 function withoutIdleZeros(text: string): string {

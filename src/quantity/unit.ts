@@ -20,8 +20,8 @@ export interface Unit {
   readonly inverted?: true;
   /** Printed close to its number, without a space (degrees of angle). */
   readonly close?: true;
-  /** Decimals printed if nobody asks for others: for numbers under 10, under 100, and from 100. */
-  readonly decimals: readonly [number, number, number];
+  /** Decimals printed if nobody asks for others: for numbers under 10, under 100, from 100; and under 1, where that differs. */
+  readonly decimals: readonly [number, number, number, number?];
 }
 
 /** How a unit can be named in a ratio. */

@@ -27,8 +27,7 @@ export function gaugesInput({ car, phrases, language: { messages, numbers } }: W
         ...(to === undefined ? {} : { to }),
         ...(most === undefined ? {} : { redLine: most }),
       };
-      const said = (pressure: Quantity<'gaugePressure'>): string =>
-        phrases.first(pressure, decimalsFor(value(pressure)));
+      const said = (pressure: Quantity<'gaugePressure'>): string => phrases.first(pressure);
       const band =
         gauge.from && gauge.to ? [messages.say('band', { from: said(gauge.from), to: said(gauge.to) })] : [];
       const redLine = gauge['red-line'];
@@ -43,11 +42,6 @@ export function gaugesInput({ car, phrases, language: { messages, numbers } }: W
       };
     }),
   };
-}
-
-/** A pressure under one of its unit is said in hundredths, since a tenth of it matters. */
-function decimalsFor(value = 0): { readonly decimals?: number } {
-  return value > 0 && value < 1 ? { decimals: 2 } : {};
 }
 
 /** The pressure-rise curves; none if they could not be worked out. */

@@ -26,6 +26,8 @@ export interface StickContext {
 export interface RangeContext {
   readonly liquid: string;
   readonly tank: string;
+  /** Whether the tank is read by a stick; a depth says nothing where it is not. */
+  readonly byStick: boolean;
   readonly reserve: string;
   readonly unusable: string;
   /** Whether anything is known at all. */
@@ -260,7 +262,7 @@ function blendContext(
 /** A range table as text; `which` picks the units: both, or one alone for a table read at a distance. */
 export function rangeContext(
   { liquid, model, use, rows }: RangeChart,
-  { phrases, words }: World,
+  { car, phrases, words }: World,
   which: 'both' | 'first' | 'second' = 'both',
 ): RangeContext {
   const print = phrases[which];
@@ -268,6 +270,7 @@ export function rangeContext(
   return {
     liquid: words['range-of'][liquid],
     tank: model.name,
+    byStick: car.spec.tanks[model.id]?.read === 'stick',
     known: known.length > 0,
     unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),

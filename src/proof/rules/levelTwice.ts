@@ -15,7 +15,7 @@ export const levelTwice: Rule = {
   code: 'rule-level-twice',
   group: 'water',
   title: 'the level has been read in two ways that agree before the main burner is lit on a cold boiler',
-  reason: 'a blocked glass shows water that is not there; two ways are not blocked alike',
+  reason: 'a blocked passage shows water that is not there; two ways are not blocked alike',
   mend: 'read the level in a second way before the main burner',
   asks: ['level-twice'],
   appliesTo: (model) => ways(model, 'cold') > 1,
