@@ -35,10 +35,12 @@ describe.each(demoNames)('%s', (name) => {
     const faces = facesOf(goodOf(setOnePaper(ready, paper, shop)));
     const { first, second } = ready.car.spec.print.units;
     expect(faces).toHaveLength(2);
+    const fuelByStick = ready.car.spec.tanks[ready.figures.fuel?.model.id ?? '']?.read === 'stick';
     for (const [index, system] of [first, second ?? first].entries()) {
       const [far, volume, depth] = names[system];
       expect(faces[index]).toContain(`${far} from start`);
-      expect(faces[index]).toContain(`water: stick in ${depth}, ${volume}`);
+      expect(faces[index]).toContain(`water: stick (${depth}), ${volume}`);
+      expect(/fuel: \S+ \S+ gives at least/.test(faces[index] ?? '')).toBe(fuelByStick);
       expect(faces[index]).toMatch(
         new RegExp(`level (water|main fuel) \\d+ ${far} \\d+ ${far} \\d+\\.\\d ${far}`),
       );
@@ -47,6 +49,20 @@ describe.each(demoNames)('%s', (name) => {
     const [level] = planning.byTerrain;
     const metres = first === 'metric' ? 1000 : 1609.344;
     expect(faces[0]).toContain(`${Math.round((level?.turnBackM ?? 0) / metres)} ${names[first][0]}`);
+  });
+
+  test('the range table gives depths for the tanks that are read by a stick, and for no others', async () => {
+    const ready = await demo(name);
+    const paper = shop.papers.find((each) => each.name === 'range-table');
+    if (paper === undefined) throw new Error('there is no range table');
+    const [face = ''] = facesOf(goodOf(setOnePaper(ready, paper, shop)));
+    const { water, fuel } = ready.figures;
+    for (const chart of [water, fuel]) {
+      if (chart === undefined) throw new Error('a chart is not known');
+      const { id, name: tank } = chart.model;
+      expect(face).toContain(`in the ${tank};`);
+      expect(face.includes(`stick in the ${tank};`)).toBe(ready.car.spec.tanks[id]?.read === 'stick');
+    }
   });
 
   test('the card of a way has a face in each of the car’s units', async () => {
