@@ -73,6 +73,8 @@ export interface Splittable {
   readonly keep: Keep;
   readonly anchors: readonly Anchor[];
   readonly origin: BlockOrigin;
+  /** The same with the given share of the spaces inside it, where it has any to give. */
+  readonly closer?: (share: number) => Splittable;
   /** What stands in `roomPt`. `lastResort` is set when no other page has more room. */
   take(roomPt: number, lastResort: boolean): Take;
 }

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
+import { nearlyEmpty } from '../helpers/emptyPages';
 import { inEnglish } from '../helpers/english';
+import { partedIntroductions, straggledRows } from '../helpers/partedPages';
 import { demo, demoNames, goodOf, inWords, type UnitOrder, workshop } from './made';
 
 /** Paper sizes and orders of units. */
@@ -12,19 +14,28 @@ const ways: readonly (readonly ['letter' | 'a4', UnitOrder])[] = [
   ['a4', 'turned'],
 ];
 
+/** Of a hundred pages of a paper, so many may be nearly empty though their chapter goes on; of a short paper one. */
+const mostEmptyPercent = 2;
+
 const { papers, fonts, theme } = await workshop();
 
 describe.each(demoNames)('%s', (name) => {
   describe.each(ways)('on %s, units %s', (sheet, order) => {
     test.each(papers.map((paper) => [paper.name, paper] as const))(
-      '%s: every word once and in order, nothing outside, nothing overlapping, nothing too small',
+      '%s: every word once and in order, nothing outside, nothing overlapping, too small or parted, few pages nearly empty',
       async (_, paper) => {
         const shop = await workshop();
         const ready = await demo(name, sheet, order);
         const set = goodOf(setOnePaper(ready, paper, shop));
         const options = { fonts, theme: inEnglish(theme), leastPt: paper.leastPt(worldOf(ready, shop)) };
         expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
-        expect(set.laidOut.pages.length).toBeGreaterThan(0);
+        const { length } = set.laidOut.pages;
+        expect(length).toBeGreaterThan(0);
+        const empty = nearlyEmpty(set.laidOut);
+        const most = Math.max(1, Math.floor((mostEmptyPercent / 100) * length));
+        expect(empty.length, `nearly empty: ${empty.join(', ')}`).toBeLessThanOrEqual(most);
+        expect(partedIntroductions(set.laidOut)).toEqual([]);
+        expect(straggledRows(set.laidOut)).toEqual([]);
       },
     );
   });

@@ -2,7 +2,7 @@
  * Blocks into pieces: each kind of block has a file of its own here, and the registry below sends it there.
  */
 import type { Block } from '../../markup/block';
-import { anchored, type Piece, stackHeight } from '../pieces';
+import { anchored, isSolid, type Piece, stackHeight } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { collectTable } from '../table/collect-table';
 import { collectCaution } from './caution';
@@ -57,18 +57,23 @@ export type CollectBlocks = (blocks: readonly Block[], place: Place, setting: Se
 export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
   const pieces: Piece[] = [];
   let keptFrom: number | undefined;
+  let introFrom: number | undefined;
   let previous: Block | undefined;
   for (const block of blocks) {
-    const keptAbovePt =
-      keptFrom === undefined ? 0 : stackHeight(pieces.slice(keptFrom)) + gapAfterHeadings(pieces);
+    if (introFrom !== undefined) {
+      if (isIntroduced(block) && isShort(pieces.slice(introFrom), setting)) holdFrom(pieces, introFrom);
+      else keptFrom = undefined;
+    }
+    const keptAbovePt = keptFrom === undefined ? 0 : stackHeight(pieces.slice(keptFrom)) + gapBelow(pieces);
     const above = previous === undefined ? place.keptAbovePt : keptAbovePt;
     const own = { ...place, keptAbovePt: above };
     const collected = setting.reuse.pieces(block, own, setting, () => collectBlock(block, own, setting));
     const named = block.kind === 'heading' ? setting.survey.nameOf.get(block) : block.id;
-    const standing =
-      previous?.kind === 'heading' && block.kind !== 'heading' ? withoutGapAbove(collected) : collected;
-    if (block.kind !== 'heading') keptFrom = undefined;
-    else keptFrom ??= pieces.length;
+    const isFirstBelow = previous?.kind === 'heading' && block.kind !== 'heading';
+    const standing = isFirstBelow ? withoutGapAbove(collected) : collected;
+    introFrom = isFirstBelow && block.kind === 'paragraph' ? pieces.length : undefined;
+    if (block.kind === 'heading') keptFrom ??= pieces.length;
+    else if (introFrom === undefined) keptFrom = undefined;
     for (const piece of anchored(standing, named === undefined ? [] : [named], block.origin))
       pieces.push(piece);
     previous = block;
@@ -76,13 +81,35 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
   return pieces;
 };
 
+/** A paragraph of at most so many lines right below a heading introduces what comes next. */
+const introLines = 4;
+
+/** What a heading with a few words below it would stand apart from if it came overleaf. */
+function isIntroduced(block: Block): boolean {
+  if (block.kind === 'figure') return block.trueSize !== true;
+  return ['table', 'list', 'steps', 'signs', 'definitions', 'group'].includes(block.kind);
+}
+
+function isShort(pieces: readonly Piece[], { look }: Setting): boolean {
+  return stackHeight(pieces) <= introLines * look.lead.leadingPt;
+}
+
+/** Lets every piece from the given one on hold on to the next, and the last to what comes. */
+function holdFrom(pieces: Piece[], from: number): void {
+  for (let index = from; index < pieces.length; index += 1) {
+    const piece = pieces[index];
+    if (piece !== undefined && isSolid(piece) && piece.keep === 'free')
+      pieces[index] = { ...piece, keep: 'ought' };
+  }
+}
+
 /** A heading's own space below it stands; what follows adds none. */
 function withoutGapAbove(pieces: readonly Piece[]): readonly Piece[] {
   const first = pieces.findIndex((piece) => piece.kind !== 'gap');
   return first > 0 ? pieces.slice(first) : pieces;
 }
 
-function gapAfterHeadings(pieces: readonly Piece[]): number {
+function gapBelow(pieces: readonly Piece[]): number {
   const last = pieces[pieces.length - 1];
   return last?.kind === 'gap' ? last.heightPt : 0;
 }

@@ -1,6 +1,7 @@
 /**
- * Shares out chapters that each begin on a new page. One whose last page would hold little is set a little closer, if
- * that saves the page: the spaces between its blocks shrink, never its type.
+ * Shares out chapters that each begin on a new page, and what begins on a new page within them. A part whose last page
+ * would hold little is set a little closer, if that saves the page: the spaces between its blocks and in the rows of
+ * its tables shrink, never its type.
  */
 import type { FilledBox } from '../flow/fill';
 import { gap, type Piece } from '../pieces';
@@ -12,15 +13,26 @@ const littleShare = 0.3;
 /** What is left of the spaces between blocks, tried in turn. */
 const closer = [0.9, 0.8, 0.7] as const;
 
-/** Boxes page by page, chapter after chapter. There is at least one page. */
+/** Boxes page by page, part after part. There is at least one page. */
 export function paginateChapters(chapters: readonly (readonly Piece[])[], setting: Setting): FilledBox[][] {
   const pages = chapters
-    .flatMap((pieces) => paginateChapter(pieces, setting))
+    .flatMap(partsOf)
+    .flatMap((pieces) => paginatePart(pieces, setting))
     .filter((page) => page.length > 0);
   return pages.length > 0 ? pages : [[]];
 }
 
-function paginateChapter(pieces: readonly Piece[], setting: Setting): FilledBox[][] {
+/** A chapter, parted where a new page begins whatever is left of the one before. */
+function partsOf(chapter: readonly Piece[]): Piece[][] {
+  const parts: Piece[][] = [[]];
+  for (const piece of chapter) {
+    if (piece.kind === 'break' && piece.unlessHalf === undefined) parts.push([]);
+    else parts.at(-1)?.push(piece);
+  }
+  return parts;
+}
+
+function paginatePart(pieces: readonly Piece[], setting: Setting): FilledBox[][] {
   const pages = paginate(pieces, setting);
   // where something is wrong no paper comes of it, and another try would tell of it again
   if (pages.length < 2 || !holdsLittle(pages, setting.roomPt) || setting.problems.told().length > 0)
@@ -41,5 +53,8 @@ function holdsLittle(pages: readonly (readonly FilledBox[])[], roomPt: number): 
 }
 
 function closedUp(piece: Piece, share: number): Piece {
-  return piece.kind === 'gap' ? gap(share * piece.heightPt) : piece;
+  if (piece.kind === 'gap') return gap(share * piece.heightPt);
+  if (piece.kind !== 'splittable' || piece.closer === undefined) return piece;
+  const { keep, anchors } = piece;
+  return { ...piece.closer(share), keep, anchors };
 }

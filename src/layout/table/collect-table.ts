@@ -50,6 +50,7 @@ function setTable(block: TableBlock, grid: Grid, place: Place, setting: Setting)
     nextTop: stacked(nextCaption, setHead(context)),
     rows,
     rowLines: rowLines(context, rows),
+    padPt: grid.padY,
     roomPt: setting.roomPt,
     origin: block.origin,
   };

@@ -8,6 +8,7 @@ import { type Cut, cutText } from '../inline/tokens';
 import type { TextStyle } from '../look';
 import type { Layer } from '../pieces';
 import type { Setting } from '../setting';
+import { moveItem } from '../shape';
 import { cellPadding, cellStyle, type Grid, gridCells } from './cells';
 
 /** A row with its items, counted from the row's top. */
@@ -16,6 +17,8 @@ export interface SetRow {
   readonly items: readonly PlacedItem[];
   /** A row that is one head over all columns; it stays with the row below. */
   readonly opensSection: boolean;
+  /** A row with room for a pencil, which it keeps. */
+  readonly isFilledIn: boolean;
   readonly change?: ChangeMark;
 }
 
@@ -60,7 +63,7 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
     return placeText(text, cellX, grid.padY + below, align, setting, own);
   });
   const opensSection = row.cells.length === 1 && row.cells[0]?.head !== 'none';
-  const set = { heightPt, items, opensSection };
+  const set = { heightPt, items, opensSection, isFilledIn };
   return row.change === undefined ? set : { ...set, change: row.change };
 }
 
@@ -86,6 +89,15 @@ function cellTag(
   const span = cell.span > 1 ? { columnSpan: cell.span } : {};
   if (cell.head === 'none') return structure.add('TD', parent, span);
   return structure.add('TH', parent, { ...span, scope: cell.head === 'row' ? 'Row' : 'Column' });
+}
+
+/** The row with so much less space above and below its words. */
+export function closedUpRow(row: SetRow, lessPt: number): SetRow {
+  return {
+    ...row,
+    heightPt: row.heightPt - 2 * lessPt,
+    items: row.items.map((item) => moveItem(item, 0, -lessPt)),
+  };
 }
 
 /** A row at its height, with what is to be marked beside it. */

@@ -1,12 +1,13 @@
 /**
- * A table that can go on on the next page: caption and head are repeated, rows are never broken, and neither a single
- * row nor a section's head stands alone if it can be helped.
+ * A table that can go on on the next page: caption and head are repeated, rows are never broken, and neither fewer than
+ * three rows nor a section's head stand alone if it can be helped. Where all that is left would fit with less space
+ * in its rows, it is given less.
  */
 import type { BlockOrigin } from '../../markup/block';
 import { fits } from '../fits';
 import type { PlacedItem } from '../frame';
 import { type Box, type Layer, layeredBox, type Splittable, type Take } from '../pieces';
-import { rowLayers, type SetRow } from './rows';
+import { closedUpRow, rowLayers, type SetRow } from './rows';
 
 /** Something that stands above the rows. */
 export interface TableTop {
@@ -23,35 +24,45 @@ export interface SetTable {
   readonly rows: readonly SetRow[];
   /** What is drawn behind and below the row at `index`; `last` if it is the last one on the page. */
   readonly rowLines: (index: number, y: number, heightPt: number, last: boolean) => readonly PlacedItem[];
+  /** Space above and below the words of a row. */
+  readonly padPt: number;
   readonly roomPt: number;
   readonly origin: BlockOrigin;
 }
 
+/** So many rows ought to stand on either side of a break, and must where a page can hold no more. */
+const wishedRows = 3;
 const leastRows = 2;
+
+/** What must be left of the space above and below the words of a row that is set closer. */
+const leastPadShare = 0.65;
 
 /** The table from the row at `from` on. */
 export function splitTable(table: SetTable, from: number): Splittable {
   const top = from === 0 ? table.firstTop : table.nextTop;
   const heights = table.rows.slice(from).map((row) => row.heightPt);
   const heightPt = top.heightPt + sum(heights);
-  const shortPt = top.heightPt + sum(heights.slice(0, firstRows(table, from)));
-  const leastPt = fits(shortPt, table.roomPt) ? shortPt : top.heightPt + (heights[0] ?? 0);
-  const short = heights.length <= leastRows + 1 && fits(heightPt, table.roomPt);
+  const headedPt = (rows: number) => top.heightPt + sum(heights.slice(0, firstRows(table, from, rows)));
+  const leastPt = fits(headedPt(leastRows), table.roomPt)
+    ? headedPt(leastRows)
+    : top.heightPt + (heights[0] ?? 0);
+  const wantPt = heights.length < 2 * wishedRows ? heightPt : headedPt(wishedRows);
   return {
     kind: 'splittable',
     heightPt,
     leastPt,
-    wantPt: short ? heightPt : leastPt,
+    wantPt: fits(wantPt, table.roomPt) ? wantPt : leastPt,
     keep: 'free',
     anchors: [],
     origin: table.origin,
+    closer: (share) => splitTable(closedUp(table, (1 - share) * table.padPt), from),
     take: (roomPt, lastResort) => take(table, from, roomPt, lastResort || fits(leastPt, roomPt)),
   };
 }
 
-/** How many rows must stand below the head: two, and more if the last of them opens a section. */
-function firstRows(table: SetTable, from: number): number {
-  let count = Math.min(leastRows, table.rows.length - from);
+/** How many rows must stand below the head: those given, and more if the last of them opens a section. */
+function firstRows(table: SetTable, from: number, rows: number): number {
+  let count = Math.min(rows, table.rows.length - from);
   while (from + count < table.rows.length && table.rows[from + count - 1]?.opensSection) count += 1;
   return count;
 }
@@ -61,10 +72,28 @@ function take(table: SetTable, from: number, roomPt: number, mustPlace: boolean)
   const left = table.rows.length - from;
   const count = rowsThatFit(table, from, roomPt);
   if (count === left) return { kind: 'all', box: part(table, from, left) };
+  const closer = count < wishedRows ? undefined : closedUpToFit(table, from, roomPt);
+  if (closer !== undefined) return { kind: 'all', box: part(closer, from, left) };
   const good = goodBreak(table, from, count);
   const rows = good > 0 || !mustPlace ? good : count;
   if (rows <= 0) return { kind: 'nothing' };
   return { kind: 'part', box: part(table, from, rows), rest: splitTable(table, from + rows) };
+}
+
+/** The table with just so much less space in its rows that all from `from` on fits, if that leaves enough. */
+function closedUpToFit(table: SetTable, from: number, roomPt: number): SetTable | undefined {
+  const rows = table.rows.slice(from);
+  const { heightPt } = from === 0 ? table.firstTop : table.nextTop;
+  const lackPt = heightPt + sum(rows.map((row) => row.heightPt)) - roomPt;
+  const giving = rows.filter(({ isFilledIn }) => !isFilledIn).length;
+  const lessPt = lackPt / (2 * giving);
+  return giving > 0 && fits(lessPt, (1 - leastPadShare) * table.padPt) ? closedUp(table, lessPt) : undefined;
+}
+
+/** The table with so much less space above and below the words of each row, but for rows that are written in. */
+function closedUp(table: SetTable, lessPt: number): SetTable {
+  const rows = table.rows.map((row) => (row.isFilledIn ? row : closedUpRow(row, lessPt)));
+  return { ...table, rows, padPt: table.padPt - lessPt };
 }
 
 /** How many rows stand in the room; less than 0 if not even the head does. */
@@ -83,10 +112,11 @@ function rowsThatFit(table: SetTable, from: number, roomPt: number): number {
 /** The largest number of rows, up to `count`, after which the table may well be broken; 0 if there is none. */
 function goodBreak(table: SetTable, from: number, count: number): number {
   const left = table.rows.length - from;
-  const least = Math.min(leastRows, left);
-  for (let rows = Math.min(count, left - least); rows >= least; rows -= 1) {
-    if (!table.rows[from + rows - 1]?.opensSection) return rows;
+  for (const beside of [wishedRows, leastRows]) {
+    for (let rows = Math.min(count, left - beside); rows >= beside; rows -= 1)
+      if (!table.rows[from + rows - 1]?.opensSection) return rows;
   }
+  const least = Math.min(leastRows, left);
   for (let rows = count; rows >= least; rows -= 1)
     if (!table.rows[from + rows - 1]?.opensSection) return rows;
   return 0;

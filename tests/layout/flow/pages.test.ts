@@ -90,6 +90,36 @@ describe('headings', () => {
     expect(second?.slice(0, 3)).toEqual(['hhhh', 'top', '1']);
   });
 
+  it('go, with a few words below them, with what those words introduce', () => {
+    const rows = ['1', '2', '3', '4', '5', '6'].map((text) => [text]);
+    const below: readonly (readonly [string, Block, readonly string[]])[] = [
+      ['a table', table({ head: ['top'], rows, style: 'plain' }), ['top', '1', '2']],
+      ['a list', list(['one', 'two']), ['one', 'two']],
+      ['steps', steps([step('one'), step('two')]), ['1 one', '2 two']],
+    ];
+    for (const [kind, introduced, lines] of below) {
+      const blocks = [oneLine('x'), oneLine('y'), heading(2, 'hhhh'), paragraph('a:'), introduced];
+      const found = pagesOf(blocks, 8, 7 - (kind === 'a table' ? 0 : 3));
+      expect(found[0], kind).toEqual(['xxxxxxxx', 'yyyyyyyy']);
+      expect(found[1]?.slice(0, 2), kind).toEqual(['hhhh', 'a:']);
+      expect(found[1]?.slice(2).join(''), kind).toContain(lines.join(''));
+    }
+  });
+
+  it('do not hold more than a few words to what comes next', () => {
+    const five = paragraph('aaaaaa bbbbbb cccccc dddddd eeeeee');
+    const blocks = [oneLine('x'), oneLine('y'), heading(2, 'hhhh'), five, figure(40, 40)];
+    expect(pagesOf(blocks, 8, 10).map((lines) => lines.length)).toEqual([8, 0]);
+  });
+
+  it('leave a figure the room below them and their words', () => {
+    const blocks = [heading(2, 'hhhh'), paragraph('a'), figure(70, 116)];
+    const { pages } = laidOutCleanly(blocks, squareOptions(8, 10));
+    expect(pages).toHaveLength(1);
+    const rect = pages[0]?.items.find((item) => item.kind === 'shape' && item.shape.kind === 'rect');
+    expect(rect?.kind === 'shape' && rect.shape.kind === 'rect' ? rect.shape.height : 0).toBeCloseTo(96, 6);
+  });
+
   it('start a chapter on a new page if asked to, without an empty page first', () => {
     const blocks = [heading(1, 'one'), oneLine('a'), heading(1, 'two'), oneLine('b')];
     const { pages } = laidOutCleanly(blocks, squareOptions(8, 9, { chaptersOnNewPage: true }));

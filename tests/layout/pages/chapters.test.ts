@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { paginateChapters } from '../../../src/layout/pages/chapters';
-import { box, gap, type Piece } from '../../../src/layout/pieces';
+import { box, gap, type Piece, type Splittable } from '../../../src/layout/pieces';
 import { origin } from '../../helpers/blocks';
 import { squareSetting } from '../../helpers/setting';
 
@@ -35,6 +35,31 @@ describe('chapters on new pages', () => {
 
   it('do not close up their neighbours', () => {
     expect(pagesOf(chapter(8, 6), chapter(7, 10))).toEqual({ counts: [8, 7], second: [25.4, 30] });
+  });
+
+  it('are closed up in each part that begins on a new page, and only there', () => {
+    const pages = pagesOf([...chapter(8, 6), { kind: 'break' }, ...chapter(7, 10)]);
+    expect(pages).toEqual({ counts: [8, 7], second: [25.4, 30] });
+  });
+
+  it('close up what has space inside it, which keeps its name and what it holds on to', () => {
+    const shrinking = (heightPt: number): Splittable => ({
+      kind: 'splittable',
+      heightPt,
+      leastPt: heightPt,
+      wantPt: heightPt,
+      keep: 'free',
+      anchors: [],
+      origin: origin(),
+      closer: (share) => shrinking(share * heightPt),
+      take: () => ({ kind: 'all', box: box(heightPt, [], origin()) }),
+    });
+    const named = { ...shrinking(60), anchors: [{ name: 'here', y: 0 }] };
+    const boxes = paginateChapters([[box(150, [], origin()), named]], squareSetting(200)).flat();
+    // 50 pt are left; of 60 pt those are less than 0.9
+    expect(boxes.map(({ y }) => y)).toEqual([0, 150]);
+    expect(boxes[1]?.box.heightPt).toBeCloseTo(48, 6);
+    expect(boxes[1]?.box.anchors).toEqual([{ name: 'here', y: 0 }]);
   });
 
   it('are one page if there is nothing in them', () => {

@@ -26,9 +26,61 @@ describe('tables over pages', () => {
     ]);
   });
 
-  it('leave no row alone at the end', () => {
+  it('leave no fewer than three rows at the end', () => {
     const blocks = [table({ head: ['top'], rows: numbered(6), style: 'plain' })];
-    expect(pagesOf(blocks, 20, 7).map((lines) => lines.length)).toEqual([5, 3]);
+    expect(pagesOf(blocks, 20, 7).map((lines) => lines.length)).toEqual([4, 4]);
+  });
+
+  it('do not begin at the foot of a page without three rows, nor break where that leaves fewer', () => {
+    const rows = (count: number) => table({ head: ['top'], rows: numbered(count), style: 'plain' });
+    const above = (count: number) => Array.from({ length: count }, (_, index) => paragraph(`x${index}`));
+    const linesOfPages = (lead: number, count: number) =>
+      pagesOf([...above(lead), rows(count)], 20, 9).map((lines) => lines.length);
+    // a page of nine lines holds a head, eight rows less the line under the head
+    expect(linesOfPages(4, 9)).toEqual([8, 7]);
+    expect(linesOfPages(5, 9).slice(0, 1)).toEqual([5]);
+    // five rows cannot be parted three and three
+    expect(linesOfPages(3, 5)).toEqual([3, 6]);
+  });
+
+  describe('with space in their rows', () => {
+    const spaced = { ...evenTheme, space: { ...evenTheme.space, cellY: 2 } };
+    const bottomsOf = (count: number, lines: number) =>
+      laidOutCleanly(
+        [table({ head: ['top'], rows: numbered(count), style: 'plain' })],
+        squareOptions(20, lines, { theme: spaced }),
+      ).pages.map((page) => textsOf(page).map(({ y }) => y));
+
+    it('are set closer, as little as it takes, where all that is left then fits', () => {
+      // rows of 16 pt, a head of 16.75: ten rows are 176.75 pt, and 14 lines hold 168
+      const [page, ...more] = bottomsOf(10, 14);
+      expect(more).toEqual([]);
+      const [head = 0, first = 0, second = 0] = page ?? [];
+      expect(second - first).toBeCloseTo(16 - 8.75 / 10, 6);
+      expect(first - head).toBeCloseTo(16.75 - 8.75 / 20, 6);
+    });
+
+    it('keep their space where the least of it would not do', () => {
+      // eleven rows are 192.75 pt; with 1.3 pt instead of 2 above and below each they are 177.35
+      const pages = bottomsOf(11, 14);
+      expect(pages.map((page) => page.length)).toEqual([9, 4]);
+      expect((pages[0]?.[2] ?? 0) - (pages[0]?.[1] ?? 0)).toBeCloseTo(16, 6);
+    });
+
+    it('leave room for a pencil in rows that are written in', () => {
+      const whole = table({ rows: numbered(10), style: 'plain' });
+      const field = { kind: 'line', name: 'a', title: 'a', letters: 2, lines: 1 } as const;
+      const body = whole.body.map(({ cells }, index) => ({
+        cells: cells.map((one) => ({ ...one, field: { ...field, name: `f${index}` } })),
+      }));
+      const { pages } = laidOutCleanly([{ ...whole, body }], squareOptions(20, 16, { theme: spaced }));
+      const heights = pages.flatMap(({ items }) =>
+        items.flatMap((item) => (item.kind === 'field' ? [item.heightPt] : [])),
+      );
+      expect(heights).toHaveLength(10);
+      expect(new Set(heights.map((height) => height.toFixed(3))).size).toBe(1);
+      expect(pages.length).toBe(2);
+    });
   });
 
   it('do not begin at the foot of a page without two rows', () => {

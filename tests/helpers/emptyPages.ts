@@ -1,0 +1,30 @@
+/** How full the pages of a paper are. */
+import type { LaidOut, Page } from '../../src/layout/frame';
+
+/** A page is nearly empty if what is read on it reaches no further down than this share of its text's room. */
+const littleShare = 0.25;
+
+/** How far down what is read on a page reaches, as a share of the room between its clear edges. */
+export function filledShare({ items, printable: [, top, , bottom] }: Page): number {
+  const lowest = items.reduce((low, item) => {
+    if (item.tag === undefined) return low;
+    if (item.kind === 'text') return Math.max(low, item.y);
+    if (item.kind === 'field') return Math.max(low, item.y + item.heightPt);
+    return item.kind === 'shape' && item.shape.kind === 'path'
+      ? item.shape.pieces.reduce((most, piece) => ('y' in piece ? Math.max(most, piece.y) : most), low)
+      : low;
+  }, top);
+  return (lowest - top) / (bottom - top);
+}
+
+/** Labels of the pages that hold next to nothing, though their chapter goes on after them. */
+export function nearlyEmpty({ pages, destinations, outline }: LaidOut): string[] {
+  const chapters = new Set(outline.map(({ destination }) => destination));
+  const opening = new Set(destinations.filter(({ name }) => chapters.has(name)).map(({ page }) => page));
+  return pages
+    .filter((page, index) => {
+      const endsChapter = index === pages.length - 1 || opening.has(index + 1);
+      return !endsChapter && filledShare(page) < littleShare;
+    })
+    .map(({ label }) => label);
+}
