@@ -16,6 +16,7 @@ export const messageValues = {
   'list-last': ['before', 'last'],
   band: ['from', 'to'],
   'never-past': ['value'],
+  'depth-and-volume': ['depth', 'volume'],
   // round the text of a page
   'page-of-pages': ['page', 'pages'],
   'issue-line': ['letter', 'date', 'mark'],

@@ -6,20 +6,21 @@ import type { Car, PartId } from '../car/car';
 import { carriedDuties } from './duty/carried';
 import type { Duties } from './duty/duty';
 import { fuelDuties } from './duty/fuel';
+import { gaugeDuties } from './duty/gauges';
 import { steamDuties } from './duty/steam';
 import { waterDuties } from './duty/water';
 import { oncePerCar } from './oncePerCar';
 
 /** Every duty by name. */
 export const duties: Duties = Object.fromEntries(
-  Object.entries({ ...steamDuties, ...waterDuties, ...fuelDuties, ...carriedDuties }).map(
+  Object.entries({ ...steamDuties, ...waterDuties, ...fuelDuties, ...carriedDuties, ...gaugeDuties }).map(
     ([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }],
   ),
 );
 
-/** Names of the duties that a part of this car has, in the order of `duties`; `every-valve` says nothing and is left out. */
+/** Names of the duties that a part of this car has, in the order of `duties`; those of every part of a kind say nothing and are left out. */
 export function dutiesOf(car: Car, part: PartId): readonly string[] {
   return Object.entries(duties).flatMap(([name, duty]) =>
-    name !== 'every-valve' && duty.parts(car).includes(part) ? [name] : [],
+    !name.startsWith('every-') && duty.parts(car).includes(part) ? [name] : [],
   );
 }

@@ -51,6 +51,7 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'It is a gauge, glass or indicator.',
     holds: (car, id) => car.parts.get(id)?.kind === 'gauge',
   },
+  stick: { meaning: 'It is a stick.', holds: (car, id) => car.spec.gauges[id]?.kind === 'stick' },
   glass: { meaning: 'It is a gauge glass.', holds: (car, id) => car.spec.gauges[id]?.kind === 'glass' },
   control: {
     meaning: 'It is a control, such as a switch.',

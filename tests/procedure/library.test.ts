@@ -139,7 +139,7 @@ describe('the library', () => {
     }
     for (const { form } of library.cautions.values()) gather(form['applies-when']);
     // reference data speaks of duties and traits in the same words
-    const reference = `${sharedText('faults.yaml')}${sharedText('glossary.yaml')}`;
+    const reference = ['faults.yaml', 'glossary.yaml', 'readings.yaml'].map(sharedText).join('');
     const named = new Set([
       ...selectors.flatMap((selector) => [
         selector.duty,
@@ -150,6 +150,7 @@ describe('the library', () => {
       ]),
       ...conditions.flatMap((condition) => [condition.trait, condition['it-is']]),
       ...[...reference.matchAll(/(?:duty|trait): ([a-z-]+)/g)].map((match) => match[1]),
+      ...[...reference.matchAll(/where: \[([a-z-]+)\]/g)].map((match) => match[1]),
     ]);
     const names = [
       ...Object.keys(duties),

@@ -1,5 +1,6 @@
 /** What is handled and read, by place. Templates say it in words; this gives them the facts, each under its own name. */
 import type { Car, Part, PartId, Place } from '../../car/car';
+import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 
 /** One thing at a place. Every field is there; what does not apply is empty. */
@@ -110,6 +111,19 @@ export function partContext(part: Part, car: Car, phrases: Phrases): PartContext
     tag: part.tag ?? '',
     ...(facts[part.kind]?.(part.id, car, phrases) ?? {}),
   };
+}
+
+/** A part with the name of its place. */
+export type PlacedPart = PartContext & { readonly placeName: string };
+
+/** Every part of one kind, in the order of the spec. */
+export function partsOfKind({ car, phrases }: World, kind: PartContext['kind']): readonly PlacedPart[] {
+  return [...car.parts.values()]
+    .filter((part) => part.kind === kind)
+    .map((part) => ({
+      ...partContext(part, car, phrases),
+      placeName: car.places.get(part.place ?? '')?.name ?? '',
+    }));
 }
 
 type Facts = (id: PartId, car: Car, phrases: Phrases) => Partial<PartContext>;

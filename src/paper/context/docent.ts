@@ -1,7 +1,8 @@
 /** What the docent guide says of the car: what to show, what to answer, what stays shut, how a demonstration runs. */
 import type { World } from '../paper';
-import { type PartContext, partContext } from './controls';
+import { type PartContext, partsOfKind } from './controls';
 import { runBarsInputs } from './drawingsTime';
+import { readingsContext } from './readings';
 import { runSheetContext } from './runSheet';
 
 /** Everything of the guide that is not the same for every paper. */
@@ -21,7 +22,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     neverTouch: docent['never-touch'].map(({ of, why }) => ({ parts: of, why })),
     proofOfCold: docent['proof-of-cold'],
     valves: ofKind('valve'),
-    gauges: ofKind('gauge'),
+    readings: readingsContext(world),
     locks: ofKind('lock'),
     tanks: ofKind('tank'),
     devices: ofKind('device'),
@@ -50,17 +51,4 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       length: phrases.both(car.spec.car.length),
     },
   };
-}
-
-/** A part with the name of its place. */
-export type PlacedPart = PartContext & { readonly placeName: string };
-
-/** Every part of one kind, in the order of the spec. */
-export function partsOfKind({ car, phrases }: World, kind: PartContext['kind']): readonly PlacedPart[] {
-  return [...car.parts.values()]
-    .filter((part) => part.kind === kind)
-    .map((part) => ({
-      ...partContext(part, car, phrases),
-      placeName: car.places.get(part.place ?? '')?.name ?? '',
-    }));
 }

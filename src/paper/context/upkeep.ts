@@ -1,6 +1,6 @@
 /** Maintenance, inspection, what is carried, what is thrown away: as printed text. */
 import type { World } from '../paper';
-import { partsOfKind } from './docent';
+import { partsOfKind } from './controls';
 
 /** How the boiler’s papers say the inspection, and everything of `upkeep.yaml`. */
 export function upkeepContext(world: World): Readonly<Record<string, unknown>> {

@@ -86,6 +86,29 @@ export const docentForm = z.strictObject({
   access: list(z.strictObject({ title: text('For whom.'), says: texts('What helps.') })),
 });
 
+/** `readings.yaml`: what gauges and tanks should read. */
+export const readingsForm = z.strictObject({
+  gauges: list(
+    z.strictObject({
+      for: each,
+      of,
+      cold: text('What it shows on a cold car.'),
+      ready: text('What it shows when the car is ready to move off.'),
+      road: text('What it shows on the road.'),
+      stop: text('The reading at which one stops.'),
+    }),
+  ),
+  tanks: list(
+    z.strictObject({
+      for: each,
+      of,
+      full: text('How it is filled.'),
+      start: text('The least a day begins with.'),
+      road: text('The least on the road.'),
+    }),
+  ),
+});
+
 /** `use.yaml`: what the car is for, what it is not, what danger stays, who may run it. */
 export const useForm = z.strictObject({
   intended: list(z.strictObject({ say: text('What it is for.'), when })),

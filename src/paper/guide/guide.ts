@@ -12,12 +12,14 @@ import { NameCheck } from '../../procedure/nameCheck';
 import type { PrintStyle } from '../../procedure/values';
 import type { SpecPath } from '../../spec/source';
 import type { Phrases } from '../phrase';
-import { crewForm, docentForm, runningForm, subjectsForm, upkeepForm, useForm } from './forms';
+import { crewForm, docentForm, readingsForm, runningForm, subjectsForm, upkeepForm, useForm } from './forms';
+import { readingValues } from './readings';
 import { Speaker, type Spoken } from './speak';
 import { guideValues } from './values';
 
 interface Forms {
   readonly docent: z.output<typeof docentForm>;
+  readonly readings: z.output<typeof readingsForm>;
   readonly use: z.output<typeof useForm>;
   readonly running: z.output<typeof runningForm>;
   readonly upkeep: z.output<typeof upkeepForm>;
@@ -44,14 +46,17 @@ export interface LibraryKeys {
 /** Read the prose files. `texts` are named relative to `shared`; `keys` are those of the step library. */
 export function readGuide(texts: ReadonlyMap<string, string>, keys: LibraryKeys): Outcome<GuideFiles> {
   const docent = readFile(texts, 'docent', docentForm);
+  const readings = readFile(texts, 'readings', readingsForm);
   const use = readFile(texts, 'use', useForm);
   const running = readFile(texts, 'running', runningForm);
   const upkeep = readFile(texts, 'upkeep', upkeepForm);
   const crew = readFile(texts, 'crew', crewForm);
   const subjects = readFile(texts, 'subjects', subjectsForm);
-  if (!docent.ok || !use.ok || !running.ok || !upkeep.ok || !crew.ok || !subjects.ok)
+  if (!docent.ok || !readings.ok || !use.ok || !running.ok || !upkeep.ok || !crew.ok || !subjects.ok)
     return bad(
-      [docent, use, running, upkeep, crew, subjects].flatMap((each) => (each.ok ? [] : each.problems)),
+      [docent, readings, use, running, upkeep, crew, subjects].flatMap((each) =>
+        each.ok ? [] : each.problems,
+      ),
     );
   const roads = running.value.form.road.map(({ id }) => id);
   const problems = [
@@ -61,6 +66,7 @@ export function readGuide(texts: ReadonlyMap<string, string>, keys: LibraryKeys)
   if (problems.length > 0) return bad(problems);
   return good({
     docent: docent.value,
+    readings: readings.value,
     use: use.value,
     running: running.value,
     upkeep: upkeep.value,
@@ -171,6 +177,7 @@ export interface GuideStyle {
 /** Fields of each file that hold keys, choices and what a keeper wrote, which no language says otherwise. */
 const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
   docent: ['waits', 'until', 'phases', 'emergency', 'written', 'around'],
+  readings: [],
   use: [],
   running: ['id'],
   upkeep: ['who', 'kind', 'written'],
@@ -186,11 +193,13 @@ export function guideFor(
   style: GuideStyle,
 ): Outcome<Guide> {
   const values = guideValues(car, figures, style);
-  const speaker = new Speaker(car, new Writer({}), values, style);
+  const readings = readingValues(car, figures, style.phrases);
+  const speaker = new Speaker(car, new Writer({}), values, { ...style, readings });
   const say = <T>({ form, spot }: Placed<T>, keys: readonly string[]) =>
     speaker.say<T>({ form: textsIn(style.language.texts, form, keys), spot });
   const guide: Guide = {
     docent: say(files.docent, unprinted.docent),
+    readings: say(files.readings, unprinted.readings),
     use: say(files.use, unprinted.use),
     running: say(files.running, unprinted.running),
     upkeep: say(files.upkeep, unprinted.upkeep),

@@ -37,18 +37,28 @@ interface Entry {
   readonly of?: SelectorForm;
 }
 
+/** What prose is worded with, beside the values of the car. */
+interface SpeakerStyle {
+  readonly print: PrintStyle;
+  readonly language: Language;
+  /** How full tanks should be, by the part they are read on or are. */
+  readonly readings: ReadonlyMap<PartId, Values>;
+}
+
 /** Says prose of one car; what cannot be worded is gathered in `problems`. */
 export class Speaker {
   readonly problems: Diagnostic[] = [];
   private readonly parts: PartValues;
+  private readonly readings: ReadonlyMap<PartId, Values>;
 
   constructor(
     private readonly car: Car,
     private readonly writer: Writer,
     private readonly values: Values,
-    { print, language }: { readonly print: PrintStyle; readonly language: Language },
+    { print, language, readings }: SpeakerStyle,
   ) {
     this.parts = new PartValues(car, print, language);
+    this.readings = readings;
   }
 
   /** The whole of a file. */
@@ -99,7 +109,10 @@ export class Speaker {
   }
 
   private text(text: string, path: SpecPath, spot: Placed<unknown>['spot'], it: PartId | undefined): string {
-    const values = it === undefined ? this.values : { ...this.values, it: this.parts.of(it) };
+    const values =
+      it === undefined
+        ? this.values
+        : { ...this.values, it: { ...this.parts.of(it), ...this.readings.get(it) } };
     const worded = this.writer.write(text, values);
     if (worded.ok) return worded.text;
     this.problems.push({

@@ -59,6 +59,10 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
     'water-range': known(fullRange(figures.water)),
     'fuel-range': known(fullRange(figures.fuel)),
     'boiler-water': known(spec.boiler['water-at-working-level']),
+    'cut-off-temperature': known(
+      Object.values(spec.devices).find(({ kind }) => kind === 'temperature-cut-off')?.['set-temperature'],
+      { rounding: 'down' },
+    ),
     year: String(spec.car.year),
   };
 }

@@ -1,6 +1,6 @@
 /** The log sheet for a day of steam. Its columns of trips are those the range fit reads. */
 import { terrains } from '../../spec/schema/running';
-import { partsOfKind } from '../context/docent';
+import { partsOfKind } from '../context/controls';
 import { identityContext } from '../context/identity';
 import { logFields, logVolume } from '../context/logColumns';
 import type { Paper, World } from '../paper';

@@ -19,6 +19,7 @@ import {
   valveTablesContext,
 } from '../context/proof';
 import { onTheRoadContext, raisingContext, roadSpeedsContext, startUpContext } from '../context/raising';
+import { readingsContext } from '../context/readings';
 import { subjectIndex } from '../context/subjectIndex';
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
@@ -56,6 +57,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     runs: runsContext(car),
     drawn: drawnContext(world),
     places: placesContext(car, phrases),
+    readings: readingsContext(world),
     data: dataContext(
       car,
       phrases,

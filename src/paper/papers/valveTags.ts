@@ -1,7 +1,7 @@
 /** Tags to hang on the valves, at true size: cut out, folded so that both sides lie on each other, and laminated. */
 import type { Diagnostic } from '../../diagnostic/diagnostic';
 import { drawTagSheet } from '../../drawing/tagSheet';
-import { partsOfKind } from '../context/docent';
+import { partsOfKind } from '../context/controls';
 import { identityContext } from '../context/identity';
 import { tagSheets, untaggable } from '../context/tags';
 import type { Paper, World } from '../paper';

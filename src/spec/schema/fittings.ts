@@ -86,6 +86,18 @@ export const gauge = z.strictObject({
   to: measure('gaugePressure', 'Top of the working band.', '550 psi gauge').optional(),
   'red-line': measure('gaugePressure', 'Never past this.', '600 psi gauge').optional(),
   'should-read': words('What it should show, where a figure will not do.', 'half a glass').optional(),
+  'cold-reads': words(
+    'What it shows on a cold car, if not what such a gauge usually does.',
+    'two pounds above its pin',
+  ).optional(),
+  'ready-reads': words(
+    'What it shows when the car is ready to move off, if not what such a gauge usually does.',
+    'climbing, above 200 °C',
+  ).optional(),
+  'stop-at': words(
+    'The reading at which the car is stopped, where the red line or the levels of the boiler do not say it.',
+    'one eighth of the dial',
+  ).optional(),
   cocks: z
     .array(names(['valve'], 'A cock between it and what it reads.', 'glass-top-cock'))
     .meta({ description: 'The cocks that shut it off.' })

@@ -162,6 +162,11 @@ export const tank = z.strictObject({
     '2 US gal',
     'zero',
   ).optional(),
+  'least-to-start': measure(
+    'volume',
+    'The least it may hold when a day begins; left out, a day begins with it full.',
+    '5 US gal',
+  ).optional(),
   pressure: pressureBand
     .meta({ description: 'The working band, if the tank is charged with air.' })
     .optional(),

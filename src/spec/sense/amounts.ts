@@ -31,6 +31,34 @@ export const checkTanks: SenseCheck = (spec, source) =>
         }),
       );
     }
+    const start = tank['least-to-start'];
+    if (start !== undefined && start.si <= kept) {
+      problems.push(
+        finding(source, {
+          code: 'spec-tank',
+          path: path('least-to-start'),
+          message: `the least to start with in ${tank.name} is no more than what is kept back`,
+          found: `\`${start.written}\``,
+          expected: 'more than reserve and unusable part together',
+          mend: 'correct `least-to-start`, the reserve or the unusable part',
+        }),
+      );
+    }
+    if (start !== undefined) {
+      problems.push(
+        ...inOrder(source, {
+          code: 'spec-tank',
+          low: start,
+          high: usual,
+          mayBeEqual: true,
+          lowPath: path('least-to-start'),
+          highPath: path(tank['fill-to'] === undefined ? 'capacity' : 'fill-to'),
+          lowName: `\`least-to-start\` of ${tank.name}`,
+          highName: 'what it is filled to',
+          why: 'A day cannot begin with more than is put in.',
+        }),
+      );
+    }
     if (
       tank.pressure !== undefined &&
       tank['fill-to'] !== undefined &&
