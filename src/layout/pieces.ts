@@ -94,8 +94,8 @@ export interface Gap {
 /** What follows starts on a new page. */
 export interface ForcedBreak {
   readonly kind: 'break';
-  /** Shown instead of breaking where at least half a page is left, and what comes next has room below it. */
-  readonly unlessHalf?: Box;
+  /** A line shown instead of breaking where at least that share of a page is left, and what comes next has room below it. */
+  readonly unlessLeft?: { readonly share: number; readonly line: Box };
 }
 
 /** Anything a page can be filled with. */

@@ -219,8 +219,8 @@ export interface GroupBlock extends BlockBase {
 /** What follows starts on a new page, or (on cards) a new face. */
 export interface PageBreakBlock extends BlockBase {
   readonly kind: 'page-break';
-  /** Set if it starts there only where less than half a page is left; where more is, a line is drawn. */
-  readonly unlessHalf?: boolean;
+  /** Set if it starts there only where less than this share of a page is left; where more is, a line is drawn. */
+  readonly unlessLeft?: 'half' | 'third';
 }
 
 /** A line across, or room to write: `lines` ruled lines for a pencil. */

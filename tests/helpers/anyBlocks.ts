@@ -176,7 +176,12 @@ export const anyBlocks: fc.Arbitrary<Block[]> = fc
   .array(
     fc.oneof(
       { weight: 9, arbitrary: nested },
-      { weight: 1, arbitrary: fc.boolean().map((unlessHalf) => [pageBreak(unlessHalf)]) },
+      {
+        weight: 1,
+        arbitrary: fc
+          .constantFrom(undefined, 'half' as const, 'third' as const)
+          .map((unlessLeft) => [pageBreak(unlessLeft)]),
+      },
     ),
     {
       minLength: 1,
@@ -193,7 +198,7 @@ export const anyCard: fc.Arbitrary<Block[]> = fc
       fc.tuple(
         text(3),
         fc.oneof(anySteps, anySteps, anyTable, anyCaution),
-        fc.constantFrom([], [], [pageBreak()], [pageBreak(true)]),
+        fc.constantFrom([], [], [pageBreak()], [pageBreak('half')]),
       ),
       { minLength: 1, maxLength: 4 },
     ),

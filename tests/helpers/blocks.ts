@@ -179,8 +179,8 @@ export const group = (
   id?: string,
 ): Block => made({ kind: 'group', style, blocks } as const, id);
 
-export const pageBreak = (unlessHalf = false): Block =>
-  made({ kind: 'page-break', ...(unlessHalf ? { unlessHalf } : {}) } as const);
+export const pageBreak = (unlessLeft?: 'half' | 'third'): Block =>
+  made({ kind: 'page-break', ...(unlessLeft === undefined ? {} : { unlessLeft }) } as const);
 
 export const rule = (lines = 0): Block => made({ kind: 'rule', lines } as const);
 

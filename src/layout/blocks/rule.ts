@@ -6,11 +6,18 @@ import type { Place, Setting } from '../setting';
 import { placeField } from './field';
 import { rule } from './marks';
 
+const shares = { half: 1 / 2, third: 1 / 3 } as const;
+
 /** A page break ready for pages; the space above and below its line counts only where it does not break. */
 export function collectPageBreak(block: PageBreakBlock, place: Place, { look }: Setting): Piece[] {
-  if (block.unlessHalf !== true) return [{ kind: 'break' }];
+  if (block.unlessLeft === undefined) return [{ kind: 'break' }];
   const around = gap(look.space.block);
-  return [around, { kind: 'break', unlessHalf: lineAcross(block.origin, place, look) }, around];
+  const share = shares[block.unlessLeft];
+  return [
+    around,
+    { kind: 'break', unlessLeft: { share, line: lineAcross(block.origin, place, look) } },
+    around,
+  ];
 }
 
 function lineAcross(origin: BlockOrigin, { x, widthPt }: Place, { line, colours }: Look): Box {

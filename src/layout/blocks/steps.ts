@@ -56,7 +56,7 @@ function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting)
   const em = action.sizePt;
   const hasBar = survey.steps.hasMarks;
   const pointerX = place.x + look.line.bar + 0.3 * em;
-  const tickX = hasBar ? pointerX + 0.85 * em : place.x;
+  const tickX = hasBar ? pointerX + (saidEm + clearEm) * em : place.x;
   const numberX = block.mark === 'tick' ? tickX + tickSideEm * em + 0.45 * em : tickX;
   const digits = '0'.repeat(survey.steps.digits);
   const numberRight = numberX + look.fonts[number.face].widthOf(digits, number.sizePt);
@@ -67,6 +67,10 @@ function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting)
 }
 
 const tickSideEm = 0.8;
+
+/** Width of the triangle of a caution that is said above, and what is kept clear between it and the widest number. */
+const saidEm = 0.66;
+const clearEm = 0.19;
 
 function collectStep(item: StepItem, value: number, context: StepContext): Piece[] {
   const { place, columns, list, setting } = context;
@@ -104,7 +108,7 @@ function cautionPlace(caution: CautionBlock, place: Place, { textX, textPt }: St
 /** Where the pointer of a critical step stands. */
 function saidPlace({ pointerX }: StepColumns, { steps: { action }, fonts }: Look): SaidPlace {
   const middle = baselineIn(action, fonts) - (fonts[action.face].capHeight / 2) * action.sizePt;
-  return { x: pointerX, middle, widthPt: 0.75 * action.sizePt };
+  return { x: pointerX, middle, widthPt: saidEm * action.sizePt };
 }
 
 function withAnchor(pieces: readonly Piece[], name: string): Piece[] {

@@ -117,7 +117,7 @@ function faceMark(
   };
 }
 
-/** Pieces of the foot, parted by dots; a piece that fits on a line is not broken. */
+/** Pieces of the foot, parted by dots where they stand on one line; a piece that fits on a line is not broken. */
 function footContent(
   pieces: readonly string[],
   style: TextStyle,
@@ -125,11 +125,20 @@ function footContent(
   { look }: Setting,
 ): Inline[] {
   const metrics = look.fonts[style.face];
-  const whole = pieces.map((piece, index) => {
-    const ended = index < pieces.length - 1 ? `${piece} ·` : piece;
-    return fits(metrics.widthOf(ended, style.sizePt), widthPt) ? keptWhole(ended) : ended;
+  const fitsOnLine = (text: string) => fits(metrics.widthOf(text, style.sizePt), widthPt);
+  const lines: string[] = [];
+  for (const piece of pieces) {
+    const units = fitsOnLine(piece) ? [piece] : piece.split(' ');
+    units.forEach((unit, index) => {
+      const longer = `${lines.at(-1)}${index === 0 ? ' · ' : ' '}${unit}`;
+      if (lines.length > 0 && fitsOnLine(longer)) lines[lines.length - 1] = longer;
+      else lines.push(unit);
+    });
+  }
+  return lines.flatMap((line, index): Inline[] => {
+    const whole = words(fitsOnLine(line) ? keptWhole(line) : line, false);
+    return index === 0 ? [whole] : [{ kind: 'break' }, whole];
   });
-  return whole.length === 0 ? [] : [words(whole.join(' '), false)];
 }
 
 function keptWhole(text: string): string {

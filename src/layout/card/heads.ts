@@ -2,7 +2,7 @@
  * The head of each face of a card: its title on the first; on the others the card and, where a part of it goes on, that
  * part. The hole stands beside or above it.
  */
-import type { Block } from '../../markup/block';
+import type { Block, Inline } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
 import { rule } from '../blocks/marks';
 import { placeText, setText, textHeight } from '../inline/text';
@@ -84,11 +84,13 @@ function besideHole({ heightPt, items }: Strip, { abovePt, leastPt }: HoleRoom):
 /** The title of a face that goes on from the one before. All of it is an artifact. */
 function continuedTitle(title: string, part: string | undefined, widthPt: number, setting: Setting): Strip {
   const { look } = setting;
-  const after = words(` (${look.words.continued})`, false);
-  const content =
-    part === undefined ? [words(title, true), after] : [words(`${title}: `, false), words(part, true), after];
   const style = { ...look.headings[partLevel].style, face: look.body.face };
-  const text = setText(content, style, widthPt, setting, originOf([]));
+  const after = words(` (${look.words.continued})`, false);
+  const set = (content: readonly Inline[]) => setText(content, style, widthPt, setting, originOf([]));
+  const own = [words(part ?? title, true), after];
+  const both = part === undefined ? undefined : set([words(`${title}: `, false), ...own]);
+  // the foot says which card it is; a second line of every head would cost the card whole faces
+  const text = both === undefined || both.lines.length > 1 ? set(own) : both;
   return { heightPt: textHeight(text), items: placeText(text, 0, 0, 'left', setting) };
 }
 

@@ -119,24 +119,24 @@ class Filler {
   }
 
   /** A forced break ends the page, unless nothing stands on it yet, or enough is left for one that depends on it. */
-  private endPage({ unlessHalf }: ForcedBreak): Step {
+  private endPage({ unlessLeft }: ForcedBreak): Step {
     this.at += 1;
-    if (unlessHalf !== undefined && this.boxes.length > 0 && this.hasHalfFor(unlessHalf)) {
-      this.put(unlessHalf);
+    if (unlessLeft !== undefined && this.boxes.length > 0 && this.hasRoomBelow(unlessLeft)) {
+      this.put(unlessLeft.line);
       return 'go-on';
     }
     this.gapPt = 0;
     return this.boxes.length > 0 || this.nextPageGains ? 'page-full' : 'go-on';
   }
 
-  /** Whether half a page is left, and below the line across it room for what follows, with all that ought to stay with it. */
-  private hasHalfFor(line: Box): boolean {
+  /** Whether that share of a page is left, and below the line across it room for what follows, with all that ought to stay with it. */
+  private hasRoomBelow({ share, line }: NonNullable<ForcedBreak['unlessLeft']>): boolean {
     const { pieces, ought } = this.bound;
     const next = pieces.findIndex((piece, index) => index >= this.at && piece.kind !== 'gap');
     const following = pieces[next];
     if (following === undefined || !isSolid(following)) return false;
     const gapPt = stackHeight([line, ...pieces.slice(this.at, next), line]) - line.heightPt;
-    return fits(0.5 * this.room.emptyPt, this.roomLeft) && fits(gapPt + (ought[next] ?? 0), this.roomLeft);
+    return fits(share * this.room.emptyPt, this.roomLeft) && fits(gapPt + (ought[next] ?? 0), this.roomLeft);
   }
 
   private get top(): number {

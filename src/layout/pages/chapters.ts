@@ -26,7 +26,7 @@ export function paginateChapters(chapters: readonly (readonly Piece[])[], settin
 function partsOf(chapter: readonly Piece[]): Piece[][] {
   const parts: Piece[][] = [[]];
   for (const piece of chapter) {
-    if (piece.kind === 'break' && piece.unlessHalf === undefined) parts.push([]);
+    if (piece.kind === 'break' && piece.unlessLeft === undefined) parts.push([]);
     else parts.at(-1)?.push(piece);
   }
   return parts;

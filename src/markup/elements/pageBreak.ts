@@ -1,9 +1,14 @@
 /** `<hr class="page-break">`. */
+import type { PageBreakBlock } from '../block';
 import { baseOf, type ElementReader } from '../reader';
 
 /** A forced new page or face, or one that depends on the room left. */
 export const readPageBreak: ElementReader = (node) => ({
   kind: 'page-break',
   ...baseOf(node),
-  ...(node.attributes.has('data-unless') ? { unlessHalf: true } : {}),
+  ...unless(node.attributes.get('data-unless')),
 });
+
+function unless(share: string | undefined): Pick<PageBreakBlock, 'unlessLeft'> {
+  return share === 'half' || share === 'third' ? { unlessLeft: share } : {};
+}

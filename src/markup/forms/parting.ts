@@ -33,8 +33,8 @@ export const partingForms = {
     marker: 'page-break',
     within: ['paper'],
     ...empty,
-    attributes: { ...classOf('page-break'), 'data-unless': { kind: 'one-of', values: ['half'] } },
+    attributes: { ...classOf('page-break'), 'data-unless': { kind: 'one-of', values: ['half', 'third'] } },
     meaning:
-      'what follows starts on a new page or face; with `data-unless`, only if less than half of one is left, and below a line if more is',
+      'what follows starts on a new page or face; with `data-unless`, only if less than that share of one is left, and below a line if more is',
   },
 } as const satisfies Forms;

@@ -122,12 +122,12 @@ describe('layoutCard', () => {
     const blocks = [
       heading(1, 'Raising steam'),
       heading(2, 'Light the pilot'),
-      numbered(14),
+      numbered(40),
       pageBreak(),
       heading(2, 'Light the main burner'),
-      numbered(14),
+      numbered(40),
     ];
-    const { pages } = laidOut(blocks, options('A7'));
+    const { pages } = laidOut(blocks, options('A6', { mostPt: 8.5 }));
     const heads = pages.map((page) => linesOf(page).slice(0, 2).join(' '));
     const begins = heads.findIndex((head) => head.includes('(continued) Light the main burner'));
     expect(begins).toBeGreaterThan(1);
@@ -140,6 +140,41 @@ describe('layoutCard', () => {
         ).toBe(true);
     });
     expect(begins).toBeLessThan(pages.length - 1);
+  });
+
+  it('leaves the card out of the head of a part that goes on where both need two lines', () => {
+    const blocks = [heading(1, 'Raising steam'), heading(2, 'Light the main burner'), numbered(30)];
+    const { pages } = laidOut(blocks, options('A7', { mostPt: 8.5 }));
+    const [, second] = pages.map((page) => linesOf(page)[0]);
+    expect(second).toBe('Light the main burner (continued)');
+    const [, longer] = laidOut(blocks, options('A6', { mostPt: 8.5 })).pages.map((page) => linesOf(page)[0]);
+    expect(longer).toBe('Raising steam: Light the main burner (continued)');
+  });
+
+  it('ends no line of its foot with the dot that parts what it says, and begins none with it', () => {
+    const feet = new Set<string>();
+    for (const name of ['A7', 'card 3 x 5', 'A6', 'half letter', 'A5']) {
+      const { pages } = laidOut(short, options(name));
+      const small = textsOf(pages[0]).filter(({ tag, sizePt }) => tag === undefined && sizePt < 9);
+      for (const { text } of small) {
+        feet.add(text);
+        expect(text.trim()).not.toMatch(/^·|·$/);
+      }
+      expect(small.map(({ text }) => text).join(' ')).toContain('K7M2-4QXD');
+    }
+    expect([...feet].some((text) => text.includes('·'))).toBe(true);
+  });
+
+  it('keeps the triangle of a caution said above clear of the widest number', () => {
+    const hot = briefCaution('warning', 'Hot.');
+    const items = Array.from({ length: 12 }, () => step('Open it', { cautions: [hot], critical: true }));
+    const { pages, structure } = laidOut([heading(1, 'Card'), steps(items)], options('A5', { mostPt: 9 }));
+    const rights = structure.flatMap(({ type, box }) =>
+      type === 'Figure' && box !== undefined ? [box[2]] : [],
+    );
+    expect(rights).toHaveLength(11);
+    const twelve = textsOf(pages[0]).find(({ text }) => text === '12');
+    expect((twelve?.x ?? 0) - Math.max(...rights)).toBeGreaterThan(0.15 * (twelve?.sizePt ?? 0));
   });
 
   it('says a caution of several steps once on each face on which one of them stands, with a triangle at the others', () => {

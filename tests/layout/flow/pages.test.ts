@@ -160,7 +160,7 @@ describe('page breaks', () => {
   });
 
   it('that depend on the room left start a new page unless half of one is left, and then draw a line', () => {
-    const after = [pageBreak(true), oneLine('z')];
+    const after = [pageBreak('half'), oneLine('z')];
     const linesBefore = (count: number) => 'abcdefgh'.slice(0, count).split('').map(oneLine);
     const pages = (count: number) =>
       laidOutCleanly([...linesBefore(count), ...after], squareOptions(8, 8)).pages;
@@ -172,8 +172,21 @@ describe('page breaks', () => {
     expect(pages(5).map(rules)).toEqual([[], []]);
   });
 
+  it('that depend on the room left take a third of a page where that is asked for', () => {
+    const pages = (count: number, share: 'half' | 'third') =>
+      pagesOf(
+        [...'abcdefghi'.slice(0, count).split('').map(oneLine), pageBreak(share), oneLine('z')],
+        8,
+        9,
+      ).map((lines) => lines.length);
+    expect(pages(5, 'half')).toEqual([5, 1]);
+    expect(pages(5, 'third')).toEqual([6]);
+    expect(pages(6, 'third')).toEqual([7]);
+    expect(pages(7, 'third')).toEqual([7, 1]);
+  });
+
   it('that depend on the room left do not part what follows from what holds on to it', () => {
-    const part = [pageBreak(true), heading(2, 'hhhh'), figure(40, 40)];
+    const part = [pageBreak('half'), heading(2, 'hhhh'), figure(40, 40)];
     expect(pagesOf([oneLine('a'), ...part], 8, 7)).toEqual([['aaaaaaaa', 'hhhh']]);
     expect(pagesOf([oneLine('a'), oneLine('b'), oneLine('c'), ...part], 8, 7)).toEqual([
       ['aaaaaaaa', 'bbbbbbbb', 'cccccccc'],
@@ -182,7 +195,7 @@ describe('page breaks', () => {
   });
 
   it('that depend on the room left start nothing at the head or the end of a paper', () => {
-    expect(pagesOf([pageBreak(true), oneLine('a'), pageBreak(true)], 8, 9)).toEqual([['aaaaaaaa']]);
+    expect(pagesOf([pageBreak('half'), oneLine('a'), pageBreak('half')], 8, 9)).toEqual([['aaaaaaaa']]);
   });
 });
 
