@@ -158,7 +158,7 @@ function scales(
   bottom: number,
 ): readonly Shape[] {
   const at = (tick: number): readonly Shape[] => [
-    polyline([point(x(tick), top), point(x(tick), bottom)], stroke(0.3, inks.soft)),
+    polyline([point(x(tick), top), point(x(tick), bottom)], stroke(0.3, inks.tyre)),
     text(point(x(tick), bottom + 10), minute(tick), { ...words, anchor: 'middle' }),
     ...(clock ? [text(point(x(tick), sizePt), clock(tick), { ...words, anchor: 'middle' })] : []),
   ];

@@ -133,6 +133,8 @@ export interface TableBlock extends BlockBase {
   readonly style: 'ruled' | 'plain' | 'large';
   /** Shade every second row, so that the eye keeps the line. */
   readonly striped: boolean;
+  /** Lines around every empty cell: it is written in. */
+  readonly boxes?: boolean;
 }
 
 /** How one column is set. `weight` shares out spare width; 0 keeps the column at its natural width. */

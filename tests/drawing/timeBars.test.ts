@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/drawing/drawing';
 import { drawTimeBars, type TimeBar, type TimeBarsInput } from '../../src/drawing/timeBars';
+import { contrast } from '../../src/layout/contrast';
 import { drawingFaults } from '../helpers/drawingFaults';
 import { plexFonts } from '../helpers/fonts';
 
@@ -57,6 +58,21 @@ describe('bars over time', () => {
     const bars: TimeBar[] = [{ from: 5, to: 5, kind: 'plain' }];
     const drawing = drawTimeBars({ ...start, lanes: [{ name: 'now', bars }], key: [] }, plexFonts);
     expect(rects(drawing).map(({ width }) => width)).toEqual([2]);
+  });
+
+  it('stand out from the lines of the scale, which carry nothing that its numbers do not', () => {
+    const drawing = drawTimeBars(start, plexFonts);
+    const edges = rects(drawing).flatMap(({ paint }) => paint.stroke?.colour ?? []);
+    const left = tickX(drawing, '50');
+    const grid = drawing.shapes.flatMap((shape) => {
+      const [first] = shape.kind === 'path' ? shape.pieces : [];
+      return shape.kind === 'path' && first && 'x' in first && first.x === left
+        ? (shape.paint.stroke?.colour ?? [])
+        : [];
+    });
+    expect(grid).toHaveLength(1);
+    for (const colour of grid) expect(contrast(colour, '#ffffff')).toBeLessThan(2);
+    for (const colour of edges) expect(contrast(colour, '#ffffff')).toBeGreaterThan(7);
   });
 
   it('share their moments, each across all lanes', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
+import { emptyCells } from '../helpers/emptyCells';
 import { nearlyEmpty } from '../helpers/emptyPages';
 import { inEnglish } from '../helpers/english';
 import { partedIntroductions, straggledRows } from '../helpers/partedPages';
@@ -36,6 +37,7 @@ describe.each(demoNames)('%s', (name) => {
         expect(empty.length, `nearly empty: ${empty.join(', ')}`).toBeLessThanOrEqual(most);
         expect(partedIntroductions(set.laidOut)).toEqual([]);
         expect(straggledRows(set.laidOut)).toEqual([]);
+        expect(emptyCells(set.blocks)).toEqual([]);
       },
     );
   });

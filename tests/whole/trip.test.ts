@@ -39,10 +39,10 @@ describe.each(demoNames)('%s', (name) => {
     for (const [index, system] of [first, second ?? first].entries()) {
       const [far, volume, depth] = names[system];
       expect(faces[index]).toContain(`${far} from start`);
-      expect(faces[index]).toContain(`water: stick (${depth}), ${volume}`);
-      expect(/fuel: \S+ \S+ gives at least/.test(faces[index] ?? '')).toBe(fuelByStick);
+      expect(faces[index]).toContain(`Water: stick (${depth}), ${volume}`);
+      expect(/Fuel: \S+ \S+ gives at least/.test(faces[index] ?? '')).toBe(fuelByStick);
       expect(faces[index]).toMatch(
-        new RegExp(`level (water|main fuel) \\d+ ${far} \\d+ ${far} \\d+\\.\\d ${far}`),
+        new RegExp(`Level (water|main fuel) \\d+ ${far} \\d+ ${far} \\d+\\.\\d ${far}`),
       );
     }
     const { planning } = ready.figures;

@@ -22,7 +22,8 @@ export function writeTable(block: TableBlock, writing: Writing): Html {
   const rowgroup = roleIf(stacks, 'rowgroup');
   const head = block.head.length > 0 ? [element('thead', rowgroup, ...write(block.head, []))] : [];
   const body = element('tbody', rowgroup, ...write(block.body, labels));
-  const classes = [block.style, ...(block.striped ? ['striped'] : []), ...(stacks ? ['stacks'] : [])];
+  const marks = [...(block.striped ? ['striped'] : []), ...(block.boxes === true ? ['boxes'] : [])];
+  const classes = [block.style, ...marks, ...(stacks ? ['stacks'] : [])];
   const attributes = { id: block.id, class: classes.join(' '), ...roleIf(stacks, 'table') };
   const table = element('table', attributes, ...caption, ...head, body);
   const said = hasCaption ? { 'aria-labelledby': name } : { 'aria-label': writing.look.words.table };

@@ -48,7 +48,7 @@ export function placeField(
 ): PlacedItem[] {
   const { look } = setting;
   const own = field.kind === 'tick' ? tickBox(box, setting) : box;
-  const colour = field.kind === 'tick' ? look.colours.ink : look.colours.hair;
+  const colour = field.kind === 'tick' ? look.colours.ink : look.colours.rule;
   const linePt = field.kind === 'tick' ? look.line.thin : look.line.hair;
   const frame = isRuled ? [] : [outlinedRect(own.x, own.y, own.widthPt, own.heightPt, colour, linePt)];
   if (tag === undefined) return frame;

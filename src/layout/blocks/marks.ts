@@ -44,6 +44,15 @@ export function rule(x: number, y: number, width: number, colour: Colour, linePt
   return { kind: 'shape', shape: { kind: 'path', pieces, paint: { stroke: { colour, widthPt: linePt } } } };
 }
 
+/** A straight line down. */
+export function ruleDown(x: number, y: number, height: number, colour: Colour, linePt: number): PlacedShape {
+  const pieces: PathPiece[] = [
+    { op: 'move', x, y },
+    { op: 'line', x, y: y + height },
+  ];
+  return { kind: 'shape', shape: { kind: 'path', pieces, paint: { stroke: { colour, widthPt: linePt } } } };
+}
+
 /** A row of dots that leads the eye from `x` to `right`, on a fixed beat so that leaders stand under each other. */
 export function leader(x: number, right: number, y: number, sizePt: number, colour: Colour): PlacedShape[] {
   const beat = 0.42 * sizePt;

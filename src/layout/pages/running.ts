@@ -36,7 +36,7 @@ export function setRunning(line: RunningLine, fields: RunningFields, context: Ru
   const { widthPt, setting } = context;
   const parts = (['left', 'centre', 'right'] as const).map((align) => ({
     align,
-    content: contentOf(line[align], fields),
+    content: contentOf(line[align], saidOnce(line, fields)),
   }));
   const filled = parts.filter(({ content }) => content.length > 0);
   const oneLine = filled.map(({ align, content }) => ({ align, text: set(content, widthPt, context) }));
@@ -51,6 +51,14 @@ export function setRunning(line: RunningLine, fields: RunningFields, context: Ru
     return placed;
   });
   return { heightPt: y, items };
+}
+
+/** What the fields say, without a chapter whose title begins with what stands strong at the left, as that of a cover does. */
+function saidOnce({ left }: RunningLine, fields: RunningFields): RunningFields {
+  const [first] = left;
+  if (first?.kind !== 'words' || !first.strong) return fields;
+  const { chapter } = fields;
+  return chapter === first.text || chapter.startsWith(`${first.text}:`) ? { ...fields, chapter: '' } : fields;
 }
 
 /** The tallest that a running line gets, whatever the chapter and page. */

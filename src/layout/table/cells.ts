@@ -62,7 +62,7 @@ export function cellPadding(
  */
 export function chooseGrid(block: TableBlock, widthPt: number, setting: Setting): Grid {
   const { look } = setting;
-  const padEdge = block.striped ? look.space.cellX : 0;
+  const padEdge = block.striped || block.boxes === true ? look.space.cellX : 0;
   const padding = { padX: look.space.cellX, padY: look.space.cellY, padEdge };
   let chosen: { style: TextStyle; widths: ColumnWidths; words: Map<TableCell, Cut> } | undefined;
   for (const style of look.tables[block.style]) {

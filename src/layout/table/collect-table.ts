@@ -1,7 +1,7 @@
 /** Tables: caption, head and rows set in measured columns. */
-import type { Inline, TableBlock } from '../../markup/block';
+import type { Inline, TableBlock, TableCell } from '../../markup/block';
 import { changeLayer } from '../blocks/change';
-import { filledRect, rule } from '../blocks/marks';
+import { filledRect, rule, ruleDown } from '../blocks/marks';
 import { fits } from '../fits';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, setText, textHeight } from '../inline/text';
@@ -116,7 +116,7 @@ function stacked(above: TableTop, below: TableTop): TableTop {
   return { heightPt: above.heightPt + below.heightPt, layers };
 }
 
-/** Stripes behind every second row of a section, and lines between rows. */
+/** Stripes behind every second row of a section, lines between rows, and around cells that are written in. */
 function rowLines({ block, grid, x, setting }: RowContext, rows: readonly SetRow[]): SetTable['rowLines'] {
   const { colours, line } = setting.look;
   const striped = rows.map(() => false);
@@ -128,10 +128,37 @@ function rowLines({ block, grid, x, setting }: RowContext, rows: readonly SetRow
   return (index, y, heightPt, last) => {
     const stripe = striped[index] ? [filledRect(x, y, grid.widthPt, heightPt, colours.stripe)] : [];
     if (block.style === 'plain') return stripe;
-    if (block.striped && !last) return stripe;
+    const boxes = block.boxes === true ? emptyCells(index, { block, grid, x, setting }, y, heightPt) : [];
+    if (block.striped && !last) return [...stripe, ...boxes];
     const [colour, widthPt] = last ? [colours.ink, line.thin] : [colours.hair, line.hair];
-    return [...stripe, rule(x, y + heightPt, grid.widthPt, colour, widthPt)];
+    return [...stripe, ...boxes, rule(x, y + heightPt, grid.widthPt, colour, widthPt)];
   };
+}
+
+/** Lines around the cells of a row that are left empty to write in. */
+function emptyCells(
+  index: number,
+  { block, grid, x, setting }: RowContext,
+  y: number,
+  heightPt: number,
+): PlacedItem[] {
+  const { colours, line } = setting.look;
+  const row = block.body[index];
+  const empty = row === undefined ? [] : gridCells(row).filter(({ cell }) => isEmpty(cell));
+  const spans = empty.map(({ cell, from }) => [from, from + cell.span] as const);
+  const edge = (column: number) => x + (grid.edges[column] ?? grid.widthPt);
+  return [
+    ...[...new Set(spans.flat())].map((side) => ruleDown(edge(side), y, heightPt, colours.rule, line.thin)),
+    ...spans.flatMap(([from, to]) =>
+      [y, y + heightPt].map((at) => rule(edge(from), at, edge(to) - edge(from), colours.rule, line.thin)),
+    ),
+  ];
+}
+
+function isEmpty({ content, field }: TableCell): boolean {
+  return (
+    field === undefined && content.every((inline) => inline.kind === 'text' && inline.text.trim() === '')
+  );
 }
 
 /** What is too tall to be placed at all, if anything. */

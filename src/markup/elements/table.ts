@@ -2,6 +2,7 @@
 import type { TableCell, TableColumn, TableRow } from '../block';
 import type { Checked } from '../check';
 import { baseOf, type ElementReader, elementsOf, type Reader, takeParts } from '../reader';
+import { dashed } from './dashes';
 import { fieldIn } from './field';
 
 /** A table. Every row has as many columns as `colgroup` says or, without one, as the first row has. */
@@ -22,15 +23,19 @@ export const readTable: ElementReader = (node, reader) => {
   }
   const columns = columnsOf(parts.colgroup, headRows[0] ?? bodyRows[0]);
   const words = (node.attributes.get('class') ?? '').split(/\s+/);
+  const read = {
+    columns,
+    head: headRows.map((row) => readRow(row, columns.length, reader)),
+    body: bodyRows.map((row) => readRow(row, columns.length, reader)),
+  };
   return {
     kind: 'table',
     ...baseOf(node),
     caption: reader.words(parts.caption[0]),
-    columns,
-    head: headRows.map((row) => readRow(row, columns.length, reader)),
-    body: bodyRows.map((row) => readRow(row, columns.length, reader)),
+    ...(words.includes('dashed') ? dashed(read) : read),
     style: words.includes('large') ? 'large' : words.includes('plain') ? 'plain' : 'ruled',
     striped: words.includes('striped'),
+    ...(words.includes('boxes') ? { boxes: true } : {}),
   };
 };
 

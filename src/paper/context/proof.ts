@@ -9,6 +9,8 @@ import type { World } from '../paper';
 export interface ValveTableContext {
   readonly title: string;
   readonly columns: readonly string[];
+  /** Whether some valve stands, at the end of some part, as the part before left it. */
+  readonly leavesSome: boolean;
   readonly rows: readonly {
     readonly tag: string;
     readonly name: string;
@@ -28,6 +30,7 @@ export function valveTableContext(
   return {
     title,
     columns: shown.map(({ column }) => column.title),
+    leavesSome: rows.some(({ at }) => shown.some(({ index }) => (at[index] ?? 'either') === 'either')),
     rows: rows.map(({ tag, name, parked, at }) => ({
       tag,
       name,

@@ -28,6 +28,18 @@ describe('running heads and feet', () => {
     expect(pages.map((page) => linesOf(page).at(-1))).toEqual(['page 1 of 3', 'page 2 of 3', 'page 3 of 3']);
   });
 
+  it('leave out a chapter that says again what stands strong at the left', () => {
+    const twice: RunningLine = {
+      left: [{ kind: 'words', text: 'Car', strong: true }],
+      centre: [],
+      right: [{ kind: 'chapter' }],
+    };
+    const titles = ['Car', 'Car: the cover', 'Carriage'];
+    const blocks = titles.flatMap((title) => [heading(1, title), paragraph('x')]);
+    const { pages } = laidOutCleanly(blocks, squareOptions(40, 9, { head: twice, chaptersOnNewPage: true }));
+    expect(pages.map((page) => linesOf(page)[0])).toEqual(['Car', 'Car', 'Car Carriage']);
+  });
+
   it('say the new chapter where it begins at the top of the page', () => {
     const blocks = [heading(1, 'one'), paragraph('a'), heading(1, 'two'), paragraph('b')];
     const { pages } = laidOutCleanly(blocks, squareOptions(40, 9, { head, chaptersOnNewPage: true }));

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { contrast } from '../../../src/layout/contrast';
 import type { PlacedField } from '../../../src/layout/frame';
 import type { Block, CellField } from '../../../src/markup/block';
 import { origin, table } from '../../helpers/blocks';
-import { laidOutCleanly, squareOptions } from '../../helpers/squarePage';
+import { evenTheme, laidOutCleanly, squareOptions } from '../../helpers/squarePage';
 
 const field = (name: string, more: Partial<CellField> = {}): CellField => ({
   kind: 'line',
@@ -44,6 +45,16 @@ describe('fields', () => {
       placed(filledIn(field('a', { kind: 'lines', lines })))[0]?.heightPt ?? 0;
     expect(height(1)).toBeGreaterThan(13);
     expect(height(3) - height(2)).toBeGreaterThanOrEqual((6 / 25.4) * 72 - 0.01);
+  });
+
+  it('have a frame dark enough to be seen', () => {
+    const { pages } = laidOutCleanly([filledIn(field('a'))], squareOptions(60, 30));
+    const frames = (pages[0]?.items ?? []).flatMap((item) =>
+      item.kind === 'shape' && item.shape.kind === 'rect' ? (item.shape.paint.stroke ?? []) : [],
+    );
+    expect(frames).toHaveLength(1);
+    for (const { colour } of frames)
+      expect(contrast(colour, evenTheme.colours.paper)).toBeGreaterThanOrEqual(3);
   });
 
   it('are boxes as high as they are wide where something is ticked', () => {

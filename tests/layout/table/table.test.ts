@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkLaidOut } from '../../../src/layout/check';
+import { contrast } from '../../../src/layout/contrast';
 import { layoutPages } from '../../../src/layout/flow/layout-pages';
 import type { Block } from '../../../src/markup/block';
 import { cell, paragraph, table } from '../../helpers/blocks';
@@ -138,6 +139,40 @@ describe('tables over pages', () => {
   it('are refused if a row is taller than a page', () => {
     const result = layoutPages([table({ rows: [['a b c d e f g h']] })], squareOptions(1, 6));
     expect(result.ok ? [] : result.problems.map(({ code }) => code)).toEqual(['layout-too-tall']);
+  });
+});
+
+describe('cells to write in', () => {
+  const paths = (boxes: boolean) => {
+    const whole = table({
+      head: ['h', ''],
+      rows: [
+        ['a', ''],
+        ['b', 'c'],
+      ],
+      striped: true,
+    });
+    const [page] = laidOutCleanly([{ ...whole, ...(boxes ? { boxes } : {}) }], squareOptions(20, 9)).pages;
+    return (page?.items ?? []).flatMap((item) => {
+      if (item.kind !== 'shape' || item.shape.kind !== 'path') return [];
+      const points = item.shape.pieces.flatMap((piece) => ('x' in piece ? [[piece.x, piece.y]] : []));
+      return [{ points, paint: item.shape.paint }];
+    });
+  };
+
+  it('have a line on each side, dark enough to be seen, over the stripes', () => {
+    const { rule } = evenTheme.colours;
+    expect(contrast(rule, evenTheme.colours.paper)).toBeGreaterThanOrEqual(3);
+    const lines = paths(true).filter(({ paint }) => paint.stroke?.colour === rule);
+    const xs = lines.flatMap(({ points }) => points.map(([x]) => x));
+    expect(lines).toHaveLength(4);
+    expect([...new Set(xs)]).toHaveLength(2);
+    expect(Math.max(...xs.map((x) => x ?? 0))).toBe(200);
+  });
+
+  it('have none in other tables', () => {
+    const { rule } = evenTheme.colours;
+    expect(paths(false).filter(({ paint }) => paint.stroke?.colour === rule)).toEqual([]);
   });
 });
 
