@@ -55,7 +55,11 @@ describe.each(demoNames)('%s', (name) => {
 
 test('a red line, a band, a level and a reserve are those of the spec', async () => {
   const gauges = new Map((await rowsOf('marigold', 'docent-guide', 'Gauges:')).map((row) => [row[1], row]));
-  const clean = (name: string) => gauges.get(name)?.slice(2).map((each) => each.replaceAll('\u00a0', ' '));
+  const clean = (name: string) =>
+    gauges
+      .get(name)
+      ?.slice(2)
+      .map((each) => each.replaceAll('\u00a0', ' '));
   expect(clean('steam gauge')).toEqual([
     'at zero',
     '300 psi or more',
