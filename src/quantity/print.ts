@@ -1,6 +1,8 @@
 /**
  * Writing a quantity for people, in the units they use, rounded to the side that is safe.
  */
+
+import { conversionStep } from './conversion';
 import type { Dimension, UnitSystem } from './dimension';
 import { houseUnits } from './house-units';
 import type { Quantity } from './quantity';
@@ -62,16 +64,40 @@ export function printQuantity<D extends Dimension>(quantity: Quantity<D>, option
   return `${number}${unit.close ? '' : noBreakSpace}${unitName(unit, number, options)}`;
 }
 
-/** `quantity` in each system in turn: `25 US gal (95 L)`. What would be said twice is said once. */
+/**
+ * `quantity` in each system in turn: `25 US gal (95 L)`. What would be said twice is said once. What stands in brackets
+ * claims to be no sharper than what stands before it: `200 mi (320 km)`.
+ */
 export function printBoth<D extends Dimension>(
   quantity: Quantity<D>,
   systems: readonly UnitSystem[],
   options: Omit<PrintOptions, 'system' | 'unit' | 'step'> = {},
 ): string {
-  const [first = '', ...others] = [
-    ...new Set(systems.map((system) => printQuantity(quantity, { ...options, system }))),
-  ];
+  const printed = systems.map((system, index) => {
+    const own = { ...options, system };
+    const step =
+      index === 0 ? undefined : conversionStepOf(quantity, { ...options, system: systems[0] ?? system }, own);
+    return printQuantity(quantity, step === undefined ? own : { ...own, step });
+  });
+  const [first = '', ...others] = [...new Set(printed)];
   return others.length > 0 ? `${first} (${others.join(', ')})` : first;
+}
+
+/** The step to which a conversion is rounded, if that is coarser than usual. Scales with a nought of their own, and fractions, stay. */
+function conversionStepOf(
+  { dimension, si }: Quantity,
+  first: PrintOptions,
+  second: PrintOptions,
+): number | undefined {
+  const [from, to] = [unitFor(dimension, first), unitFor(dimension, second)];
+  const isScale = from.inverted || to.inverted || dimension === 'temperature';
+  if (isScale || (first.fractions !== undefined && !isMetric(from))) return undefined;
+  const [source, value] = [fromSi(si, from), fromSi(si, to)];
+  const rounding = directionFor(to, second);
+  const sourceStep = 10 ** -(first.decimals ?? usualDecimals(source, from));
+  const usualStep = 10 ** -(second.decimals ?? usualDecimals(value, to));
+  const said = { value: source, step: sourceStep, rounding: directionFor(from, first) };
+  return conversionStep(said, { value, step: usualStep, rounding });
 }
 
 /** The number of `quantity` in the unit `printQuantity` would use, unrounded: for scales and charts. */

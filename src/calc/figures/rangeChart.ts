@@ -103,7 +103,7 @@ function figureOf(model: TankModel, use: LiquidUse, rows: readonly RangeRow[]): 
         : {
             kind: 'table',
             columns: [
-              { heading: 'depth', dimension: 'length', rounding: 'up' },
+              { heading: 'depth', dimension: 'length', rounding: 'nearest' },
               ...known.map((terrain) => ({
                 heading: terrain,
                 dimension: 'distance' as const,

@@ -59,7 +59,7 @@ function figureOf(model: TankModel, rows: readonly StickRow[]): Figure {
     value: {
       kind: 'table',
       columns: [
-        { heading: 'depth', dimension: 'length', rounding: 'up' },
+        { heading: 'depth', dimension: 'length', rounding: 'nearest' },
         { heading: 'in the tank', dimension: 'volume', rounding: 'down' },
         { heading: 'to run on', dimension: 'volume', rounding: 'down' },
       ],

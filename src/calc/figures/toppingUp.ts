@@ -86,7 +86,7 @@ function figureOf(chart: Omit<ToppingUpChart, 'figure'>, fuelId: string, fillToM
     value: {
       kind: 'table',
       columns: [
-        { heading: 'depth', dimension: 'length', rounding: 'down' },
+        { heading: 'depth', dimension: 'length', rounding: 'nearest' },
         ...wanted.map(({ liquid }) => ({
           heading: liquid.name,
           dimension: 'volume' as const,

@@ -86,11 +86,12 @@ function tankContext({ model, pieces, levels, lengthMm }: TankStrip, world: Worl
     joins: [...joins].map(([letter, atMm]) => ({ letter, at: depth(atMm / 1000) })),
     unusable: phrases.both(spec?.unusable, { rounding: 'up' }),
     reserve: phrases.both(spec?.reserve, { rounding: 'up' }),
-    full: `${volume(Math.min(model.fillToM3, model.tank.capacityM3))}, ${depth(levels.fullM)}`,
+    // rounded as every paper rounds what a tank is filled to
+    full: `${phrases.both(quantity('volume', Math.min(model.fillToM3, model.tank.capacityM3)), { rounding: 'down' })}, ${depth(levels.fullM)}`,
     measured: model.basis === 'measured',
     readings: (spec?.stick ?? []).map((reading) => ({
-      depth: phrases.both(reading.depth),
-      volume: phrases.both(reading.volume),
+      depth: phrases.first(reading.depth),
+      volume: phrases.first(reading.volume),
     })),
     shape: spec?.shape === undefined ? '' : world.words['tank-shape'][spec.shape.kind],
     doubt: working?.doubt ?? '',

@@ -212,7 +212,7 @@ function toppingUpContext(
     alone: holds === 'same' ? '' : phrases.told(mainLiquid),
     liquids: wanted.map(({ liquid }) => phrases.told(liquid.name)),
     rows: rows.map(({ depthM, roomM3, amountsM3 }) => ({
-      depth: phrases.both(quantity('length', depthM), { rounding: 'down' }),
+      depth: markWords(depthM, phrases),
       room: phrases.both(quantity('volume', roomM3), { rounding: 'down' }),
       amounts: (amountsM3 ?? []).map((amount, index) => {
         const portion = wanted[index];
@@ -224,6 +224,11 @@ function toppingUpContext(
   };
 }
 
+/** A mark of the stick in the first units, and about where that is in the second: the same in every table. */
+function markWords(depthM: number, phrases: Phrases): string {
+  return phrases.both(quantity('length', depthM));
+}
+
 function stickContext({ model, rows }: StickChart, phrases: Phrases): StickContext {
   return {
     id: model.id,
@@ -232,7 +237,7 @@ function stickContext({ model, rows }: StickChart, phrases: Phrases): StickConte
     unusable: phrases.both(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: phrases.both(quantity('volume', model.reserveM3), { rounding: 'up' }),
     rows: rows.slice(1).map((row) => ({
-      depth: phrases.both(quantity('length', row.depthM), { rounding: 'up' }),
+      depth: markWords(row.depthM, phrases),
       volume: phrases.both(quantity('volume', row.volumeM3), { rounding: 'down' }),
       toRunOn:
         row.toRunOnM3 > 0 ? phrases.both(quantity('volume', row.toRunOnM3), { rounding: 'down' }) : '–',
@@ -278,7 +283,10 @@ export function rangeContext(
     rows: rows
       .filter((row) => known.some((terrain) => (row.rangeM[terrain] ?? 0) > 0))
       .map((row) => ({
-        depth: print(quantity('length', row.depthM), { rounding: 'up' }),
+        depth:
+          which === 'both'
+            ? markWords(row.depthM, phrases)
+            : print(quantity('length', row.depthM), { rounding: 'up' }),
         volume: print(quantity('volume', row.volumeM3), { rounding: 'down' }),
         distances: known.map((terrain) =>
           print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 }),

@@ -27,6 +27,8 @@ export interface WorkingGroup {
   readonly figures: readonly WorkingContext[];
   /** Inputs that all of them have, said once; empty for a figure alone. */
   readonly shared: WorkingContext['inputs'];
+  /** How sure all of them are, where they are alike and more than one: said once, and empty beside each of them. */
+  readonly alikeDoubt: string;
 }
 
 /** Every figure printed anywhere, in groups of one method. */
@@ -58,11 +60,30 @@ function groupOf(first: WorkingContext, others: readonly WorkingContext[]): Work
       : first.inputs.filter((input) =>
           others.every((other) => other.inputs.some((each) => same(each, input))),
         );
+  const sure = ({ basis, doubt }: WorkingContext) => `${basis}: ${doubt}`;
+  const isAlike = others.length > 0 && others.every((other) => sure(other) === sure(first));
   const own = (working: WorkingContext): WorkingContext => ({
     ...working,
-    inputs: working.inputs.filter((input) => !shared.some((each) => same(each, input))),
+    inputs: sourcesOnce(working.inputs.filter((input) => !shared.some((each) => same(each, input)))),
+    ...(isAlike ? { doubt: '' } : {}),
   });
-  return { formula, source, checkedAgainst, shared, figures: [first, ...others].map(own) };
+  return {
+    formula,
+    source,
+    checkedAgainst,
+    shared: sourcesOnce(shared),
+    alikeDoubt: isAlike ? sure(first) : '',
+    figures: [first, ...others].map(own),
+  };
+}
+
+/** Inputs from one place one after another, the place said once, after the last of them. */
+function sourcesOnce(inputs: WorkingContext['inputs']): WorkingContext['inputs'] {
+  const places = [...new Set(inputs.map(({ from }) => from))];
+  return places.flatMap((place) => {
+    const own = inputs.filter(({ from }) => from === place);
+    return own.map((input, index) => (index < own.length - 1 ? { ...input, from: '' } : input));
+  });
 }
 
 /** One figure in words. */
