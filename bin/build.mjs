@@ -1,7 +1,7 @@
 /**
  * Builds the program: everything in `src` and every package it uses, in one file that starts fast.
  *
- * `dist/program.js` is the program, `dist/program.cache` the same as the engine keeps it in memory (only good for the
+ * `dist/program.utf16` is the program, `dist/program.cache` the same as the engine keeps it in memory (only good for the
  * Node that made it; another Node does without), and `dist/kettlebook.cjs` loads them. Nothing else need stand beside
  * them but the folders of data (`shared`, `templates`, `cars`).
  */
@@ -27,6 +27,7 @@ export async function build({
   const loader = join(folder, 'kettlebook.cjs');
   for (const old of ['program.cache', 'shared.json']) rmSync(join(folder, old), { force: true });
   await bundleOnly(entry, join(folder, 'program.js'));
+  wrap(join(folder, 'program.js'), join(folder, 'program.utf16'));
   copyFileSync(join(here, 'load.cjs'), loader);
   // loaded and rehearsed once, so that what every run needs is already compiled in what is kept
   const { keep, rehearse, textsToKeep } = createRequire(import.meta.url)(loader);
@@ -34,6 +35,20 @@ export async function build({
   if (rehearse) await rehearse(dirname(here));
   writeFileSync(join(folder, 'program.cache'), keep());
   return loader;
+}
+
+/**
+ * The program as the loader hands it to the engine: the body of a function, in the form in which the engine holds a text with
+ * letters beyond Latin, so that it is taken as it lies in the file and neither decoded nor copied.
+ */
+function wrap(program, wrapped) {
+  const text = readFileSync(program, 'utf8');
+  writeFileSync(
+    wrapped,
+    `(function (exports, require, module, __filename, __dirname) {${text}\n})`,
+    'utf16le',
+  );
+  rmSync(program);
 }
 
 /** Bundle `entry` and everything it uses into the file `outfile`. */
@@ -46,12 +61,15 @@ export async function bundleOnly(entry, outfile) {
     format: 'cjs',
     target: 'node20',
     minifySyntax: true,
+    // blanks and comments go, names stay: places in a profile can still be told
+    minifyWhitespace: true,
+    lineLimit: 120,
     legalComments: 'external',
     logLevel: 'warning',
     // pdfkit asks where it stands, for files of its own that we do not use
     banner: { js: "const programUrl = require('node:url').pathToFileURL(__filename).href;" },
     define: { 'import.meta.url': 'programUrl' },
-    plugins: [withoutBrotli],
+    plugins: [withoutBrotli, withoutCiphers, tablesLater],
   });
 }
 
@@ -73,11 +91,38 @@ const withoutBrotli = {
   },
 };
 
+/** What the PDF library needs to lock files: setting it up is work for every run, and our files are open to everybody. */
+const withoutCiphers = {
+  name: 'without-ciphers',
+  setup(build) {
+    build.onResolve({ filter: /^@noble\/ciphers\/aes$/ }, () => ({ path: 'aes', namespace: 'no-cipher' }));
+    build.onLoad({ filter: /.*/, namespace: 'no-cipher' }, () => ({
+      contents:
+        "const none = () => { throw new Error('a PDF is not locked'); }; export { none as cbc, none as ecb };",
+    }));
+  },
+};
+
+/** Tables of letters are unpacked when a letter is looked up, not when the program is loaded: plain Latin words need none. */
+const tablesLater = {
+  name: 'tables-later',
+  setup(build) {
+    build.onLoad({ filter: /[\\/]unicode-trie[\\/]index\.js$/ }, ({ path }) => ({
+      contents: `${readFileSync(path, 'utf8')}
+const Table = module.exports;
+module.exports = class {
+  constructor(packed) { this.packed = packed; }
+  get(codePoint) { return (this.table ??= new Table(this.packed)).get(codePoint); }
+};`,
+    }));
+  },
+};
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const started = performance.now();
   try {
     const loader = await build();
-    const size = readFileSync(join(dirname(loader), 'program.js')).length;
+    const size = readFileSync(join(dirname(loader), 'program.utf16')).length;
     const seconds = ((performance.now() - started) / 1000).toFixed(2);
     console.log(`${loader}: ${(size / 1e6).toFixed(1)} MB in ${seconds} s`);
   } catch {

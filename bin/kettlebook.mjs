@@ -13,8 +13,16 @@ try {
     const { build } = await import(join('file://', root, 'bin', 'build.mjs'));
     await build();
   }
-  process.exitCode = await run(root, process.argv.slice(2));
+  const code = await run(root, process.argv.slice(2));
+  // ended here, once all is said, so that the engine does not clear away page by page a memory that the system takes back whole
+  await Promise.all([process.stdout, process.stderr].map(allSaid));
+  process.exit(code);
 } catch (error) {
   console.error(`Kettlebook itself failed: ${error instanceof Error ? error.message : String(error)}`);
   process.exitCode = 1;
+}
+
+/** When everything written to a stream so far has left. */
+function allSaid(stream) {
+  return new Promise((done) => stream.write('', done));
 }

@@ -12,16 +12,13 @@ if (process.versions.v8.startsWith('11.3.')) v8.setFlagsFromString('--interrupt-
 // what has been compiled is not thrown away because it has not been used for a while: the build keeps it for all runs
 v8.setFlagsFromString('--no-flush-bytecode');
 
-const path = join(__dirname, 'program.js');
+const path = join(__dirname, 'program.utf16');
 const kept = join(__dirname, 'program.cache');
-const script = new vm.Script(
-  `(function (exports, require, module, __filename, __dirname) {${readFileSync(path, 'utf8')}\n})`,
-  {
-    filename: path,
-    importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
-    ...(existsSync(kept) ? { cachedData: readFileSync(kept) } : {}),
-  },
-);
+const script = new vm.Script(readFileSync(path, 'utf16le'), {
+  filename: path,
+  importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
+  ...(existsSync(kept) ? { cachedData: readFileSync(kept) } : {}),
+});
 const program = { exports: {} };
 script.runInThisContext()(program.exports, require, program, path, __dirname);
 

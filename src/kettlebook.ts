@@ -16,7 +16,7 @@ import { lookInWords, readScreenLook, type SilentLook } from './html/look';
 import { withoutMarksIn } from './language/lacking';
 import { type Languages, readLanguages } from './language/readLanguages';
 import { readTheme, type SilentTheme, themeInWords } from './layout/theme';
-import { compileTemplates } from './markup/template/compile';
+import { allFoundGood, compileTemplates, type Templates } from './markup/template/compile';
 import { fillTemplate, unsaidIn } from './paper/fill';
 import { type Guide, type GuideFiles, guideFor, readGuide } from './paper/guide/guide';
 import { type MadePaper, makePaper, type Paper, type SetPaper, setPaper, type World } from './paper/paper';
@@ -53,6 +53,11 @@ export interface SharedFiles {
   /** Files that are the keeper’s own and no language says otherwise: `papers.yaml`, or a template by its name. */
   readonly own?: ReadonlySet<string>;
   readonly fonts: Readonly<Record<Face, Uint8Array>>;
+  /**
+   * Whether texts and templates are letter for letter those that this very program has read before without fault, so that
+   * names and templates in them need not be checked again. If not given, everything is checked.
+   */
+  readonly foundGood?: boolean;
 }
 
 /** What all cars share, read and checked; made once, used for any number of cars. */
@@ -70,6 +75,8 @@ export interface Workshop {
   readonly screen: SilentLook;
   /** Text of each template as it stands in its file. */
   readonly templateSources: ReadonlyMap<string, string>;
+  /** Templates as they stand in their files, before a language says them. */
+  readonly plainTemplates: Templates;
   /** Files that are the keeper’s own and no language says otherwise. */
   readonly own: ReadonlySet<string>;
   readonly guideFiles: GuideFiles;
@@ -109,7 +116,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   const timeline = from('timeline.yaml', readTimeline);
   const languages = readLanguages(shared.texts);
   if (!languages.ok) return languages;
-  const library = readLibrary(shared.texts, languages.value.plain);
+  const library = readLibrary(shared.texts, languages.value.plain, { foundGood: shared.foundGood === true });
   const plans = from('papers.yaml', readPlans);
   const procedureIds = library.ok ? library.value.procedures.map(({ form }) => form.id) : [];
   const cautionIds = library.ok ? [...library.value.cautions.keys()] : undefined;
@@ -159,7 +166,11 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     return bad(problems);
   const strange = unknownSigns(library.value, signs.value);
   if (strange.length > 0) return bad([...problems, ...strange]);
-  const templates = compileTemplates(Object.fromEntries(shared.templates), templateHelpers);
+  const templates = compileTemplates(
+    Object.fromEntries(shared.templates),
+    templateHelpers,
+    shared.foundGood === true ? allFoundGood : undefined,
+  );
   if (!templates.ok) return bad([...problems, ...templates.problems]);
   return good(
     {
@@ -175,6 +186,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       theme: theme.value,
       screen: screen.value,
       templateSources: shared.templates,
+      plainTemplates: templates.value,
       own: shared.own ?? new Set(),
       guideFiles: guideFiles.value,
       fonts,

@@ -36,7 +36,7 @@ export async function main(args: readonly string[], root: string): Promise<ExitC
 /** Commands that need the whole program, which is loaded only now. */
 async function work(asked: Work, root: string, terminal: Terminal): Promise<ExitCode> {
   const { commands, recallTexts } = await import('./work');
-  await recallTexts(join(root, 'dist', 'shared.json'));
+  recallTexts(join(root, 'dist', 'shared.json'));
   return commands(asked, root, terminal);
 }
 

@@ -31,7 +31,7 @@ export async function newCar(
   terminal: Terminal,
   typed: Typed,
 ): Promise<ExitCode> {
-  const { texts } = await readSharedFiles(root);
+  const { texts } = readSharedFiles(root);
   const asking = readNewCar(texts.get('new-car.yaml') ?? '', 'shared/new-car.yaml');
   if (!asking.ok) return fail(asking.problems, terminal);
   const begun = await begin(file, asking.value, texts, terminal, typed);

@@ -1,7 +1,8 @@
 /** From the name of a spec to a car that can be worked with: what every command begins with. */
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
-import { openWorkshop, type ReadyCar, readCar, type Workshop } from '../kettlebook';
+import { type ReadyCar, readCar, type Workshop } from '../kettlebook';
 import { readCarFiles } from './carFiles';
+import { openShared } from './openShared';
 import { toldFrom, withOwnFolder } from './ownFolder';
 import { readSharedFiles } from './sharedFiles';
 import { tellProblems } from './tell';
@@ -21,15 +22,16 @@ export async function openCar(
   root: string,
   paper?: 'letter' | 'a4',
 ): Promise<Outcome<OpenedCar>> {
-  const [shared, files] = await Promise.all([readSharedFiles(root), readCarFiles(spec)]);
+  const shared = readSharedFiles(root);
+  const files = await readCarFiles(spec);
   if (!files.ok) {
-    const workshop = openWorkshop(shared);
+    const workshop = openShared(shared);
     return bad([...(workshop.ok ? [] : workshop.problems), ...files.problems]);
   }
   const own = await withOwnFolder(shared, files.value);
   if (!own.ok) return own;
   const told = (problems: readonly Diagnostic[]) => toldFrom(problems, own.value.from);
-  const workshop = openWorkshop(own.value.shared);
+  const workshop = openShared(own.value.shared);
   if (!workshop.ok) return bad(told(workshop.problems));
   const ready = readCar({ ...files.value, ...(paper === undefined ? {} : { paper }) }, workshop.value);
   if (!ready.ok) return bad(told(ready.problems));

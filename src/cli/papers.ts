@@ -1,12 +1,12 @@
 /** `kettlebook papers`: what can be made. */
-import { openWorkshop } from '../kettlebook';
+import { openShared } from './openShared';
 import { readSharedFiles } from './sharedFiles';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 
 /** List every paper with what it is for. */
 export async function listPapers(root: string, terminal: Terminal): Promise<ExitCode> {
-  const workshop = openWorkshop(await readSharedFiles(root));
+  const workshop = openShared(readSharedFiles(root));
   if (!workshop.ok) {
     tellProblems(workshop.problems, terminal);
     return exitCodes.atFault;

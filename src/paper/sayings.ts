@@ -35,6 +35,8 @@ export interface Sayings {
 /** The same as it stands in the files, with the templates as text. */
 export type PlainSayings = Pick<Sayings, 'library' | 'timeline' | 'plans' | 'glossary' | 'faults'> & {
   readonly templateSources: ReadonlyMap<string, string>;
+  /** The same, read. */
+  readonly plainTemplates: Templates;
   /** Files that are the keeper’s own: `papers.yaml`, or a template by its name. */
   readonly own: ReadonlySet<string>;
 };
@@ -45,7 +47,11 @@ export function sayingsIn(plain: PlainSayings, language: Language): Outcome<Sayi
   const sources = [...plain.templateSources]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, text]) => [name, plain.own.has(name) ? text : texts.sayTemplate(text)] as const);
-  const templates = compileTemplates(Object.fromEntries(sources), templateHelpers);
+  const templates = compileTemplates(
+    Object.fromEntries(sources),
+    templateHelpers,
+    plain.plainTemplates.found,
+  );
   if (!templates.ok) return bad(templates.problems);
   const plans = plain.own.has('papers.yaml') ? plain.plans : plansIn(texts, plain.plans);
   const papers = papersOf(plans);

@@ -34,9 +34,14 @@ export interface Library {
 
 /**
  * Read and check the library. `files` maps names relative to the folder `shared` to texts: `cautions.yaml` and every
- * file under `procedures/`; other files are passed over. `language` is the one they are written in.
+ * file under `procedures/`; other files are passed over. `language` is the one they are written in. `foundGood`: these very
+ * texts were read before, and every name in them was found to exist.
  */
-export function readLibrary(files: ReadonlyMap<string, string>, language: Language): Outcome<Library> {
+export function readLibrary(
+  files: ReadonlyMap<string, string>,
+  language: Language,
+  { foundGood = false } = {},
+): Outcome<Library> {
   const problems: Diagnostic[] = [];
   const procedures: Placed<ProcedureForm>[] = [];
   for (const [name, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1))) {
@@ -72,7 +77,7 @@ export function readLibrary(files: ReadonlyMap<string, string>, language: Langua
     })),
     language,
   };
-  const found = checkLibrary(library);
+  const found = foundGood ? [] : checkLibrary(library);
   return hasErrors(found) ? bad(found) : good(library, found);
 }
 

@@ -51,10 +51,10 @@ export function ruleBook(model: Model, overruled: ReadonlySet<string> = new Set(
 /** What a step breaks. */
 export function brokenAt({ atStep, atQuietStep }: RuleBook, view: StepView): readonly Found[] {
   const found: Found[] = [];
-  for (const rule of isQuiet(view.step) ? atQuietStep : atStep) {
+  (isQuiet(view.step) ? atQuietStep : atStep).forEach((rule) => {
     const what = rule.atStep?.(view);
     if (what !== undefined) found.push({ rule, what });
-  }
+  });
   return found;
 }
 

@@ -9,7 +9,7 @@ import type { Experience } from './experience';
 import type { Flows } from './flows';
 import type { Model } from './model';
 import { withinReach } from './rules/onePlaceAtOnce';
-import { at, burns, of, type State } from './state';
+import { at, burns, lettersOf, of, type State } from './state';
 import type { Moment } from './trace';
 import { cracked, motion, no, shut } from './values';
 
@@ -153,10 +153,8 @@ class Search {
 
   private sequenceLike(state: State): Sequence | 'safe' {
     const { model } = this;
-    const key = String.fromCharCode(
-      ...state.bytes.subarray(0, model.flowSize),
-      ...this.deciding.map((slot) => at(state, slot)),
-    );
+    const flow = state.bytes.subarray(0, model.flowSize);
+    const key = lettersOf(flow) + lettersOf(this.deciding.map((slot) => at(state, slot)));
     const known = this.known.get(key);
     if (known !== undefined) return known;
     const found = this.isUnsafe(state) === undefined ? 'safe' : this.step(state);

@@ -64,26 +64,36 @@ function passes(car: Car, id: PartId, way: 'forward' | 'back'): boolean {
   return kind !== 'check-valve' || way === 'forward';
 }
 
-interface Feeds {
-  readonly edges: readonly (readonly [number, number])[];
-  readonly ids: readonly PartId[];
-  readonly index: ReadonlyMap<PartId, number>;
-}
+type Edge = readonly [from: number, to: number];
 
+/** The plant as a graph of what can push what: one node for each side of each part, and one more for what leaks. */
 class Plumbing {
-  constructor(private readonly car: Car) {}
+  /** The part of each node. */
+  private readonly ids: readonly PartId[];
+  /** The last node of each part. */
+  private readonly index: ReadonlyMap<PartId, number>;
+  private readonly nodes: ReadonlyMap<string, number>;
+  private readonly target: number;
+
+  constructor(private readonly car: Car) {
+    const onLines = [...car.parts.keys()].filter((id) => car.plant.into.has(id) || car.plant.out.has(id));
+    const sides = onLines.flatMap((id) => sidesOf(car, id).map((fluid) => ({ id, fluid })));
+    this.ids = sides.map(({ id }) => id);
+    this.nodes = new Map(sides.map(({ id, fluid }, node) => [sideKey(id, fluid), node]));
+    this.index = new Map(this.ids.map((id, node) => [id, node]));
+    this.target = this.ids.length;
+  }
 
   isolate(leak: Leak): Isolation {
-    const feeds = this.feeds(leak);
-    const target = feeds.ids.length;
-    const distance = this.distances(feeds, target);
-    const sources = feeds.ids.filter(
-      (id) => isSource(this.car, id) && distance.has(feeds.index.get(id) ?? -1),
-    );
-    const cut = (usable: (place: Place | undefined) => boolean) =>
-      this.cut(feeds, target, sources, distance, usable);
+    const edges = this.edges(leak);
+    const distance = this.distances(edges);
+    const sources = this.ids.filter((id) => isSource(this.car, id) && distance.has(this.index.get(id) ?? -1));
+    const cut = (usable: (place: Place | undefined) => boolean) => this.cut(edges, sources, distance, usable);
     const valves = sources.length === 0 ? [] : cut(() => true);
-    const fromSeat = sources.length === 0 ? [] : cut((place) => place?.reach === 'seated');
+    const isSeated = (place: Place | undefined) => place?.reach === 'seated';
+    // no other choice is left where nothing cuts it off at all, and none is better where the best is at hand
+    const isSettled = valves === undefined || valves.every((id) => isSeated(this.placeOf(id)));
+    const fromSeat = isSettled ? valves : cut(isSeated);
     const awkward = (valves ?? []).filter((id) =>
       ['opened', 'kneeling', 'under'].includes(this.placeOf(id)?.reach ?? ''),
     );
@@ -94,17 +104,11 @@ class Plumbing {
    * Where a part can be pushed from: one node for a part that passes alike both ways. A part that holds one way has an
    * extra node for what comes back to it, which leads nowhere on.
    */
-  private feeds(leak: Leak): Feeds {
-    const { car } = this;
-    const onLines = [...car.parts.keys()].filter((id) => car.plant.into.has(id) || car.plant.out.has(id));
-    const sides = onLines.flatMap((id) => sidesOf(car, id).map((fluid) => ({ id, fluid })));
-    const ids = sides.map(({ id }) => id);
-    const nodes = new Map(sides.map(({ id, fluid }, node) => [sideKey(id, fluid), node]));
-    const index = new Map(ids.map((id, node) => [id, node]));
-    const target = ids.length;
+  private edges(leak: Leak): readonly Edge[] {
+    const { car, nodes, index, target } = this;
     const at = (id: PartId, carries: Fluid) =>
       nodes.get(sideKey(id, carries)) ?? nodes.get(sideKey(id, drivingSide(carries))) ?? index.get(id) ?? -1;
-    const edges: (readonly [number, number])[] = [];
+    const edges: Edge[] = [];
     const oil = this.isOil(leak);
     for (const pipe of car.plant.pipes) {
       if ((pipe.carries === 'oil') !== oil) continue;
@@ -115,9 +119,11 @@ class Plumbing {
         edges.push([at(pipe.to, pipe.carries), leaks ? target : at(pipe.from, pipe.carries)]);
     }
     if ('part' in leak) {
-      for (const [node, id] of ids.entries()) if (id === leak.part) edges.push([node, target]);
+      this.ids.forEach((id, node) => {
+        if (id === leak.part) edges.push([node, target]);
+      });
     }
-    return { edges, ids, index };
+    return edges;
   }
 
   /** Oil is pumped drop by drop: it feeds no leak but one of its own line. */
@@ -131,16 +137,20 @@ class Plumbing {
   }
 
   /** Lengths of pipe from each part to the leak, against the way it is fed. */
-  private distances(feeds: Feeds, target: number): ReadonlyMap<number, number> {
+  private distances(edges: readonly Edge[]): ReadonlyMap<number, number> {
     const into = new Map<number, number[]>();
-    for (const [from, to] of feeds.edges) into.set(to, [...(into.get(to) ?? []), from]);
-    const distance = new Map([[target, 0]]);
-    const queue = [target];
+    edges.forEach((edge) => {
+      const known = into.get(edge[1]);
+      if (known === undefined) into.set(edge[1], [edge[0]]);
+      else known.push(edge[0]);
+    });
+    const distance = new Map([[this.target, 0]]);
+    const queue = [this.target];
     for (const node of queue) {
       for (const from of into.get(node) ?? []) {
         if (distance.has(from)) continue;
         distance.set(from, (distance.get(node) ?? 0) + 1);
-        const id = feeds.ids[from];
+        const id = this.ids[from];
         if (id === undefined || !isSource(this.car, id)) queue.push(from);
       }
     }
@@ -148,14 +158,13 @@ class Plumbing {
   }
 
   private cut(
-    feeds: Feeds,
-    target: number,
+    edges: readonly Edge[],
     sources: readonly PartId[],
     distance: ReadonlyMap<number, number>,
     usable: (place: Place | undefined) => boolean,
   ): readonly PartId[] | undefined {
     const cost = [
-      ...feeds.ids.map((id, node) =>
+      ...this.ids.map((id, node) =>
         this.car.parts.get(id)?.kind === 'valve' && usable(this.placeOf(id))
           ? oneValve + Math.min(farthest, distance.get(node) ?? farthest)
           : Number.POSITIVE_INFINITY,
@@ -163,13 +172,13 @@ class Plumbing {
       Number.POSITIVE_INFINITY,
     ];
     const found = cheapestCut({
-      nodes: feeds.ids.length + 1,
-      edges: feeds.edges,
-      sources: sources.map((id) => feeds.index.get(id) ?? 0),
-      targets: [target],
+      nodes: this.ids.length + 1,
+      edges,
+      sources: sources.map((id) => this.index.get(id) ?? 0),
+      targets: [this.target],
       cost,
     });
-    return found?.flatMap((node) => feeds.ids[node] ?? []);
+    return found?.flatMap((node) => this.ids[node] ?? []);
   }
 
   private placeOf(id: PartId): Place | undefined {

@@ -93,15 +93,15 @@ function isNotCharged({ act: { model, draft } }: Events, tank: PartId): boolean 
 export function applyLapses(act: Act): void {
   const events = new Events(act);
   const { draft, model } = act;
-  for (const { fact, part, slot } of factList(model)) {
+  factList(model).forEach(({ fact, part, slot, lapse }) => {
     if (fact === 'burner-front-clear' || fact === 'blow-down-clear') {
-      if (at(draft, slot) === no) continue;
+      if (at(draft, slot) === no) return;
       if (fact === 'burner-front-clear') clearFront(act, events, slot);
       else clearOutlets(act, slot);
     }
     // not asked first whether it is known: what a step does is to depend on as few bytes as can be
-    else if (lapses[fact]?.(events, part ?? '') === true) draft.set(slot, no);
-  }
+    else if (lapse?.(events, part ?? '') === true) draft.set(slot, no);
+  });
 }
 
 /** Take back what holds for one more step only, after a step that moves nothing. */
@@ -131,6 +131,7 @@ interface FactSlot {
   readonly fact: FactKey;
   readonly part: PartId | undefined;
   readonly slot: number;
+  readonly lapse: Lapse | undefined;
 }
 
 const listed = new WeakMap<Model, readonly FactSlot[]>();
@@ -140,7 +141,7 @@ function factList(model: Model): readonly FactSlot[] {
   const known = listed.get(model);
   if (known !== undefined) return known;
   const list = [...model.factSlots].flatMap(([fact, slots]) =>
-    slots.map(({ part, slot }) => ({ fact, part, slot })),
+    slots.map(({ part, slot }) => ({ fact, part, slot, lapse: lapses[fact] })),
   );
   listed.set(model, list);
   return list;

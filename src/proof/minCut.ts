@@ -84,7 +84,7 @@ export function cheapestCut({
   const network = new Network(2 * nodes + 2);
   for (let node = 0; node < nodes; node += 1)
     network.join(2 * node, 2 * node + 1, Number.isFinite(cost[node]) ? (cost[node] ?? 0) : endless);
-  for (const [from, to] of edges) network.join(2 * from + 1, 2 * to, endless);
+  for (const edge of edges) network.join(2 * edge[0] + 1, 2 * edge[1], endless);
   for (const source of sources) network.join(start, 2 * source, endless);
   for (const target of targets) network.join(2 * target + 1, end, endless);
   let flow = 0;

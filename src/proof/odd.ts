@@ -28,8 +28,7 @@ export class Odd {
 
   /** Whether any of it is among these. */
   isAmong(these: SlotSet): boolean {
-    for (const slot of this.slots) if (these.has(slot)) return true;
-    return false;
+    return this.slots.some((slot) => these.has(slot));
   }
 
   /** Whether any of it can be touched, and is not only something somebody knows or does not. */

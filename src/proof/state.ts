@@ -148,9 +148,14 @@ export function sameMatter(model: Model, a: State, b: State): boolean {
   return true;
 }
 
+/** Numbers as the letters of a key for maps. */
+export function lettersOf(numbers: ArrayLike<number>): string {
+  return Reflect.apply(String.fromCharCode, undefined, numbers);
+}
+
 /** A state as a key for maps. */
 export function keyOf({ bytes }: State): string {
-  return String.fromCharCode(...new Uint16Array(bytes.buffer, bytes.byteOffset, bytes.length >> 1));
+  return lettersOf(new Uint16Array(bytes.buffer, bytes.byteOffset, bytes.length >> 1));
 }
 
 /**

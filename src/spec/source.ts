@@ -45,8 +45,13 @@ export function showPath(path: SpecPath): string {
 export function readSource(given: string, file: string): Outcome<SpecSource> {
   const text = given.replace(/^\uFEFF/, '');
   const kept = keptData(text);
-  return kept === undefined ? readText(text, file) : good(keptSource(text, file, kept.data));
+  if (kept !== undefined) return good(keptSource(text, file, kept.data));
+  if (last?.text !== text || last.file !== file) last = { text, file, read: readText(text, file) };
+  return last.read;
 }
+
+/** What was read last: a spec is asked for its own folder first and for its car right after. */
+let last: { readonly text: string; readonly file: string; readonly read: Outcome<SpecSource> } | undefined;
 
 /** A source whose data are known; the text is read when a place in it is asked for. */
 function keptSource(text: string, file: string, data: unknown): SpecSource {

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readSharedFiles } from '../../src/cli/sharedFiles';
 import type { Diagnostic, Outcome } from '../../src/diagnostic/diagnostic';
-import { openWorkshop, type ReadyCar, readCar, type Workshop } from '../../src/kettlebook';
+import { openWorkshop, type ReadyCar, readCar, type SharedFiles, type Workshop } from '../../src/kettlebook';
 
 /** The root of the checkout. */
 export const root = join(import.meta.dirname, '..', '..');
@@ -25,11 +25,11 @@ export function inWords({ code, at, message, found }: Diagnostic): string {
   return `${place}${code}: ${message}${found === undefined ? '' : ` (${found})`}`;
 }
 
-let files: ReturnType<typeof readSharedFiles> | undefined;
+let files: Promise<SharedFiles> | undefined;
 
 /** What all cars share, read once. */
-export function shared(): ReturnType<typeof readSharedFiles> {
-  files ??= readSharedFiles(root);
+export function shared(): Promise<SharedFiles> {
+  files ??= Promise.resolve(readSharedFiles(root));
   return files;
 }
 

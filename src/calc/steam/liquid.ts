@@ -15,7 +15,7 @@ export function liquidWater(pressurePa: number, temperatureK: number): WaterStat
 
 function gibbs(a: number, b: number): Gibbs {
   let [g, p, pp, t, tt, pt] = [0, 0, 0, 0, 0, 0];
-  for (const [i, j, n] of region1Terms) {
+  for (const { i, j, n } of region1Terms) {
     const term = n * a ** i * b ** j;
     g += term;
     p -= (i * term) / a;

@@ -2,7 +2,7 @@
  * IAPWS R7-97(2012) Table 2: exponents and coefficients of the basic equation of region 1 (liquid water).
  * Each row is [I, J, n].
  */
-export const region1Terms: readonly (readonly [number, number, number])[] = [
+const rows: readonly (readonly [number, number, number])[] = [
   [0, -2, 0.14632971213167],
   [0, -1, -0.84548187169114],
   [0, 0, -3.756360367204],
@@ -38,3 +38,6 @@ export const region1Terms: readonly (readonly [number, number, number])[] = [
   [31, -40, 1.8228094581404e-24],
   [32, -41, -9.3537087292458e-26],
 ];
+
+/** The terms by the names of the release. */
+export const region1Terms = rows.map(([i, j, n]) => ({ i, j, n }));

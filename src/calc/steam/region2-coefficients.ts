@@ -3,7 +3,7 @@
  */
 
 /** Table 10, the ideal-gas part. Each row is [J, n]. */
-export const region2IdealTerms: readonly (readonly [number, number])[] = [
+const idealRows: readonly (readonly [number, number])[] = [
   [0, -9.6927686500217],
   [1, 10.086655968018],
   [-5, -0.005608791128302],
@@ -16,7 +16,7 @@ export const region2IdealTerms: readonly (readonly [number, number])[] = [
 ];
 
 /** Table 11, the residual part. Each row is [I, J, n]. */
-export const region2ResidualTerms: readonly (readonly [number, number, number])[] = [
+const residualRows: readonly (readonly [number, number, number])[] = [
   [1, 0, -0.0017731742473213],
   [1, 1, -0.017834862292358],
   [1, 2, -0.045996013696365],
@@ -61,3 +61,9 @@ export const region2ResidualTerms: readonly (readonly [number, number, number])[
   [24, 40, 5.5414715350778e-17],
   [24, 58, -9.436970724121e-7],
 ];
+
+/** The terms of the ideal-gas part by the names of the release. */
+export const region2IdealTerms = idealRows.map(([j, n]) => ({ j, n }));
+
+/** The terms of the residual part. */
+export const region2ResidualTerms = residualRows.map(([i, j, n]) => ({ i, j, n }));

@@ -15,13 +15,13 @@ export function steam(pressurePa: number, temperatureK: number): WaterState {
 
 function gibbs(pi: number, tau: number): Gibbs {
   let [g, p, pp, t, tt, pt] = [Math.log(pi), 1 / pi, -1 / (pi * pi), 0, 0, 0];
-  for (const [j, n] of region2IdealTerms) {
+  for (const { j, n } of region2IdealTerms) {
     g += n * tau ** j;
     t += n * j * tau ** (j - 1);
     tt += n * j * (j - 1) * tau ** (j - 2);
   }
   const b = tau - 0.5;
-  for (const [i, j, n] of region2ResidualTerms) {
+  for (const { i, j, n } of region2ResidualTerms) {
     const power = pi ** i;
     g += n * power * b ** j;
     p += n * i * pi ** (i - 1) * b ** j;

@@ -16,35 +16,72 @@ import type { ProgramNode } from './syntax';
 /** A set of templates that may call each other. */
 export interface Templates {
   readonly names: readonly string[];
+  /** What the set knows of a template that has this text here. */
+  readonly found: FoundGood;
   /** Fills in one template. Every missing or unfit value is reported, at its place. */
   render(name: string, context: Context): Outcome<Markup>;
 }
 
+/** The tree of a template; parsed when it is first asked for, if not before. */
+type Tree = () => ProgramNode;
+
+/**
+ * The tree of a template that was found good with the same helpers, beside templates of the same names, if it had this text
+ * letter for letter; nothing of any other.
+ */
+export type FoundGood = (name: string, source: string) => Tree | undefined;
+
+/** For templates all of which were found good before, as they are: each is read when it is filled in. */
+export const allFoundGood: FoundGood = (_, source) => treeLater(source);
+
 /**
  * Reads a set of templates, given by name. A template calls another with `{{> name}}`; the helpers given are
  * the only ones it can call, besides those built in (`if`, `unless`, `each`, `with`, `lookup`, `eq`, `and`, `or`, `not`).
+ * What was `found` good before is not checked again.
  */
 export function compileTemplates(
   sources: Readonly<Record<string, string>>,
   helpers: Helpers = {},
+  found?: FoundGood,
 ): Outcome<Templates> {
-  const programs = new Map<string, ProgramNode>();
+  const programs = new Map<string, Tree>();
+  const read: (readonly [name: string, program: ProgramNode])[] = [];
   const problems: Diagnostic[] = [];
   for (const [name, source] of Object.entries(sources)) {
+    const known = found?.(name, source);
+    if (known !== undefined) {
+      programs.set(name, known);
+      continue;
+    }
     try {
-      programs.set(name, parse(plainLines(source)));
+      const program = parse(plainLines(source));
+      programs.set(name, () => program);
+      read.push([name, program]);
     } catch (error) {
       problems.push(syntaxProblem(name, error));
     }
   }
   const names = Object.keys(sources);
-  for (const [name, program] of programs) problems.push(...checkNames(name, program, names, helpers));
+  for (const [name, program] of read) problems.push(...checkNames(name, program, names, helpers));
   if (problems.length > 0) return bad(problems);
   const render = (name: string, context: Context): Outcome<Markup> =>
     programs.has(name)
       ? renderTemplate(name, context, { programs, helpers })
       : bad([unknownTemplate(name, names)]);
-  return good({ names, render });
+  return good({
+    names,
+    found: (name, source) => (sources[name] === source ? programs.get(name) : undefined),
+    render,
+  });
+}
+
+function treeLater(source: string): Tree {
+  let known: ProgramNode | undefined;
+  return () => {
+    const program = known ?? parse(plainLines(source));
+    known = program;
+    return program;
+  };
 }
 
 /** Line ends as `\n`, no byte order mark. */

@@ -30,7 +30,7 @@ export interface Markup {
 
 /** What a template can call. */
 export interface TemplateWorld {
-  readonly programs: ReadonlyMap<string, ProgramNode>;
+  readonly programs: ReadonlyMap<string, () => ProgramNode>;
   readonly helpers: Helpers;
 }
 
@@ -67,7 +67,7 @@ class Rendering {
   constructor(private readonly world: TemplateWorld) {}
 
   template(name: string, scope: Scope): void {
-    const program = this.world.programs.get(name);
+    const program = this.world.programs.get(name)?.();
     if (!program) return;
     const outer = this.current;
     this.current = name;
