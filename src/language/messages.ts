@@ -17,6 +17,11 @@ export const messageValues = {
   band: ['from', 'to'],
   'never-past': ['value'],
   'depth-and-volume': ['depth', 'volume'],
+  // further tanks of one liquid
+  'tank-runs': [],
+  'tank-open': ['valves'],
+  'tank-pumped': ['pumps'],
+  'tank-open-and-pumped': ['open', 'pumps'],
   // round the text of a page
   'page-of-pages': ['page', 'pages'],
   'issue-line': ['letter', 'date', 'mark'],

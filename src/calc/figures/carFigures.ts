@@ -17,9 +17,17 @@ import { feedFigures } from './feed';
 import { type FuelHeat, fuelHeats, liquidFigures } from './fuelHeats';
 import { type FuelHazard, fuelHazards } from './hazards';
 import { honest } from './honest';
+import { otherTankFigures, otherTanks } from './otherTanks';
 import { type Planning, planningOf } from './planning';
 import { type RaisingFigures, raisingFigures } from './raising';
-import { plannedTank, printedStepM, type RangeChart, rangeChart, rangeNotKnown } from './rangeChart';
+import {
+  plannedTank,
+  printedStepM,
+  type RangeChart,
+  rangeChart,
+  rangeNotKnown,
+  rangesFor,
+} from './rangeChart';
 import { readingFigures, type TypeFace } from './reading';
 import { oilFigures, roadSpeedTable, speedFigures } from './road';
 import { type SteamRow, steamTable } from './steamTable';
@@ -85,7 +93,8 @@ export function carFigures(car: Car, sources: FigureSources): CarFigures {
   };
   const chartFor = (liquid: 'water' | 'fuel'): RangeChart | undefined => {
     const model = plannedTank(car, liquid, models);
-    return model === undefined ? undefined : rangeChart(model, uses[liquid], system);
+    if (model === undefined) return undefined;
+    return rangeChart({ model, use: uses[liquid], others: otherTanks(car, liquid, model.id) }, system);
   };
   const [water, fuel] = [chartFor('water'), chartFor('fuel')];
   const heatFound = heatFoundShare(car, uses, liquids);
@@ -118,6 +127,7 @@ function listed(
   const ofLiquid = (liquid: 'water' | 'fuel'): readonly Figure[] => [
     ...terrains.map((terrain) => figures.uses[liquid].byTerrain[terrain].figure),
     figures[liquid]?.figure ?? rangeNotKnown(liquid),
+    ...otherFigures(car, figures[liquid], system),
     ...stickStepFigures(car, figures[liquid], system),
   ];
   return [
@@ -146,6 +156,12 @@ function listed(
     ...figures.steam.map((row) => row.figure),
     ...readingFigures(car, face),
   ];
+}
+
+function otherFigures(car: Car, chart: RangeChart | undefined, system: UnitSystem): readonly Figure[] {
+  if (chart === undefined) return [];
+  const { liquid, others, use } = chart;
+  return otherTankFigures(car, liquid, others, use, (usable) => rangesFor(usable, use, printedStepM[system]));
 }
 
 /** Only a tank that is read by stick has steps of one. */

@@ -4,6 +4,7 @@ import { terrains } from '../../spec/schema/running';
 import type { Figure, FigureInput, FigureValue } from '../figure';
 import { rangeM, runsOutFirst, type Supply, turnBackAt, usableM3 } from '../range/range';
 import type { Terrain } from '../range/trip-log';
+import { flowingM3 } from './otherTanks';
 import type { RangeChart } from './rangeChart';
 import type { UsedLiquid } from './useFigures';
 
@@ -24,9 +25,9 @@ export interface Planning {
   readonly figures: readonly Figure[];
 }
 
-/** What may be planned with on a full tank, reserve kept back, m³. */
-export function fillingM3({ model }: RangeChart): number {
-  return usableM3(Math.min(model.fillToM3, model.tank.capacityM3), model);
+/** What may be planned with on full tanks, reserve kept back, m³: further tanks count where they run by themselves. */
+export function fillingM3({ model, others }: Pick<RangeChart, 'model' | 'others'>): number {
+  return usableM3(Math.min(model.fillToM3, model.tank.capacityM3), model) + flowingM3(others);
 }
 
 /** From both range charts; `stepM` is what distances are rounded down to. */
@@ -72,7 +73,9 @@ function figuresOf(byTerrain: readonly TerrainPlan[], charts: readonly RangeChar
     {
       name: `${chart.liquid} to run on, full`,
       value: quantity('volume', fillingM3(chart)),
-      from: `tanks.${chart.model.id}`,
+      from: [chart.model.id, ...chart.others.flatMap(({ id, way }) => (way.kind === 'open' ? [id] : []))]
+        .map((id) => `tanks.${id}`)
+        .join(', '),
     },
     ...byTerrain.map(({ terrain }) => ({
       name: `${chart.liquid} used on ${terrain} road`,

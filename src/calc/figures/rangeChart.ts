@@ -1,12 +1,14 @@
 /** How far the car goes on what the stick shows, by terrain, with the reserve kept back. */
 import type { Car } from '../../car/car';
-import { tanksFeeding } from '../../car/flow';
+import { carrying, tanksFeeding } from '../../car/flow';
+import { startsOf } from '../../car/routes';
 import type { UnitSystem } from '../../quantity/dimension';
 import { quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { Figure } from '../figure';
 import { rangeM } from '../range/range';
 import type { Terrain } from '../range/trip-log';
+import type { OtherTank } from './otherTanks';
 import { type StickChart, type StickRow, stickChart } from './stickCharts';
 import type { TankModel } from './tankModel';
 import type { LiquidUse, UsedLiquid } from './use';
@@ -27,6 +29,8 @@ export interface RangeChart {
   readonly liquid: UsedLiquid;
   readonly model: TankModel;
   readonly use: LiquidUse;
+  /** Further tanks of the same liquid; the rows do not count them. */
+  readonly others: readonly OtherTank[];
   readonly rows: readonly RangeRow[];
   /** The range of a full tank. */
   readonly full: RangeRow;
@@ -40,7 +44,10 @@ export const printedStepM: Readonly<Record<UnitSystem, number>> = {
   metric: 1000,
 };
 
-/** The tank a liquid is planned by: the water tank, or the largest tank that feeds a main burner and can be read. */
+/**
+ * The tank a liquid is planned by: the largest that can be read and from which a line leads to the boiler or to a main
+ * burner. Where no line of water comes to the boiler, the largest that holds water.
+ */
 export function plannedTank(
   car: Car,
   liquid: UsedLiquid,
@@ -49,9 +56,16 @@ export function plannedTank(
   const mains = Object.entries(car.spec.burners)
     .filter(([, burner]) => burner.job === 'main')
     .map(([id]) => id);
+  const feeding = startsOf(
+    car.plant,
+    'boiler',
+    (id) => car.spec.tanks[id]?.holds === 'water',
+    carrying('water'),
+  );
   const wanted =
     liquid === 'water'
-      ? (model: TankModel) => car.spec.tanks[model.id]?.holds === 'water'
+      ? (model: TankModel) =>
+          car.spec.tanks[model.id]?.holds === 'water' && (feeding.size === 0 || feeding.has(model.id))
       : (model: TankModel) => mains.some((burner) => tanksFeeding(car, burner).includes(model.id));
   return models
     .filter(wanted)
@@ -62,14 +76,17 @@ export function plannedTank(
 }
 
 /** The range table for a tank; with a row for every mark of its stick. */
-export function rangeChart(model: TankModel, use: LiquidUse, system: UnitSystem): RangeChart {
+export function rangeChart(
+  { model, use, others }: Pick<RangeChart, 'model' | 'use' | 'others'>,
+  system: UnitSystem,
+): RangeChart {
   const chart: StickChart = stickChart(model, system);
   const rows = [
     ...chart.rows.filter((row) => row.volumeM3 <= model.fillToM3 * (1 + likeFull)),
     ...filledRow(chart, model),
   ].map((row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }));
   const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
-  return { liquid: use.liquid, model, use, rows, full, figure: figureOf(model, use, rows) };
+  return { liquid: use.liquid, model, use, others, rows, full, figure: figureOf(model, use, rows) };
 }
 
 /** A mark this near to what may be filled in serves as the mark of a full tank. */
@@ -83,7 +100,8 @@ function filledRow({ rows, kept }: StickChart, { tank, fillToM3 }: TankModel): r
   return [{ depthM: tank.depthAtVolumeM(volumeM3), volumeM3, toRunOnM3: Math.max(0, volumeM3 - kept) }];
 }
 
-function rangesFor(toRunOnM3: number, use: LiquidUse, stepM: number): RangeByTerrain {
+/** How far a volume goes on each terrain whose use is known, rounded down to whole steps. */
+export function rangesFor(toRunOnM3: number, use: LiquidUse, stepM: number): RangeByTerrain {
   const known = terrains.flatMap((terrain) => {
     const perM = use.byTerrain[terrain].planPerM;
     return perM === undefined ? [] : [[terrain, rangeM(toRunOnM3, perM, stepM)] as const];

@@ -79,7 +79,7 @@ export function carTour(car: Car, figures: CarFigures, way: Way): Outcome<CarTou
 export function planningUse({ use, ...chart }: RangeChart): Readonly<Record<Terrain, number>> | undefined {
   if (use.fit !== undefined) {
     const { fit } = use;
-    const filling = fillingM3({ use, ...chart });
+    const filling = fillingM3(chart);
     if (filling <= 0) return undefined;
     const high = (levelM: number): number => nextTripUse(fit, 1, levelM).high * levelM;
     const levelM = solveRising(high, filling, 1, (2 * filling) / fit.levelUse);

@@ -2,10 +2,13 @@
 
 import { type BlendChart, roundingOf } from '../../calc/figures/blends';
 import type { ChargedFigures } from '../../calc/figures/charged';
+import type { OtherTank } from '../../calc/figures/otherTanks';
 import type { Planning } from '../../calc/figures/planning';
-import type { RangeChart } from '../../calc/figures/rangeChart';
+import { printedStepM, type RangeChart, rangesFor } from '../../calc/figures/rangeChart';
 import type { StickChart } from '../../calc/figures/stickCharts';
 import type { ToppingUpChart } from '../../calc/figures/toppingUp';
+import type { PartId } from '../../car/car';
+import { listed, partName } from '../../language/language';
 import { quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
@@ -38,6 +41,16 @@ export interface RangeContext {
     readonly volume: string;
     readonly distances: readonly string[];
   }[];
+  /** Further tanks of the same liquid that can be run on, each when it is read full. */
+  readonly others: readonly {
+    readonly tank: string;
+    /** What has to be open or pumped for it. */
+    readonly how: string;
+    readonly volume: string;
+    readonly distances: readonly string[];
+  }[];
+  /** Further tanks from which no line leads to where the liquid is used. */
+  readonly notCounted: readonly string[];
   /** Use for planning, by terrain. */
   readonly uses: readonly {
     readonly terrain: string;
@@ -266,11 +279,14 @@ function blendContext(
 
 /** A range table as text; `which` picks the units: both, or one alone for a table read at a distance. */
 export function rangeContext(
-  { liquid, model, use, rows }: RangeChart,
-  { car, phrases, words }: World,
+  { liquid, model, use, others, rows }: RangeChart,
+  world: World,
   which: 'both' | 'first' | 'second' = 'both',
 ): RangeContext {
+  const { car, phrases, words } = world;
   const print = phrases[which];
+  const stepM =
+    printedStepM[which === 'second' ? (phrases.systems[1] ?? 'metric') : (phrases.systems[0] ?? 'metric')];
   const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
   return {
     liquid: words['range-of'][liquid],
@@ -292,6 +308,20 @@ export function rangeContext(
           print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 }),
         ),
       })),
+    others: others
+      .filter(({ way }) => way.kind !== 'none')
+      .map(({ name, way, usableM3 }) => {
+        const far = rangesFor(usableM3, use, stepM);
+        return {
+          tank: name,
+          how: wayOf(way, world),
+          volume: print(quantity('volume', usableM3), { rounding: 'down' }),
+          distances: known.map((terrain) =>
+            print(quantity('distance', far[terrain] ?? 0), { rounding: 'down', decimals: 0 }),
+          ),
+        };
+      }),
+    notCounted: others.flatMap(({ name, way }) => (way.kind === 'none' ? [name] : [])),
     uses: terrains.map((terrain) => {
       const { planPerM, figure } = use.byTerrain[terrain];
       return {
@@ -305,4 +335,27 @@ export function rangeContext(
       };
     }),
   };
+}
+
+/** What the driver has to open or to work before a further tank gives anything. */
+function wayOf(way: OtherTank['way'], { car, language }: World): string {
+  const { say } = language.messages;
+  const named = (ids: readonly PartId[]) =>
+    listed(
+      language,
+      ids.map((id) => partName(language, car.parts.get(id) ?? { name: id })),
+    );
+  switch (way.kind) {
+    case 'open':
+    case 'none':
+      return say('tank-runs', {});
+    case 'valves':
+      return say('tank-open', { valves: named(way.valves) });
+    case 'pumped': {
+      const pumps = say('tank-pumped', { pumps: named(way.pumps) });
+      return way.valves.length === 0
+        ? pumps
+        : say('tank-open-and-pumped', { open: say('tank-open', { valves: named(way.valves) }), pumps });
+    }
+  }
 }

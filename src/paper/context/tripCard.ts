@@ -46,9 +46,7 @@ export function tripCardContext(world: World): Readonly<Record<string, unknown>>
 
 function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): TripFaceContext {
   const { car, figures, phrases, words } = world;
-  const charts = [figures.water, figures.fuel].map(
-    (chart) => chart && rangeChart(chart.model, chart.use, system),
-  );
+  const charts = [figures.water, figures.fuel].map((chart) => chart && rangeChart(chart, system));
   const [water, fuel] = charts;
   const byStick = (chart: RangeChart | undefined): chart is RangeChart =>
     chart !== undefined && car.spec.tanks[chart.model.id]?.read === 'stick';

@@ -20,7 +20,7 @@ export const rangeTable = ({ title, what }: PaperTitle): Paper => ({
     car: identityContext(world.car.spec, world.phrases),
     faces: world.phrases.systems.map((system, index) => ({
       ranges: charts(world)
-        .map(({ model, use }) => rangeChart(model, use, system))
+        .map((chart) => rangeChart(chart, system))
         .map((chart) => rangeContext(chart, world, index === 0 ? 'first' : 'second'))
         .filter(({ known }) => known),
       planning: planningContext(
@@ -34,19 +34,16 @@ export const rangeTable = ({ title, what }: PaperTitle): Paper => ({
       .filter(({ known }) => !known)
       .map(({ liquid }) => liquid),
     notCounted: notCounted(world),
+    furtherTanks: charts(world).some(({ others }) => others.length > 0),
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1.5, lies: 'upright' }),
 });
 
-/** Other tanks of the same liquid, which the table leaves out; tanks charged with air only pass on what comes from another. */
+/** Other tanks of the same liquid from which no line leads to where it is used. */
 function notCounted(world: World): readonly string[] {
-  const { tanks } = world.car.spec;
-  const counted = charts(world).map(({ model }) => model.id);
-  return counted.flatMap((id) =>
-    Object.entries(tanks).flatMap(([other, { holds, name, pressure }]) =>
-      holds === tanks[id]?.holds && pressure === undefined && !counted.includes(other) ? [name] : [],
-    ),
+  return charts(world).flatMap(({ others }) =>
+    others.flatMap(({ name, way }) => (way.kind === 'none' ? [name] : [])),
   );
 }
 

@@ -12,7 +12,7 @@ describe.each(demoNames)('%s', (name) => {
     for (const chart of [car.figures.water, car.figures.fuel]) {
       if (chart === undefined) throw new Error('both are known');
       for (const system of ['us', 'metric'] as const) {
-        const own = rangeChart(chart.model, chart.use, system);
+        const own = rangeChart(chart, system);
         const step = stickStep(own, system);
         if (step === undefined) throw new Error('the tank is deeper than a step');
         const { tank, unusableM3, reserveM3, fillToM3 } = own.model;
