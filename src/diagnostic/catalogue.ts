@@ -35,6 +35,7 @@ export const catalogue = {
   'spec-order':
     'Two values that stand in the wrong order: a least above a most, a date before an earlier one.',
   'spec-outside-car': 'A place that lies outside the car.',
+  'spec-level-heights': 'Heights of the boiler’s levels stand in an order that cannot be.',
   'spec-lacks': 'The car lacks something without which it cannot be run safely.',
   'spec-inspection-due': 'The boiler’s inspection is past its date.',
   'spec-no-log': 'The log of trips that the spec names is not beside it.',
@@ -317,6 +318,7 @@ export const catalogue = {
   // figures
   'figure-tank-capacity':
     'The stated capacity of a tank and the volume of its shape differ by more than 5 in 100.',
+  'figure-levels-unknown': 'Heights are wanting for a drawing of the boiler’s levels.',
   'figure-stick-unknown':
     'A tank is read with a stick, but neither its shape nor any reading of it is given.',
   'figure-pilot-band': 'A pilot tank is charged far outside the 15 to 20 psi that pilots run at.',

@@ -8,6 +8,7 @@ import { checkChanges } from './sense/changes';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
 import { checkFuelWays } from './sense/fuelWays';
+import { checkLevelHeights } from './sense/levelHeights';
 import { checkJumps, checkLineEnds, checkOnLines } from './sense/lines';
 import { checkNeeds } from './sense/needs';
 import { checkOrders } from './sense/orders';
@@ -38,6 +39,7 @@ const figureChecks: readonly SenseCheck[] = [
 /** Checks of the plant as a whole, which would cry wolf where a name leads nowhere. */
 const plantChecks: readonly SenseCheck[] = [
   checkNeeds,
+  checkLevelHeights,
   checkOnLines,
   checkLineEnds,
   checkJumps,

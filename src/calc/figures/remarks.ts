@@ -9,6 +9,7 @@ import type { Diagnostic } from '../../diagnostic/diagnostic';
 import { mile, psi, usGallon } from '../../quantity/base-units';
 import { tankOf } from '../tank/tank';
 import type { CarFigures } from './carFigures';
+import { levelRemarks } from './levelRemarks';
 import { fillingM3 } from './planning';
 import { shapeFromSpec } from './tankModel';
 
@@ -17,6 +18,7 @@ export function figureRemarks(car: Car, figures: CarFigures): readonly Diagnosti
   return [
     ...tankRemarks(car),
     ...bandRemarks(car),
+    ...levelRemarks(car),
     ...soakRemarks(car),
     ...cutOutRemarks(car),
     ...blendRemarks(car, figures),

@@ -1,6 +1,7 @@
 /** The drawings of the manual, and their captions. */
 import type { Drawing } from '../../drawing/drawing';
 import { drawGauges } from '../../drawing/gauges';
+import { drawLevels } from '../../drawing/levels';
 import { drawPlan } from '../../drawing/plan';
 import { drawPlumbing } from '../../drawing/plumbing/draw';
 import { drawRaisingCurve } from '../../drawing/raisingCurve';
@@ -9,6 +10,7 @@ import { drawSide } from '../../drawing/side';
 import { drawTimeBars } from '../../drawing/timeBars';
 import type { World } from '../paper';
 import { gaugesInput, raisingCurveInputs, rangePictureInputs } from './drawingsCharts';
+import { levelsInputs } from './drawingsLevels';
 import { plumbingInputs } from './drawingsPlumbing';
 import { sideInputs } from './drawingsSide';
 import { startBarsInputs } from './drawingsTime';
@@ -21,6 +23,7 @@ export function manualDrawings(world: World): readonly Drawing[] {
     ...sideInputs(world).map((input) => drawSide(input, world.fonts)),
     ...plumbingInputs(world).map((input) => drawPlumbing(input, world.fonts)),
     drawGauges(gaugesInput(world), world.fonts),
+    ...levelsInputs(world).map((input) => drawLevels(input, world.fonts)),
     ...raisingCurveInputs(world).map((input) => drawRaisingCurve(input, world.fonts)),
     ...startBarsInputs(world).map((input) => drawTimeBars(input, world.fonts)),
     ...rangePictureInputs(world).map((input) => drawRangePicture(input, world.fonts)),
@@ -33,6 +36,7 @@ export interface DrawnContext {
   readonly systems: readonly { readonly drawing: string; readonly caption: string }[];
   readonly side: string;
   readonly gauges: string;
+  readonly levels: string;
   readonly raisingCurve: string;
   readonly startBars: string;
   readonly rangePicture: string;
@@ -44,6 +48,7 @@ export function drawnContext(world: World): DrawnContext {
     systems: plumbingInputs(world).map(({ name, shows }) => ({ drawing: name, caption: `${shows}.` })),
     side: sideInputs(world).length > 0 ? 'side' : '',
     gauges: Object.keys(world.car.spec.gauges).length > 0 ? 'gauges' : '',
+    levels: levelsInputs(world).length > 0 ? 'levels' : '',
     raisingCurve: raisingCurveInputs(world)[0]?.name ?? '',
     startBars: startBarsInputs(world)[0]?.name ?? '',
     rangePicture: rangePictureInputs(world)[0]?.name ?? '',

@@ -40,6 +40,55 @@ const draught = z
       'What brings the fire its air while the car stands still: `jets` of fuel vapour that draw it in, the hot `flue` alone, or a `blower`.',
   });
 
+const height = (description: string, sample: string) => measure('length', description, sample, 'zero');
+
+/** Where the water can stand in the boiler, and where it is seen: all heights up from one mark. */
+const levelHeights = z
+  .strictObject({
+    from: words(
+      'The mark that every height is measured up from, the car on level ground: with a rule along the shell, or with a clear hose of water.',
+      'the lower tube plate',
+    ),
+    top: height('The inside of the boiler’s top.', '14 in'),
+    'least-safe': height(
+      'The lowest level at which no part that the fire heats stands dry, as the inspector or the drawing of the boiler has it.',
+      '5 in',
+    ),
+    'lowest-level': height('The level that `lowest-level` tells in words.', '7 in'),
+    'working-level': height('The level that `working-level` tells in words.', '9 in'),
+    'highest-level': height(
+      'The highest level under steam; above it water is carried over to the engine.',
+      '11 in',
+    ).optional(),
+    'feed-from': height('The level at which the driver feeds.', '8 in').optional(),
+    'feed-to': height('The level at which the driver leaves off feeding.', '9 1/2 in').optional(),
+    glass: z
+      .strictObject({
+        bottom: height('The lowest water that can be seen in the glass.', '6 in'),
+        top: height('The highest water that can be seen in it.', '12 in'),
+      })
+      .meta({ description: 'What can be seen of the gauge glass.' })
+      .optional(),
+    cocks: z
+      .array(
+        z.strictObject({
+          valve: names(['valve'], 'The cock.', 'lower-try-cock'),
+          at: height('The middle of its hole in the boiler.', '7 in'),
+        }),
+      )
+      .min(1)
+      .meta({ description: 'The try cocks, the lowest first.' })
+      .optional(),
+    'low-water-cut': height(
+      'The level at which the low-water cut-off acts, watched while the boiler is let down with the fire out.',
+      '7 in',
+    ).optional(),
+  })
+  .meta({
+    description:
+      'Heights of the levels and of what they are read on, for a drawing to one scale. Left out, there is no drawing.',
+  });
+
 /** The boiler. */
 export const boilerSection = z.strictObject({
   name: words('What the papers call it.', 'boiler'),
@@ -67,6 +116,7 @@ export const boilerSection = z.strictObject({
   level: z.array(levelReading).min(1).meta({ description: 'Every way the level is read, the best first.' }),
   'working-level': words('Where the level should stand, as it is read.', 'half way up the glass'),
   'lowest-level': words('The lowest at which a fire may burn.', 'one quarter of the glass'),
+  heights: levelHeights.optional(),
   'blow-down': z
     .array(names(['valve'], 'A blow-down valve.', 'blow-down-left'))
     .meta({ description: 'The valves that empty its bottom, in the order they are opened.' }),
