@@ -27,6 +27,7 @@ import { type Sayings, sayingsIn } from './paper/sayings';
 import { drawnSigns, readSigns, type Signs, unknownSigns } from './paper/signs';
 import { templateHelpers } from './paper/templateHelpers';
 import { notWhole } from './paper/whole';
+import { calledForRemarks } from './procedure/calledFor';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
 import { type Library, readLibrary } from './procedure/library';
@@ -248,7 +249,17 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
       glossary: entriesFor(car, sayings.value.glossary),
       faults: entriesFor(car, sayings.value.faults),
     },
-    withoutMarksIn([...problems, ...proof.diagnostics, ...figureRemarks(car, figures)]),
+    withoutMarksIn([
+      ...problems,
+      ...proof.diagnostics,
+      ...calledForRemarks(
+        car,
+        workshop.library.procedures,
+        proof.procedures,
+        workshop.guideFiles.upkeep.form['called-for'],
+      ),
+      ...figureRemarks(car, figures),
+    ]),
   );
 }
 

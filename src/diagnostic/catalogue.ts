@@ -55,6 +55,8 @@ export const catalogue = {
   'procedure-several': 'A step that is for one part finds several on this car.',
   'procedure-lacks': 'A procedure needs something that the car, or its spec, has not got.',
   'procedure-change': 'A change names a procedure, step or caution that does not exist.',
+  'procedure-not-carried':
+    'The procedures call for something to carry or to hold the car with, and the spec lists none.',
   'procedure-valve': 'The step library does not know what a valve is for, so no step works it.',
 
   // markup: templates

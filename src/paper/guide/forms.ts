@@ -1,5 +1,6 @@
 /** The form of the prose files: what the papers say beside procedures, filtered and worded for one car. */
 import { z } from 'zod';
+import { calledForForm } from '../../procedure/calledFor';
 import { conditionForm, selectorForm } from '../../procedure/libraryForm';
 import { phases } from '../../procedure/procedure';
 import { choice, key, measure, sentences, words, yesNo } from '../../spec/schema/field';
@@ -204,6 +205,7 @@ export const upkeepForm = z.strictObject({
       when,
     }),
   ),
+  'called-for': list(calledForForm),
   disposal: list(
     z.strictObject({ what: text('What is left over.'), how: text('What to do with it.'), when }),
   ),

@@ -113,15 +113,23 @@ export const lock = z.strictObject({
   how: words('How it is put on.', 'push the lever shut and turn the knurled ring'),
 });
 
+/** Kinds of controls. */
+export const controlKinds = [
+  'brake',
+  'parking-brake',
+  'reverse',
+  'switch',
+  'steering',
+  'horn',
+  'lamps',
+  'other',
+] as const;
+
 /** A control that is not a valve: brake, steering, reverse, switch. */
 export const control = z.strictObject({
   name: words('What the papers call it.', 'hand brake'),
   place: names(['place'], 'Where it is.', 'driver-right-hand'),
-  kind: choice(
-    ['brake', 'parking-brake', 'reverse', 'switch', 'steering', 'horn', 'lamps', 'other'],
-    'What it is.',
-    'parking-brake',
-  ),
+  kind: choice(controlKinds, 'What it is.', 'parking-brake'),
   does: words('What it does, in one sentence.', 'Holds the rear wheels.'),
   how: words('How it is worked.', 'pull back to set').optional(),
 });

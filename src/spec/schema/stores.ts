@@ -189,27 +189,26 @@ export const tank = z.strictObject({
   gauge: names(['gauge'], 'The gauge or glass it is read on.', 'water-glass').optional(),
 });
 
+/** Kinds of what is carried. */
+export const equipmentKinds = [
+  'extinguisher',
+  'torch',
+  'stick',
+  'chocks',
+  'gloves',
+  'can',
+  'funnel',
+  'hose',
+  'tube',
+  'spanner',
+  'spare',
+  'other',
+] as const;
+
 /** Something carried that is not part of the machine. */
 export const equipment = z.strictObject({
   name: words('What it is.', 'dry-powder extinguisher, 2 kg'),
-  kind: choice(
-    [
-      'extinguisher',
-      'torch',
-      'stick',
-      'chocks',
-      'gloves',
-      'can',
-      'funnel',
-      'hose',
-      'tube',
-      'spanner',
-      'spare',
-      'other',
-    ],
-    'What it is for.',
-    'extinguisher',
-  ),
+  kind: choice(equipmentKinds, 'What it is for.', 'extinguisher'),
   place: names(['place'], 'Where it is kept.', 'running-board-left'),
   note: words('Anything to know about it.', 'for liquid fuels; checked each April').optional(),
 });
