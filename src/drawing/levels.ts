@@ -22,6 +22,8 @@ export interface LevelMark {
   readonly name: string;
   /** The height, as it is printed. */
   readonly height: string;
+  /** What the car itself says of it, on lines of its own. */
+  readonly detail?: string;
 }
 
 /** What the drawing is made from. */
@@ -59,7 +61,7 @@ const footPt = 22;
 export function drawLevels(input: LevelsInput, fonts: FontSet): Drawing {
   const widthPt = input.widthPt ?? 460;
   const marks = [...input.marks].sort((a, b) => b.at - a.at);
-  const labels = marks.map(({ name, height }) => labelLines(name, height, fonts, widthPt - labelX - 2));
+  const labels = marks.map((mark) => labelLines(mark, fonts, widthPt - labelX - 2));
   const wanted = labels.reduce((sum, lines) => sum + lines.length * leadingPt + 3, 0);
   const shellPt = Math.max(input.shellPt ?? 230, wanted);
   const yOf = (at: number): number => headPt + shellPt * (1 - at / input.top);
@@ -106,8 +108,9 @@ export function drawLevels(input: LevelsInput, fonts: FontSet): Drawing {
   };
 }
 
-function labelLines(name: string, height: string, fonts: FontSet, widthPt: number): readonly string[] {
-  return wrapLine(`${height}: ${name}`, fonts.narrow, sizePt, widthPt, widthPt);
+function labelLines({ name, height, detail }: LevelMark, fonts: FontSet, widthPt: number): readonly string[] {
+  const wrapped = (words: string) => wrapLine(words, fonts.narrow, sizePt, widthPt, widthPt);
+  return [...wrapped(`${height}: ${name}`), ...(detail === undefined ? [] : wrapped(detail))];
 }
 
 function labelShapes(lines: readonly string[], { x, y }: Point): readonly Shape[] {
@@ -269,6 +272,10 @@ function markShapes({ kind }: LevelMark, y: number): readonly Shape[] {
 }
 
 function altWords({ of, from, say }: LevelsInput, marks: readonly LevelMark[]): string {
-  const list = marks.map(({ name, height }) => `${height}: ${name}`).join('. ');
+  const list = marks
+    .map(({ name, height, detail }) =>
+      [`${height}: ${name}`, ...(detail === undefined ? [] : [detail])].join(', '),
+    )
+    .join('. ');
   return say('levels-picture', { boiler: of, from, list });
 }

@@ -20,8 +20,19 @@ export function levelsInputs({
     kind: LevelMark['kind'],
     height: Quantity<'length'> | undefined,
     name: string,
+    detail?: string,
   ): readonly LevelMark[] =>
-    height === undefined ? [] : [{ kind, at: shown(height), name, height: phrases.first(height) }];
+    height === undefined
+      ? []
+      : [
+          {
+            kind,
+            at: shown(height),
+            name,
+            height: phrases.first(height),
+            ...(detail === undefined ? {} : { detail }),
+          },
+        ];
   const named = ({ name, tag }: { readonly name: string; readonly tag?: string | undefined }) =>
     tag === undefined ? name : `${name} ${tag}`;
   const glassId = boiler.level.find(({ gauge }) => gauges[gauge]?.kind === 'glass')?.gauge;
@@ -37,27 +48,21 @@ export function levelsInputs({
       decimal: numbers.decimal,
       marks: [
         ...mark('danger', heights['least-safe'], say('level-least-safe', {})),
-        ...mark('level', heights['lowest-level'], say('level-lowest', { level: boiler['lowest-level'] })),
-        ...mark(
-          'working',
-          heights['working-level'],
-          say('level-working', { level: boiler['working-level'] }),
-        ),
+        ...mark('level', heights['lowest-level'], say('level-lowest', {}), boiler['lowest-level']),
+        ...mark('working', heights['working-level'], say('level-working', {}), boiler['working-level']),
         ...mark('level', heights['highest-level'], say('level-highest', {})),
         ...mark('level', heights['feed-from'], say('level-feed-from', {})),
         ...mark('level', heights['feed-to'], say('level-feed-to', {})),
         ...(glass === undefined
           ? []
           : [
-              ...mark('glass', heights.glass?.top, say('level-glass-top', { glass: named(glass) })),
-              ...mark('glass', heights.glass?.bottom, say('level-glass-bottom', { glass: named(glass) })),
+              ...mark('glass', heights.glass?.top, say('level-glass-top', {}), named(glass)),
+              ...mark('glass', heights.glass?.bottom, say('level-glass-bottom', {}), named(glass)),
             ]),
         ...(heights.cocks ?? []).flatMap(({ valve, at }) =>
           mark('cock', at, named(valves[valve] ?? { name: valve })),
         ),
-        ...(cut === undefined
-          ? []
-          : mark('cut', heights['low-water-cut'], say('level-cut', { device: named(cut) }))),
+        ...(cut === undefined ? [] : mark('cut', heights['low-water-cut'], say('level-cut', {}), named(cut))),
       ],
     },
   ];
