@@ -2,7 +2,6 @@
 import type { TableCell, TableColumn, TableRow } from '../block';
 import type { Checked } from '../check';
 import { baseOf, type ElementReader, elementsOf, type Reader, takeParts } from '../reader';
-import { dashed } from './dashes';
 import { fieldIn } from './field';
 
 /** A table. Every row has as many columns as `colgroup` says or, without one, as the first row has. */
@@ -23,16 +22,14 @@ export const readTable: ElementReader = (node, reader) => {
   }
   const columns = columnsOf(parts.colgroup, headRows[0] ?? bodyRows[0]);
   const words = (node.attributes.get('class') ?? '').split(/\s+/);
-  const read = {
-    columns,
-    head: headRows.map((row) => readRow(row, columns.length, reader)),
-    body: bodyRows.map((row) => readRow(row, columns.length, reader)),
-  };
+  const body = bodyRows.map((row) => readRow(row, columns.length, reader));
   return {
     kind: 'table',
     ...baseOf(node),
     caption: reader.words(parts.caption[0]),
-    ...(words.includes('dashed') ? dashed(read) : read),
+    columns,
+    head: headRows.map((row) => readRow(row, columns.length, reader)),
+    body: words.includes('dashed') ? body.map(dashed) : body,
     style: words.includes('large') ? 'large' : words.includes('plain') ? 'plain' : 'ruled',
     striped: words.includes('striped'),
     ...(words.includes('boxes') ? { boxes: true } : {}),
@@ -64,6 +61,15 @@ function readRow(row: Checked, columns: number, reader: Reader): TableRow {
     });
   }
   return { cells };
+}
+
+const dash = [{ kind: 'text', text: '–', strong: false, emphasis: false }] as const;
+
+/** The row with a dash in every cell that says nothing. Columns stay, so that the next issue of a car has the same. */
+function dashed({ cells }: TableRow): TableRow {
+  const saysNothing = ({ content, field }: TableCell) =>
+    field === undefined && content.every((inline) => inline.kind === 'text' && inline.text.trim() === '');
+  return { cells: cells.map((cell) => (saysNothing(cell) ? { ...cell, content: dash } : cell)) };
 }
 
 function readCell(cell: Checked, row: Checked['form'], reader: Reader): TableCell {

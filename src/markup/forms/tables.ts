@@ -14,7 +14,7 @@ export const tableForms = {
       class: { kind: 'words', groups: [['ruled', 'plain', 'large'], ['striped'], ['boxes', 'dashed']] },
     },
     meaning:
-      'a table: `ruled` (as it is without a class), `plain` without lines, `large` for reading at a distance; `striped` shades every second row, `boxes` puts lines around every empty cell, to write in; `dashed` leaves out columns that nothing fills, and puts a dash into other empty cells',
+      'a table: `ruled` (as it is without a class), `plain` without lines, `large` for reading at a distance; `striped` shades every second row, `boxes` puts lines around every empty cell, to write in; `dashed` puts a dash into every empty cell',
   },
   caption: {
     element: 'caption',
