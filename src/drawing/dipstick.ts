@@ -185,6 +185,9 @@ function heading(input: DipstickInput, fonts: FontSet): readonly Shape[] {
   ].filter((shape) => shape.text !== '');
 }
 
+/** The line to cut along; no other line of a strip is half as heavy. */
+const footLinePt = 2.4;
+
 const longMark = 13;
 const shortMark = 7;
 
@@ -322,7 +325,7 @@ function joinLines(input: DipstickInput, fonts: FontSet): readonly Shape[] {
   });
 }
 
-/** The foot of the stick is a heavy line; what stands below it is cut off. */
+/** The foot of the stick is the heaviest line on the strip; what stands below it is cut off. */
 function footOf(input: DipstickInput): readonly Shape[] {
   const y = depthY(input, input.fromMm);
   const words = text({ x: middle, y: y + 12 }, input.foot, {
@@ -331,7 +334,7 @@ function footOf(input: DipstickInput): readonly Shape[] {
     colour: inks.line,
     anchor: 'middle',
   });
-  return input.fromMm === 0 ? [line(0, y, stripWidthPt, 1.2), words] : [words];
+  return input.fromMm === 0 ? [line(0, y, stripWidthPt, footLinePt), words] : [words];
 }
 
 function altWords(input: DipstickInput): string {

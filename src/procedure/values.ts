@@ -113,6 +113,7 @@ export const partValueMeanings = {
   place: 'The name of its place.',
   how: 'What has to be opened or lifted first to get at it.',
   opens: 'Valve: which way it opens, as an act: `turn anticlockwise`.',
+  'opens-otherwise': 'Valve: which way it opens, if that is not by turning anticlockwise.',
   shuts: 'Valve: which way it shuts.',
   turns: 'Valve: how far it is opened.',
   crack: 'Valve: how far it is cracked.',
@@ -138,6 +139,7 @@ export const partValueMeanings = {
   'should-read': 'Gauge: what it should show.',
   'cold-how': 'Way of reading the level: how it is read cold.',
   'steaming-how': 'Way of reading the level: how it is read under steam.',
+  'level-good': 'Way of reading the level: what it shows when there is water enough.',
   set: 'Device: where it acts.',
   test: 'Device: how one sees that it works.',
   work: 'Lock, control: how it is worked.',
@@ -188,6 +190,7 @@ function valveValues(car: Car, id: PartId, print: Printer, { ways, words }: Lang
   if (valve === undefined) return {};
   return {
     opens: ways[valve.opens]?.open,
+    'opens-otherwise': valve.opens === 'anticlockwise' ? undefined : ways[valve.opens]?.open,
     shuts: ways[valve.opens]?.shut,
     turns: print.show(valve.turns),
     crack: print.show(valve['first-crack']),
@@ -255,6 +258,7 @@ function instrumentValues(car: Car, id: PartId, print: Printer): Values {
       : {
           'cold-how': ways.find((way) => way.when !== 'steaming')?.how,
           'steaming-how': ways.find((way) => way.when !== 'cold')?.how,
+          'level-good': ways.find((way) => way.good !== undefined)?.good,
         }),
     ...(device === undefined ? {} : { set: print.show(device.set), test: device.test }),
     ...(lockOrControl === undefined ? {} : { work: lockOrControl.how }),

@@ -39,7 +39,11 @@ describe.each(demoNames)('%s', (name) => {
     for (const [index, system] of [first, second ?? first].entries()) {
       const [far, volume, depth] = names[system];
       expect(faces[index]).toContain(`${far} from start`);
-      expect(faces[index]).toContain(`Water: stick (${depth}), ${volume}`);
+      expect(faces[index]).toContain('Water, by the stick');
+      expect(faces[index]).toContain(`Before, ${depth} After, ${depth} Taken, ${volume}`);
+      expect(faces[index]).toMatch(
+        new RegExp(`Example: 10 ${far} of \\S+ road takes [^ ]+( \\S+)? ${depth} of the water stick`),
+      );
       expect(/Fuel: \S+ \S+ gives at least/.test(faces[index] ?? '')).toBe(fuelByStick);
       expect(faces[index]).toMatch(
         new RegExp(`Level (water|main fuel) \\d+ ${far} \\d+ ${far} \\d+\\.\\d ${far}`),

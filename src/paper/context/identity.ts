@@ -21,6 +21,8 @@ export interface IdentityContext {
   readonly invented: boolean;
   readonly keeper: string;
   readonly telephone: string;
+  /** Fire and ambulance; empty if the spec says none. */
+  readonly emergencyNumber: string;
   readonly ask: string;
   readonly issue: IssueContext;
   /** The issue on hand and those before it, newest first. */
@@ -48,6 +50,7 @@ export function identityContext(spec: CarSpec, phrases: Phrases): IdentityContex
     invented: spec.car.invented ?? false,
     keeper: spec.keeper.name,
     telephone: spec.keeper.telephone ?? '',
+    emergencyNumber: spec.keeper['emergency-number'] ?? '',
     ask: spec.keeper.ask ?? '',
     issue: issueOf(spec.issue),
     issues: [spec.issue, ...(spec.issue.earlier ?? [])].map(issueOf),

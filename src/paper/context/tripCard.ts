@@ -27,9 +27,19 @@ export interface TripFaceContext {
   readonly step: string;
   /** Depths at which the reserve begins, by tank. */
   readonly reserves: readonly { readonly tank: string; readonly at: string }[];
+  /** A leg worked out on the hardest road that is known; nothing if the water is not read by stick. */
+  readonly example: TripExample | undefined;
   /** Whether water and fuel are read by stick; other tanks are read on their gauge or glass. */
   readonly sticks: { readonly water: boolean; readonly fuel: boolean };
   readonly stops: readonly number[];
+}
+
+/** What a leg takes of the water stick, and what the stick must show before it. */
+export interface TripExample {
+  readonly distance: string;
+  readonly road: string;
+  readonly depth: string;
+  readonly start: string;
 }
 
 /** Rows for stops: more than a day has. */
@@ -62,6 +72,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
       : phrases[which](quantity('distance', metres), { rounding: 'down', decimals: 1 });
   };
   const [known] = steps.filter((step) => step !== undefined);
+  const keptToM = ({ model }: RangeChart) => model.tank.depthAtVolumeM(model.unusableM3 + model.reserveM3);
   return {
     system,
     units: {
@@ -78,13 +89,46 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
       fuel: told(steps[1], terrain),
     })),
     step: known === undefined ? '' : phrases[which](quantity('length', known.stepM)),
-    reserves: charts.filter(byStick).map(({ model }) => ({
-      tank: model.name,
-      at: phrases[which](quantity('length', model.tank.depthAtVolumeM(model.unusableM3 + model.reserveM3)), {
-        rounding: 'up',
-      }),
+    reserves: charts.filter(byStick).map((chart) => ({
+      tank: chart.model.name,
+      at: phrases[which](quantity('length', keptToM(chart)), { rounding: 'up' }),
     })),
+    example:
+      steps[0] === undefined || !byStick(water)
+        ? undefined
+        : exampleOf(world, { step: steps[0], keptToM: keptToM(water), system, which }),
     sticks: { water: byStick(water), fuel: byStick(fuel) },
     stops: Array.from({ length: stopRows }, (_, index) => index + 1),
+  };
+}
+
+/** How long the leg of the example is, in whole units of distance. */
+const exampleUnits = 10;
+
+function exampleOf(
+  { phrases, words }: World,
+  {
+    step,
+    keptToM,
+    system,
+    which,
+  }: {
+    readonly step: StickStep;
+    readonly keptToM: number;
+    readonly system: UnitSystem;
+    readonly which: 'first' | 'second';
+  },
+): TripExample | undefined {
+  const terrain = terrains.findLast((each) => step.rangeM[each] !== undefined);
+  const stepRangeM = terrain && step.rangeM[terrain];
+  if (terrain === undefined || stepRangeM === undefined) return undefined;
+  const legM = exampleUnits * printedStepM[system];
+  const depthM = (step.stepM * legM) / stepRangeM;
+  const up = { rounding: 'up' } as const;
+  return {
+    distance: phrases[which](quantity('distance', legM)),
+    road: words.terrain[terrain],
+    depth: phrases[which](quantity('length', depthM), up),
+    start: phrases[which](quantity('length', keptToM + depthM), up),
   };
 }

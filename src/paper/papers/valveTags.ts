@@ -23,6 +23,7 @@ export const valveTags = ({ title, what }: PaperTitle): Paper => ({
       number: index + 1,
       drawing: name,
       form: tags[0] === undefined ? '' : world.words['tag-form'][tags[0].form],
+      round: tags[0]?.form === 'round',
       size: sizeWords(size.widthMm, size.heightMm, tags[0]?.form === 'round'),
       tags,
     })),

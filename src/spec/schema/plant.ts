@@ -7,6 +7,10 @@ const levelReading = z.strictObject({
   gauge: names(['gauge', 'valve'], 'The glass, indicator or try cock it is read on.', 'water-glass'),
   when: choice(['cold', 'steaming', 'both'], 'When this way works.', 'both'),
   how: words('How it is read.', 'shut the lower cock, then open it; the water must move').optional(),
+  good: words(
+    'What it shows when there is water enough; `working-level` is said where this is not.',
+    'water, white and heavy',
+  ).optional(),
 });
 
 const standing = measure(
