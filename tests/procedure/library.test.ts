@@ -446,7 +446,7 @@ describe('a library that is spoilt says where', () => {
   });
 
   test('braces that do not close', () => {
-    const { outcome } = spoilt(fire, '{{boiler.working-level}}', '{{boiler.working-level}');
+    const { outcome } = spoilt(fire, '{{> level-good}}', '{{> level-good}');
     expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.code)).toContain('library-words');
   });
 

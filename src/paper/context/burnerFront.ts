@@ -38,7 +38,10 @@ export function burnerFrontContext({
         good: procedure.good,
         runs: inRuns(
           cardSteps(procedure, critical).flatMap((step, index) =>
-            atBurner(step, places) || step.place === undefined || known.has(step.action)
+            atBurner(step, places) ||
+            step.place === undefined ||
+            known.has(step.action) ||
+            step.action === 'light'
               ? [{ number: index + 1, line: lineOf(step, car, places) }]
               : [],
           ),
@@ -79,6 +82,7 @@ function lineOf(step: Step, car: Car, places: ReadonlySet<string>): BurnerFrontS
   return {
     say: withNamesStrong(step.say, names),
     result: withNamesStrong(step.result, []),
-    byDriver: !atBurner(step, places),
+    // the torch is lit away from the fuel, by whoever holds it after
+    byDriver: !atBurner(step, places) && step.action !== 'light',
   };
 }

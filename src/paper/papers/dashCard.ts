@@ -32,7 +32,8 @@ export function dashCard(plan: CardPlan): Paper {
           listed: on.length >= leastListed,
           marked: on.some(({ steps }) => steps.some(({ critical }) => critical)),
           opened: procedures.some(
-            (procedure) => standsOn(plan, procedure) && procedure.steps.some(({ action }) => action === 'open'),
+            (procedure) =>
+              standsOn(plan, procedure) && procedure.steps.some(({ action }) => action === 'open'),
           ),
           trouble: on.some(({ phase }) => phase === 'emergency'),
           procedures: on,

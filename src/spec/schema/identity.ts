@@ -37,7 +37,7 @@ export const carSection = z.strictObject({
 export const keeperSection = z.strictObject({
   name: words('The person or workshop that runs the car.', 'Wren & Daughter, carriage engineers'),
   telephone: words('A number that is answered on a running day.', '+1 000 555 0114').optional(),
-  'emergency-number': words('Fire and ambulance where the car is run.', '112').optional(),
+  'emergency-number': words('Fire and ambulance where the car is run.', "'112'").optional(),
   ask: words(
     'Whom to ask, and when, in the keeper’s words.',
     'Ring before changing anything on the burner',
