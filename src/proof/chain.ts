@@ -113,7 +113,7 @@ function cutAt(trace: Trace, last: number): Trace {
 }
 
 /** What did not go as written. That something is so already is no fault: a step may make sure. */
-function snags({ procedure, moments }: Trace): readonly Snag[] {
+export function snags({ procedure, moments }: Trace): readonly Snag[] {
   return moments.flatMap(({ step, hitches }) =>
     hitches.flatMap((hitch) => (hitch.kind === 'idle' ? [] : [{ procedure, step, hitch }])),
   );

@@ -35,6 +35,13 @@ const dayForm = z.strictObject({
     description: 'The emergency that is tried from every step.',
     sample: 'shut-everything',
   }),
+  'lit-again': z
+    .record(key, key)
+    .meta({
+      description: 'Emergencies after which the fire is lit again, each with the procedure that lights it.',
+      sample: '{ lit-back: going-on }',
+    })
+    .optional(),
   cautions: z
     .partialRecord(z.enum(hazards), cautionNames)
     .meta({
@@ -50,6 +57,8 @@ export interface Day {
   readonly levelTooLow: string | undefined;
   readonly leftOutWithSteamUp: ReadonlySet<string>;
   readonly wayOut: string;
+  /** Emergencies after which the fire is lit again, with the procedure that lights it. */
+  readonly litAgain: ReadonlyMap<string, string>;
   /** Cautions of which one must stand by a step that does something dangerous. */
   readonly cautions: ReadonlyMap<Hazard, readonly string[]>;
   /** Where the file speaks of a thing, for findings about it. */
@@ -76,6 +85,10 @@ export function readDay(
       (id, index) => [['left-out-with-steam-up', index], id] as const,
     ),
     [['way-out'], form['way-out']],
+    ...Object.entries(form['lit-again'] ?? {}).flatMap(([emergency, lighting]) => [
+      [['lit-again', emergency], emergency] as const,
+      [['lit-again', emergency], lighting] as const,
+    ]),
   ];
   const problems = named.flatMap(([path, id]) =>
     known.includes(id) ? [] : [unknown('procedure', id, path, source.value, known)],
@@ -94,6 +107,7 @@ export function readDay(
     levelTooLow: form['level-too-low'],
     leftOutWithSteamUp: new Set(form['left-out-with-steam-up'] ?? []),
     wayOut: form['way-out'],
+    litAgain: new Map(Object.entries(form['lit-again'] ?? {})),
     cautions: new Map(hazards.map((hazard) => [hazard, form.cautions?.[hazard] ?? []])),
     spot: source.value.spotOfValue,
   });

@@ -79,7 +79,7 @@ export function prove(car: Car, given: Procedures, { day, walkingOrder = true }:
   const found = wayOut === undefined ? undefined : wayOutOf(experience, chain, wayOut);
   const isolations = isolationsOf(car);
   const emergencies: Chain = {
-    runs: emergencyRuns(experience, procedures, chain),
+    runs: emergencyRuns(experience, procedures, chain, day),
     of: new Map(),
     unreached: [],
   };

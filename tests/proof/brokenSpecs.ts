@@ -150,7 +150,7 @@ export function refusalOf(name: string, { text }: BrokenSpec): string | undefine
   const day = chain(experience, expanded.value, theDay());
   const wayOut = expanded.value.find((procedure) => procedure.id === theDay().wayOut);
   const emergencies = {
-    runs: emergencyRuns(experience, expanded.value, day),
+    runs: emergencyRuns(experience, expanded.value, day, theDay()),
     of: new Map(),
     unreached: [],
   };

@@ -187,6 +187,17 @@ describe('a finding', () => {
     expect(worst.diagnostics.some((each) => each.code === 'rule-boiler-opened-under-pressure')).toBe(true);
   });
 
+  test('a lighting that cannot be done from where an emergency ends is told', () => {
+    const told = (name: (typeof demoCars)[number], edit: (all: Procedures) => Procedures) =>
+      withChanges(name, edit)
+        .diagnostics.filter((each) => each.severity === 'error')
+        .map(({ code, message }) => `${code} ${message}`);
+    // the stop valve of the fuel was shut in the emergency, and nothing opens it again
+    expect(told('marigold', without('going-on', 'again-feed-open')).join('\n')).toMatch(
+      /Going on after a stop, step \d+, .*main burner valve/,
+    );
+  });
+
   test('a way out that does not make the car safe is told', () => {
     const short = withChanges('marigold', without('shut-everything', 'cut-fuel'));
     expect(short.diagnostics.filter((each) => each.code === 'proof-no-way-out')[0]?.message).toMatch(
