@@ -75,6 +75,12 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
     ),
   ],
   [
+    /^stop-main-burner/,
+    harmless(
+      'the fuel pump is switched off with it, and the valve is felt shut before the pump is switched on again',
+    ),
+  ],
+  [
     /^(stop|in)-fuel-pump/,
     harmless('the burner’s own valve is shut, and the pump only presses against it until it is switched off'),
   ],
