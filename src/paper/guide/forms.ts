@@ -33,7 +33,7 @@ export const milestones = ['gauge-alive', 'least-to-move', 'working'] as const;
 
 /** `docent.yaml`: the museum’s guide. */
 export const docentForm = z.strictObject({
-  parts: list(z.strictObject({ of, says: texts('Two sentences that a child follows.').length(2) })),
+  parts: list(z.strictObject({ of, says: texts('Two sentences that a child follows.').length(2), when })),
   questions: list(z.strictObject({ ask: text('What visitors ask.'), says: texts('The answer.'), when })),
   'never-touch': list(z.strictObject({ of, why: text('Why not.') })),
   'proof-of-cold': list(act),

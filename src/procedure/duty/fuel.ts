@@ -163,6 +163,10 @@ export const fuelDuties: Duties = {
     meaning: 'What lights a burner by a switch: controls named in `lit-by`.',
     parts: (car) => igniters(car).filter((id) => id in car.spec.controls),
   },
+  switch: {
+    meaning: 'Every switch on the car, the key of the battery among them.',
+    parts: (car) => keysWhere(car.spec.controls, (control) => control.kind === 'switch'),
+  },
   'heater-switch': {
     meaning: 'Controls that heat a vaporizer by electricity.',
     parts: (car) => heaters(car).filter((id) => id in car.spec.controls),
