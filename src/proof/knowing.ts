@@ -1,13 +1,16 @@
 /** Telling what is wrong on the car from what somebody merely does not know. */
 import type { Model } from './model';
 import { type StepView, ViewOfStep } from './rules/rule';
-import type { State } from './state';
+import { igniterBits, type State } from './state';
 import { yes } from './values';
 
 /** A state in which everything is known that can be. */
 export function allKnown(model: Model, state: State): State {
   const knowing = state.draft();
   for (let slot = model.factsFrom; slot < model.size; slot += 1) knowing.set(slot, yes);
+  // of several pilots or switches each is known by itself
+  const seen = model.slots.fact.get('igniter-proven');
+  if (seen !== undefined) knowing.set(seen, igniterBits(model, undefined));
   return knowing;
 }
 

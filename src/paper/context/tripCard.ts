@@ -28,7 +28,7 @@ export interface TripFaceContext {
   /** Depths at which the reserve begins, by tank. */
   readonly reserves: readonly { readonly tank: string; readonly at: string }[];
   /** A leg worked out on the hardest road that is known; nothing if the water is not read by stick. */
-  readonly example: TripExample | undefined;
+  readonly example: TripExample | null;
   /** Whether water and fuel are read by stick; other tanks are read on their gauge or glass. */
   readonly sticks: { readonly water: boolean; readonly fuel: boolean };
   readonly stops: readonly number[];
@@ -95,7 +95,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
     })),
     example:
       steps[0] === undefined || !byStick(water)
-        ? undefined
+        ? null
         : exampleOf(world, { step: steps[0], keptToM: keptToM(water), system, which }),
     sticks: { water: byStick(water), fuel: byStick(fuel) },
     stops: Array.from({ length: stopRows }, (_, index) => index + 1),
@@ -118,10 +118,10 @@ function exampleOf(
     readonly system: UnitSystem;
     readonly which: 'first' | 'second';
   },
-): TripExample | undefined {
+): TripExample | null {
   const terrain = terrains.findLast((each) => step.rangeM[each] !== undefined);
   const stepRangeM = terrain && step.rangeM[terrain];
-  if (terrain === undefined || stepRangeM === undefined) return undefined;
+  if (terrain === undefined || stepRangeM === undefined) return null;
   const legM = exampleUnits * printedStepM[system];
   const depthM = (step.stepM * legM) / stepRangeM;
   const up = { rounding: 'up' } as const;
