@@ -44,12 +44,12 @@ describe.each([...fixtures, ...answeredSkeletons()])('%s', (_, text) => {
   );
 });
 
-test('a range table says which tanks it does not count', async () => {
+test('a range table says what further tanks it counts, and what must be opened for them', async () => {
   const text = fixtures.find(([name]) => name === 'quartet')?.[1] ?? '';
   const table = shop.papers.filter(({ name }) => name === 'range-table');
   const ready = goodOf(await carFrom(text));
   const words = table.map((paper) => wordsOfPaper(goodOf(setOnePaper(ready, paper, shop)))).join();
   expect(words).toContain('stick in the left water tank');
-  expect(words).toContain('Not counted here: the right water tank.');
-  expect(words).toContain('Not counted here: the reserve oil tank.');
+  expect(words).toContain('right water tank only with the right water valve (W2) open');
+  expect(words).toContain('reserve oil tank only with the reserve oil valve (O2) open');
 });
