@@ -20,6 +20,9 @@ export const inks = {
   paper: '#ffffff',
 } as const;
 
+/** The steering wheel, where most leaders end or pass: seen, but no line that is as dark as they are. */
+export const steeringInk = '#9a9a96';
+
 /** The lines it is drawn with, by weight. */
 export const lines = {
   heavy: stroke(1.2, inks.line),

@@ -43,14 +43,20 @@ export interface GaugesInput {
   readonly widthPt?: number;
 }
 
+/** Whether there is something to draw: a dial without figures has no scale, and an empty one would say nothing. */
+export function isDrawn({ kind, scale }: GaugePicture): boolean {
+  return kind !== 'dial' || scale !== undefined;
+}
+
 const perRow = 4;
 const radius = 45;
 const sizePt = 8.5;
 const leadingPt = 10.5;
 const gapPt = 12;
 
-/** Draws them in rows. */
-export function drawGauges(input: GaugesInput, fonts: FontSet): Drawing {
+/** Draws them in rows, but for those that there is nothing to draw of. */
+export function drawGauges(all: GaugesInput, fonts: FontSet): Drawing {
+  const input = { ...all, gauges: all.gauges.filter(isDrawn) };
   const widthPt = input.widthPt ?? 480;
   const cellPt = widthPt / perRow;
   const labels = input.gauges.map((gauge) => labelOf(gauge, fonts, cellPt - 10));
@@ -97,10 +103,9 @@ function labelShapes(lines: readonly LabelLine[], { x, y }: Point): readonly Sha
 function pictureOf(gauge: GaugePicture, middle: Point, fonts: FontSet, decimal: string): readonly Shape[] {
   switch (gauge.kind) {
     case 'dial':
-      return [
-        ...dialCase(middle),
-        ...(gauge.scale ? dialMarks(gauge.scale, middle, fonts, decimal) : blankMarks(middle)),
-      ];
+      return gauge.scale === undefined
+        ? []
+        : [...dialCase(middle), ...dialMarks(gauge.scale, middle, fonts, decimal)];
     case 'indicator':
       return [
         ...dialCase(middle),
@@ -201,10 +206,6 @@ function needle(middle: Point, share: number): readonly Shape[] {
     polyline([onDial(middle, share, -8), onDial(middle, share, radius - 25)], stroke(1.8, inks.line)),
     circle(middle, 3, { fill: inks.line }),
   ];
-}
-
-function blankMarks(middle: Point): readonly Shape[] {
-  return stepsTo(1, 0.125).map((share) => tick(middle, share, 6, 1));
 }
 
 function glass({ x, y }: Point): readonly Shape[] {

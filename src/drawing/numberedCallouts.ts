@@ -18,7 +18,7 @@ export const calloutIndentPt = 2 * balloon.r + 4;
 /** The leader and the dot at its end. */
 export function leaderShapes({ leader, anchor }: Callout): readonly Shape[] {
   return [
-    polyline(leader, stroke(1.6, inks.paper)),
+    polyline(leader, stroke(2.2, inks.paper)),
     polyline(leader, stroke(0.5, inks.line)),
     circle(anchor, 2.3, { fill: inks.line, stroke: stroke(0.8, inks.paper) }),
   ];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dialEnd, drawGauges, type GaugePicture } from '../../src/drawing/gauges';
+import { dialEnd, drawGauges, type GaugePicture, isDrawn } from '../../src/drawing/gauges';
 import { drawRaisingCurve, minutesTo } from '../../src/drawing/raisingCurve';
 import { drawRangePicture } from '../../src/drawing/rangePicture';
 import { roundStep, scaleNumber, stepsTo } from '../../src/drawing/scaleSteps';
@@ -80,6 +80,15 @@ describe('the gauges', () => {
     expect(drawingFaults(drawing)).toEqual([]);
     const words = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
     for (const tag of ['G0', 'G1', 'G2', 'G3']) expect(words).toContain(`${tag} steam gauge`);
+  });
+
+  it('are left out where a dial has no figures: an empty one says nothing', () => {
+    const { scale: _, ...blank } = { ...steam, tag: 'G2', name: 'level gauge' };
+    const draw = (gauges: readonly GaugePicture[]) =>
+      drawGauges({ name: 'gauges', of: 'Invented', gauges, ...inEnglish }, plexFonts);
+    expect(draw([blank, steam])).toEqual(draw([steam]));
+    expect(isDrawn(blank)).toBe(false);
+    expect(isDrawn({ ...blank, kind: 'indicator' })).toBe(true);
   });
 });
 

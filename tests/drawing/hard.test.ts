@@ -80,7 +80,7 @@ describe.each(names)('a name of 60 letters in %s', (_, name) => {
   });
 
   it('is whole among the gauges, and beside bars', () => {
-    const gauge = { tag: 'G1', name, kind: 'dial', says: [name] } as const;
+    const gauge = { tag: 'G1', name, kind: 'glass', says: [name] } as const;
     const inEnglish = { say, decimal: '.' };
     const gauges = drawGauges({ name: 'gauges', of: 'x', gauges: [gauge, gauge], ...inEnglish }, plexFonts);
     expect(faults(gauges)).toEqual([]);

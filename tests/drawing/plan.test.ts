@@ -4,6 +4,7 @@ import type { Drawing } from '../../src/drawing/drawing';
 import { drawPlan, type PlanInput, type PlanPlace } from '../../src/drawing/plan';
 import type { TextShape } from '../../src/drawing/shapes';
 import { toSvg } from '../../src/drawing/svg';
+import { contrast } from '../../src/layout/contrast';
 import { plexFonts } from '../helpers/fonts';
 import { inventedTourer } from '../helpers/inventedTourer';
 
@@ -119,6 +120,21 @@ describe('the plan of a car', () => {
     const drawing = drawPlan({ ...car, places: many }, plexFonts);
     expect(drawing.heightPt).toBeGreaterThan(drawPlan(car, plexFonts).heightPt);
     expect(clashes(drawing)).toEqual([]);
+  });
+
+  it('has a steering wheel paler than the leaders that cross it, and still to be seen', () => {
+    const { shapes } = drawPlan(car, plexFonts);
+    const rims = shapes.flatMap((shape) =>
+      shape.kind === 'circle' && shape.paint.fill === undefined ? (shape.paint.stroke ?? []) : [],
+    );
+    const rim = rims.find(({ widthPt }) => widthPt === 2.4);
+    const leaders = shapes.flatMap((shape) =>
+      shape.kind === 'path' && shape.paint.stroke?.widthPt === 0.5 ? [shape.paint.stroke.colour] : [],
+    );
+    expect(contrast(rim?.colour ?? '#ffffff', '#ffffff')).toBeGreaterThan(2);
+    expect(contrast(rim?.colour ?? '#000000', '#ffffff')).toBeLessThan(4.5);
+    expect(leaders.length).toBeGreaterThan(1);
+    for (const colour of leaders) expect(contrast(colour, '#ffffff')).toBeGreaterThan(7);
   });
 
   it('is the same for the same car', () => {

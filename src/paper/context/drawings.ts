@@ -1,6 +1,6 @@
 /** The drawings of the manual, and their captions. */
 import type { Drawing } from '../../drawing/drawing';
-import { drawGauges } from '../../drawing/gauges';
+import { drawGauges, isDrawn } from '../../drawing/gauges';
 import { drawLevels } from '../../drawing/levels';
 import { drawPlan } from '../../drawing/plan';
 import { drawPlumbing } from '../../drawing/plumbing/draw';
@@ -36,6 +36,12 @@ export interface DrawnContext {
   readonly systems: readonly { readonly drawing: string; readonly caption: string }[];
   readonly side: string;
   readonly gauges: string;
+  /** Gauges whose figures give no scale to draw, with what they should show. */
+  readonly undrawnGauges: readonly {
+    readonly tag: string;
+    readonly name: string;
+    readonly says: readonly string[];
+  }[];
   readonly levels: string;
   readonly raisingCurve: string;
   readonly startBars: string;
@@ -44,10 +50,14 @@ export interface DrawnContext {
 
 /** The drawings that the templates may show. */
 export function drawnContext(world: World): DrawnContext {
+  const { gauges } = gaugesInput(world);
   return {
     systems: plumbingInputs(world).map(({ name, shows }) => ({ drawing: name, caption: `${shows}.` })),
     side: sideInputs(world).length > 0 ? 'side' : '',
-    gauges: Object.keys(world.car.spec.gauges).length > 0 ? 'gauges' : '',
+    gauges: gauges.some(isDrawn) ? 'gauges' : '',
+    undrawnGauges: gauges
+      .filter((gauge) => !isDrawn(gauge))
+      .map(({ tag, name, says }) => ({ tag, name, says })),
     levels: levelsInputs(world).length > 0 ? 'levels' : '',
     raisingCurve: raisingCurveInputs(world)[0]?.name ?? '',
     startBars: startBarsInputs(world)[0]?.name ?? '',
