@@ -81,3 +81,12 @@ describe.each(demoNames)('%s', (name) => {
     expect(asked.length).toBeGreaterThan(12);
   });
 });
+
+test('how long between blow-downs is told where the hardness of the water is known, and left out where it is not', async () => {
+  const tasks = async (name: string) =>
+    (await demo(name)).guide.upkeep.tasks.map(({ what }) => what.replaceAll('\u00a0', ' '));
+  expect(await tasks('marigold')).toContain(
+    'Blow the boiler down under steam, as its procedure has it, at the latest after 150 US gal of feed water.',
+  );
+  expect(await tasks('thimble')).toContain('Blow the boiler down under steam, as its procedure has it.');
+});

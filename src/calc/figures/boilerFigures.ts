@@ -82,8 +82,10 @@ export function blowDownIntervalFigure({ spec }: Car, water: LiquidUse): Figure 
     name: 'feed water from one full blow-down to the next',
     formula:
       'water in the boiler × most hardness / hardness of the feed; distance = that / use on level road',
-    source: 'balance of what comes in with the feed and goes out with the blow-down',
-    checkedAgainst: 'cycles of concentration: blow-down = evaporation / (cycles − 1)',
+    source:
+      'balance of what comes in with the feed and goes out with the blow-down (UFC 3-240-13FN, Industrial Water Treatment Operation and Maintenance, 3-1)',
+    checkedAgainst:
+      'worked example of UFC 3-240-13FN: 5000 in the boiler on 250 in the feed is 20 cycles and 5 in 100 blown down',
   };
   if (feed === undefined || most === undefined) {
     const measure =

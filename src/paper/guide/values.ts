@@ -58,6 +58,10 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
     'main-fuel': main === undefined ? undefined : (spec.fuels[main.fuel]?.name ?? main.fuel),
     'water-range': known(fullRange(figures.water)),
     'fuel-range': known(fullRange(figures.fuel)),
+    'blow-down-feed':
+      figures.blowDownInterval.value.kind === 'quantity'
+        ? known(figures.blowDownInterval.value.quantity, { rounding: 'down' })
+        : undefined,
     'boiler-water': known(spec.boiler['water-at-working-level']),
     'cut-off-temperature': known(
       Object.values(spec.devices).find(({ kind }) => kind === 'temperature-cut-off')?.['set-temperature'],

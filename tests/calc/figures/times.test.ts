@@ -104,6 +104,18 @@ describe('blowing down', () => {
     expect(siOf(tiny(hard, most), 'blow-down-interval') / usGallon).toBeCloseTo(25, 9);
   });
 
+  test('the first demo car’s invented water shows the whole way: 60 over 3 grains, 7.5 gallons blown each time', () => {
+    const { figures } = demoCar('marigold');
+    const { value, inputs } = figures.blowDownInterval;
+    expect(value.kind === 'quantity' ? value.quantity.si / usGallon : 0).toBeCloseTo(150, 6);
+    expect(inputs.map(({ from }) => from)).toEqual([
+      'running.water-hardness',
+      'boiler.most-hardness',
+      'boiler.water-at-working-level',
+      'water-use-level',
+    ]);
+  });
+
   test('without the hardness it is not known, first of the water and then of the boiler', () => {
     expect(measureOf(tiny(), 'blow-down-interval')).toContain('running.water-hardness');
     expect(measureOf(tiny(hard), 'blow-down-interval')).toContain('boiler.most-hardness');

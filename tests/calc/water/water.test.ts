@@ -110,6 +110,21 @@ describe('blowing down', () => {
     expect(loss.feedM3).toBeLessThan(usGallon);
   });
 
+  // UFC 3-240-13FN, Industrial Water Treatment Operation and Maintenance, 3-1: 5000 in the boiler, 250 in the feed are 20 cycles
+  // of concentration; 5 in 100 of the feed is blown down, and of 5.0 kg/s evaporated 0.26 kg/s
+  it('the worked example of UFC 3-240-13FN: 20 cycles, 5 in 100 blown down', () => {
+    const { feedM3, timesFeed } = blowDownInterval({
+      boilerWaterM3: 1,
+      shareBlown: 1,
+      feedHardness: 250,
+      mostHardness: 5000,
+    });
+    expect(timesFeed).toBe(20);
+    expect(1 / feedM3).toBeCloseTo(0.05, 12);
+    expect(5 / (timesFeed - 1)).toBeCloseTo(0.26, 2);
+    expect((5 * 1) / (feedM3 - 1)).toBeCloseTo(0.26, 2);
+  });
+
   it('the trade’s cycles of concentration: at 5 cycles the blow-down is a quarter of the evaporation', () => {
     const interval = blowDownInterval({
       boilerWaterM3: 0.025,
