@@ -35,6 +35,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     })),
     signs: docent.signs,
     weather: docent.weather,
+    decides: docent.decides,
     go: docent.go,
     runSheet: runSheetContext(world),
     runBars: runBarsInputs(world)[0]?.name ?? '',

@@ -14,6 +14,8 @@ export type Handled = PartContext & {
   readonly placeName: string;
   /** It is not reached or read from the seat. */
   readonly elsewhere: boolean;
+  /** For what the boiler's level is read on: the lowest at which a fire may burn. */
+  readonly lowest: string;
 };
 
 /** What the sheet says of the car. */
@@ -65,11 +67,13 @@ function handledFromSeat(
 ): readonly Handled[] {
   // room is scarce on one sheet, so that the first units have to do
   const phrases: Phrases = { ...both, both: both.first };
+  const levels = new Set(car.spec.boiler.level.map(({ gauge }) => gauge));
   return [...car.parts.values()].flatMap((part) => {
     const place = car.places.get(part.place ?? '');
     const elsewhere = place?.reach !== 'seated';
     if (place === undefined || (elsewhere && !anywhere.includes(part.id))) return [];
     const context = partContext(part, car, phrases);
-    return wanted(context) ? [{ ...context, placeName: place.name, elsewhere }] : [];
+    const lowest = context.reads === 'level' && levels.has(part.id) ? car.spec.boiler['lowest-level'] : '';
+    return wanted(context) ? [{ ...context, placeName: place.name, elsewhere, lowest }] : [];
   });
 }

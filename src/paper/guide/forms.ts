@@ -56,6 +56,7 @@ export const docentForm = z.strictObject({
   ),
   signs: list(z.strictObject({ sign: signNumber, say: text('Where it is put up.'), when })),
   weather: list(z.strictObject({ sign: text('What the weather does.'), act: text('What is done.') })),
+  decides: list(z.strictObject({ what: text('What is decided.'), who: text('Who decides it.'), when })),
   go: list(z.strictObject({ say: text('What must be so.'), when, for: each })),
   'run-sheet': list(
     z.strictObject({

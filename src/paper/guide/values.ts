@@ -62,6 +62,7 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
       figures.blowDownInterval.value.kind === 'quantity'
         ? known(figures.blowDownInterval.value.quantity, { rounding: 'down' })
         : undefined,
+    'glass-over-safe': known(glassOverSafe(spec.boiler.heights), { rounding: 'down' }),
     'boiler-water': known(spec.boiler['water-at-working-level']),
     'cut-off-temperature': known(
       Object.values(spec.devices).find(({ kind }) => kind === 'temperature-cut-off')?.['set-temperature'],
@@ -74,4 +75,10 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
 function fullRange(chart: RangeChart | undefined) {
   const distanceM = chart?.full.rangeM.level;
   return distanceM === undefined ? undefined : quantity('distance', distanceM, true);
+}
+
+/** How far the lowest water that is seen in the glass stands above the lowest safe level. */
+function glassOverSafe(heights: Car['spec']['boiler']['heights']) {
+  if (heights?.glass === undefined) return undefined;
+  return quantity('length', heights.glass.bottom.si - heights['least-safe'].si);
 }
