@@ -8,6 +8,7 @@ import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnost
 import type { Colour } from '../drawing/drawing';
 import type { Furniture } from '../language/languageForm';
 import { type SignalWord, withSignalWords } from '../language/signal';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { readSource, type SpecSource } from '../spec/source';
 import { type ColourPair, pairsOf, tooFaint } from './pairs';
@@ -83,7 +84,7 @@ export function readScreenLook(files: ScreenLookFiles, folder = 'shared/screen')
   ];
   const source = readSource(files.data, `${folder}/screen.yaml`);
   if (!source.ok) return bad([...source.problems, ...outside]);
-  const parsed = lookForm.safeParse(source.value.data);
+  const parsed = inForm(source.value, lookForm, 'screen');
   if (!parsed.success) return bad([...problemsOf(parsed.error.issues, source.value, lookForm), ...outside]);
   const problems = [...outside, ...pairsOf(parsed.data).flatMap((pair) => faintness(pair, source.value))];
   return problems.length > 0

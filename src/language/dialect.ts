@@ -6,6 +6,7 @@
  */
 import { z } from 'zod';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { readSource } from '../spec/source';
 
@@ -29,7 +30,7 @@ export const plainDialect: Dialect = {
 export function readDialect(text: string, file: string): Outcome<Dialect> {
   const source = readSource(text, file);
   if (!source.ok) return source;
-  const parsed = dialectForm.safeParse(source.value.data);
+  const parsed = inForm(source.value, dialectForm, 'words of a country');
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, dialectForm));
   const list = parsed.data['instead-of'];
   const chained = Object.entries(list).filter(([, wanted]) => Object.hasOwn(list, wanted));

@@ -1,6 +1,7 @@
 /** Reading the languages: each is a folder under `languages`, and English is the one the library is written in. */
 import type { z } from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { readSource, type SpecSource } from '../spec/source';
 import { type Dialect, plainDialect, readDialect, sayingAround, textsIn } from './dialect';
@@ -176,11 +177,15 @@ function readFile<T extends z.ZodType>(
     ]);
   const source = readSource(text, `shared/${file}`);
   if (!source.ok) return source;
+  if (filling === undefined) {
+    const whole = inForm(source.value, form, `${name} of a language`);
+    if (!whole.success) return bad(problemsOf(whole.error.issues, source.value, form));
+    return good({ data: whole.data, source: source.value });
+  }
   const own = source.value.data;
-  const parsed = form.safeParse(filling === undefined ? own : filledUp(own, filling.plain[name].data));
+  const parsed = form.safeParse(filledUp(own, filling.plain[name].data));
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, form));
-  const data = filling === undefined ? parsed.data : saidWhereFilled(parsed.data, own, filling.say);
-  return good({ data, source: source.value });
+  return good({ data: saidWhereFilled(parsed.data, own, filling.say), source: source.value });
 }
 
 /** `own` with what `plain` has and it has not. */

@@ -10,6 +10,7 @@ import type { Colour } from '../drawing/drawing';
 import { type FontSet, faces } from '../font/metrics';
 import type { Furniture } from '../language/languageForm';
 import { type SignalWord, withSignalWords } from '../language/signal';
+import { foundInForm, keptForm } from '../spec/kept';
 import { cardEdgeProblems } from './card-edge';
 import { legibilityProblems } from './legibility';
 import { tabProblems } from './tabs-in-margin';
@@ -141,20 +142,45 @@ export type TypeRole = keyof Theme['type'];
  * tall its letters come out. All problems are told at once.
  */
 export function readTheme(yamlText: string, file: string, fonts: FontSet): Outcome<SilentTheme> {
-  const lines = new LineCounter();
-  const document = parseDocument(yamlText, { lineCounter: lines });
-  const spotOf = (path: readonly PropertyKey[]) => spotIn(document, lines, file, path);
+  const known = keptForm('theme', yamlText);
+  if (known !== undefined) {
+    const theme = known.data as SilentTheme;
+    const spotOf = (path: readonly PropertyKey[]) => spotIn(readYaml(yamlText), file, path);
+    return fitForUse(theme, fonts, spotOf);
+  }
+  const yaml = readYaml(yamlText);
+  const { lines, document } = yaml;
+  const spotOf = (path: readonly PropertyKey[]) => spotIn(yaml, file, path);
   if (document.errors.length > 0) {
     return bad(document.errors.map((error) => notYaml(error.message, spotAt(lines, file, error.pos[0]))));
   }
   const read = themeSchema.safeParse(document.toJS());
   if (!read.success) return bad(read.error.issues.map((issue) => wrongShape(issue, spotOf(issue.path))));
+  foundInForm('theme', yamlText, read.data);
+  return fitForUse(read.data, fonts, spotOf);
+}
+
+interface Yaml {
+  readonly document: Document;
+  readonly lines: LineCounter;
+}
+
+function readYaml(text: string): Yaml {
+  const lines = new LineCounter();
+  return { document: parseDocument(text, { lineCounter: lines }), lines };
+}
+
+function fitForUse(
+  theme: SilentTheme,
+  fonts: FontSet,
+  spotOf: (path: readonly PropertyKey[]) => Spot,
+): Outcome<SilentTheme> {
   const problems = [
-    ...legibilityProblems(read.data, fonts, spotOf),
-    ...tabProblems(read.data, spotOf),
-    ...cardEdgeProblems(read.data, spotOf),
+    ...legibilityProblems(theme, fonts, spotOf),
+    ...tabProblems(theme, spotOf),
+    ...cardEdgeProblems(theme, spotOf),
   ];
-  return problems.length > 0 ? bad(problems) : good(read.data);
+  return problems.length > 0 ? bad(problems) : good(theme);
 }
 
 function spotAt(lines: LineCounter, file: string, offset: number, path?: string): Spot {
@@ -163,7 +189,7 @@ function spotAt(lines: LineCounter, file: string, offset: number, path?: string)
 }
 
 /** The place of the value at `path`, or of the nearest thing above it that exists. */
-function spotIn(document: Document, lines: LineCounter, file: string, path: readonly PropertyKey[]): Spot {
+function spotIn({ document, lines }: Yaml, file: string, path: readonly PropertyKey[]): Spot {
   let node: unknown = document.contents;
   let offset = 0;
   for (const key of path) {

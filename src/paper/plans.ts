@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import { phases } from '../procedure/procedure';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';
 import { readSource } from '../spec/source';
@@ -57,6 +58,6 @@ export type CardPlan = Plans['cards'][number];
 export function readPlans(text: string, file: string): Outcome<Plans> {
   const source = readSource(text, file);
   if (!source.ok) return source;
-  const parsed = plansForm.safeParse(source.value.data);
+  const parsed = inForm(source.value, plansForm, 'papers');
   return parsed.success ? good(parsed.data) : bad(problemsOf(parsed.error.issues, source.value, plansForm));
 }

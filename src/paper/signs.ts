@@ -6,6 +6,7 @@ import type { Drawing } from '../drawing/drawing';
 import { drawSign, type SignNumber, signNumbers } from '../drawing/signs/signs';
 import type { Language } from '../language/language';
 import type { Library } from '../procedure/library';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { words } from '../spec/schema/field';
 import { readSource } from '../spec/source';
@@ -27,7 +28,7 @@ export type Signs = ReadonlyMap<SignNumber, SignWords>;
 export function readSigns(text: string, file: string): Outcome<Signs> {
   const source = readSource(text, file);
   if (!source.ok) return source;
-  const parsed = signsForm.safeParse(source.value.data);
+  const parsed = inForm(source.value, signsForm, 'signs');
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, signsForm));
   const { signs } = parsed.data;
   const strange = Object.keys(signs).filter((number) => !isDrawn(number));

@@ -3,6 +3,7 @@
 import type { z } from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import type { Language } from '../language/language';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
 import { checkLibrary } from './libraryCheck';
@@ -46,7 +47,7 @@ export function readLibrary(
   const procedures: Placed<ProcedureForm>[] = [];
   for (const [name, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1))) {
     if (!/^procedures\/[^/]+\.ya?ml$/.test(name)) continue;
-    const read = readForm(text, name, procedureFileForm);
+    const read = readForm(text, name, procedureFileForm, 'procedures');
     if (!read.ok) {
       problems.push(...read.problems);
       continue;
@@ -59,7 +60,7 @@ export function readLibrary(
       })),
     );
   }
-  const cautionFile = readNamed(files, 'cautions.yaml', cautionFileForm);
+  const cautionFile = readNamed(files, 'cautions.yaml', cautionFileForm, 'cautions');
   if (!cautionFile.ok) problems.push(...cautionFile.problems);
   if (!cautionFile.ok || problems.length > 0) return bad(problems);
 
@@ -92,30 +93,32 @@ function inOrderOfDay(procedures: readonly Placed<ProcedureForm>[]): readonly Pl
 
 function readNamed<T extends z.ZodType>(
   files: ReadonlyMap<string, string>,
-  name: string,
+  file: string,
   form: T,
+  name: string,
 ): Outcome<Placed<z.output<T>>> {
-  const text = files.get(name);
-  if (text !== undefined) return readForm(text, name, form);
+  const text = files.get(file);
+  if (text !== undefined) return readForm(text, file, form, name);
   return bad([
     {
       code: 'library-form',
       severity: 'error',
-      message: `the library has no file \`${name}\``,
+      message: `the library has no file \`${file}\``,
       mend: 'put it back into the folder `shared`',
     },
   ]);
 }
 
-/** Read one YAML file of a given form. Problems of form have the code `library-form`. */
+/** Read one YAML file of a given form, which has a name of its own. Problems of form have the code `library-form`. */
 export function readForm<T extends z.ZodType>(
   text: string,
   file: string,
   form: T,
+  name: string,
 ): Outcome<Placed<z.output<T>>> {
   const read = readSource(text, file);
   if (!read.ok) return bad(read.problems.map(asLibraryProblem));
-  const parsed = form.safeParse(read.value.data);
+  const parsed = inForm(read.value, form, name);
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, read.value, form).map(asLibraryProblem));
   return good({ form: parsed.data, spot: keyOrValue(read.value) });
 }

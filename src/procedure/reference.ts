@@ -48,7 +48,7 @@ export type SignsAndCauses = z.output<typeof faultsForm>['faults'][number];
 
 /** Read `glossary.yaml`. */
 export function readGlossary(text: string, file: string): Outcome<readonly GlossaryEntry[]> {
-  const read = readForm(text, file, glossaryForm);
+  const read = readForm(text, file, glossaryForm, 'glossary');
   if (!read.ok) return read;
   const { form, spot } = read.value;
   const check = new NameCheck();
@@ -62,7 +62,7 @@ export function readGlossary(text: string, file: string): Outcome<readonly Gloss
 
 /** Read `faults.yaml`. */
 export function readFaults(text: string, file: string): Outcome<readonly SignsAndCauses[]> {
-  const read = readForm(text, file, faultsForm);
+  const read = readForm(text, file, faultsForm, 'faults');
   if (!read.ok) return read;
   const { form, spot } = read.value;
   const check = new NameCheck();

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
+import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
@@ -74,7 +75,7 @@ export function readDay(
 ): Outcome<Day> {
   const source = readSource(text, file);
   if (!source.ok) return source;
-  const parsed = dayForm.safeParse(source.value.data);
+  const parsed = inForm(source.value, dayForm, 'day');
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, dayForm));
   const form = parsed.data;
   const named: readonly (readonly [SpecPath, string])[] = [

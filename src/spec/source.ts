@@ -15,7 +15,7 @@ import {
 } from 'yaml';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import { emptyFile, type SpotAt, tooDeep, troubleOfForm, unreadable } from './form';
-import { keptData } from './kept';
+import { isKept, keptData } from './kept';
 import { keyText, survey } from './survey';
 
 /** A path into the data: keys and list positions, from the top. */
@@ -24,6 +24,7 @@ export type SpecPath = readonly (string | number)[];
 /** A file that was read: its data and where each piece stands. */
 export interface SpecSource {
   readonly file: string;
+  readonly text: string;
   /** Plain data as YAML gives it. */
   readonly data: unknown;
   /** The place of a value; of the nearest parent that exists if the path does not. */
@@ -44,8 +45,7 @@ export function showPath(path: SpecPath): string {
 /** Read YAML text. Reports every fault of form at once: bad indentation, duplicate keys, endless anchors, an empty file. */
 export function readSource(given: string, file: string): Outcome<SpecSource> {
   const text = given.replace(/^\uFEFF/, '');
-  const kept = keptData(text);
-  if (kept !== undefined) return good(keptSource(text, file, kept.data));
+  if (isKept(text)) return good(keptSource(text, file));
   if (last?.text !== text || last.file !== file) last = { text, file, read: readText(text, file) };
   return last.read;
 }
@@ -53,8 +53,8 @@ export function readSource(given: string, file: string): Outcome<SpecSource> {
 /** What was read last: a spec is asked for its own folder first and for its car right after. */
 let last: { readonly text: string; readonly file: string; readonly read: Outcome<SpecSource> } | undefined;
 
-/** A source whose data are known; the text is read when a place in it is asked for. */
-function keptSource(text: string, file: string, data: unknown): SpecSource {
+/** A source of which something is kept; the text is read when a place in it is asked for, or data that are not kept. */
+function keptSource(text: string, file: string): SpecSource {
   let known: SpecSource | undefined;
   const placed = (): SpecSource => {
     if (known !== undefined) return known;
@@ -65,7 +65,10 @@ function keptSource(text: string, file: string, data: unknown): SpecSource {
   };
   return {
     file,
-    data,
+    text,
+    get data() {
+      return (keptData(text) ?? placed()).data;
+    },
     spotOf: (path) => placed().spotOf(path),
     spotOfValue: (path) => placed().spotOfValue(path),
     spotOfKey: (path) => placed().spotOfKey(path),
@@ -100,6 +103,7 @@ function readText(text: string, file: string): Outcome<SpecSource> {
   };
   return good({
     file,
+    text,
     data: data.value,
     spotOf: (path) => {
       const { value, depth } = nodeAt(path);

@@ -26,6 +26,8 @@ function codesOf(files: SharedFiles): readonly string[] {
 const misnamed = changed('texts', 'procedures/20-water.yaml', (text) =>
   text.replace(/duty: /, 'duty: no-such-'),
 );
+const formless = changed('texts', 'liquids.yaml', (text) => `${text}\nno-such-key: 1\n`);
+const formlessTheme = changed('texts', 'themes/plain.yaml', (text) => `${text}\nno-such-key: 1\n`);
 const unclosed = changed('templates', 'owners-manual', (text) => `${text}{{#if title}}`);
 const unknownPiece = changed('templates', 'owners-manual', (text) => `${text}{{> no-such-piece}}`);
 
@@ -57,6 +59,8 @@ describe('what the build keeps of the shared texts', () => {
 
   it.each([
     ['a name that does not exist', misnamed, 'library-unknown'],
+    ['a key that does not exist', formless, 'spec-unknown-key'],
+    ['a key of a theme that does not exist', formlessTheme, 'theme-shape'],
     ['a block that is not closed', unclosed, 'template-syntax'],
     ['a piece that is not there', unknownPiece, 'template-unknown'],
   ])('does not keep %s from being found', (_, files, code) => {

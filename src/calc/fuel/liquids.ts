@@ -3,6 +3,7 @@
  */
 import { z } from 'zod';
 import { bad, good, type Outcome } from '../../diagnostic/diagnostic';
+import { inForm } from '../../spec/inForm';
 import { problemsOf } from '../../spec/problems';
 import { keyed } from '../../spec/schema/field';
 import { liquid as liquidSchema } from '../../spec/schema/stores';
@@ -33,7 +34,7 @@ const fileSchema = z.strictObject({ liquids: keyed(liquidSchema, 'Liquids by key
 export function readLiquids(yamlText: string, file: string): Outcome<Liquids> {
   const source = readSource(yamlText, file);
   if (!source.ok) return source;
-  const parsed = fileSchema.safeParse(source.value.data);
+  const parsed = inForm(source.value, fileSchema, 'liquids');
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, fileSchema));
   const entries = Object.entries(parsed.data.liquids);
   return good(new Map(entries.map(([key, written]) => [key, liquidOf(key, written)])));

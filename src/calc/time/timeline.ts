@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../../diagnostic/diagnostic';
 import type { Quantity } from '../../quantity/quantity';
+import { inForm } from '../../spec/inForm';
 import { problemsOf } from '../../spec/problems';
 import { key, measure, words } from '../../spec/schema/field';
 import { readSource } from '../../spec/source';
@@ -49,7 +50,7 @@ export interface Timeline {
 export function readTimeline(text: string, file: string): Outcome<Timeline> {
   const source = readSource(text, file);
   if (!source.ok) return source;
-  const parsed = timelineForm.safeParse(source.value.data);
+  const parsed = inForm(source.value, timelineForm, 'timeline');
   if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, timelineForm));
   const { clock, parts } = parsed.data;
   const problems = parts.flatMap((part, index): readonly Diagnostic[] => {

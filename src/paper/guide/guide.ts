@@ -133,7 +133,7 @@ function readFile<T extends z.ZodType>(
         mend: 'put it back as it came with the program',
       },
     ]);
-  const read = readForm(text, file, form);
+  const read = readForm(text, file, form, name);
   if (!read.ok) return read;
   const check = new NameCheck();
   checkNames(read.value, read.value.form, [], check);
