@@ -49,19 +49,19 @@ export function readDialect(text: string, file: string): Outcome<Dialect> {
   return good(dialectOf(list));
 }
 
-const braces = /\{\{[\s\S]*?\}\}/;
-const bracesOrTags = /\{\{[\s\S]*?\}\}|<[^>]*>/;
+const braces = /\{\{[\s\S]*?\}\}/gu;
+const bracesOrTags = /\{\{[\s\S]*?\}\}|<[^>]*>/gu;
 
 /** The dialect of a list of words, lower-case. */
 export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
   const words = Object.keys(list);
   if (words.length === 0) return plainDialect;
-  const whole = new RegExp(
-    `(?<![\\p{L}\\p{N}-])(?:${words.map(escaped).join('|')})(?![\\p{L}\\p{N}-])`,
-    'giu',
-  );
+  const anywhere = words.map(escaped).join('|');
+  // most texts have none of the words: that is seen sooner where it does not matter what stands around them
+  const any = new RegExp(anywhere, 'iu');
+  const whole = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${anywhere})(?![\\p{L}\\p{N}-])`, 'giu');
   const swap = (text: string) =>
-    text.replace(whole, (word) => likeCase(word, list[word.toLowerCase()] ?? word));
+    any.test(text) ? text.replace(whole, (word) => likeCase(word, list[word.toLowerCase()] ?? word)) : text;
   return {
     say: (text) => outside(text, braces, swap),
     sayTemplate: (text) => outside(text, bracesOrTags, swap),
@@ -70,21 +70,57 @@ export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
 
 /** Says sentences that hold words of a car's own: those stay as they are, wherever they stand. */
 export function sayingAround({ say }: Dialect, own: readonly string[]): (sentence: string) => string {
-  const longestFirst = [...own].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
+  const longestFirst = own
+    .filter((words) => words !== '')
+    .sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
   return (sentence) => {
     const here = longestFirst.filter((words) => sentence.includes(words));
     if (here.length === 0) return say(sentence);
-    const whole = `(?<![\\p{L}\\p{N}])(?:${here.map(escaped).join('|')})(?![\\p{L}\\p{N}])`;
-    return outside(sentence, new RegExp(whole, 'u'), say);
+    let made = '';
+    let from = 0;
+    for (let next = firstOf(here, sentence, from); next !== undefined; next = firstOf(here, sentence, from)) {
+      made += say(sentence.slice(from, next.at)) + next.words;
+      from = next.at + next.words.length;
+    }
+    return made + say(sentence.slice(from));
   };
 }
 
-/** `change` applied to everything that `kept` does not match. */
+/** Which of some words stands first in a sentence from a place on, as words of their own; of two at one place the one named first. */
+function firstOf(
+  words: readonly string[],
+  sentence: string,
+  from: number,
+): { readonly words: string; readonly at: number } | undefined {
+  let first: { readonly words: string; readonly at: number } | undefined;
+  for (const each of words) {
+    const at = placeOf(each, sentence, from);
+    if (at !== undefined && (first === undefined || at < first.at)) first = { words: each, at };
+  }
+  return first;
+}
+
+function placeOf(words: string, sentence: string, from: number): number | undefined {
+  for (let at = sentence.indexOf(words, from); at !== -1; at = sentence.indexOf(words, at + 1))
+    if (!isInWord(sentence, at, at + words.length)) return at;
+  return undefined;
+}
+
+/** Whether a stretch of a text is part of a longer word. */
+function isInWord(text: string, start: number, end: number): boolean {
+  return (
+    endsInWord.test(text.slice(Math.max(0, start - 2), start)) || beginsInWord.test(text.slice(end, end + 2))
+  );
+}
+
+const endsInWord = /[\p{L}\p{N}]$/u;
+const beginsInWord = /^[\p{L}\p{N}]/u;
+
+/** `change` applied to everything that `kept`, which looks everywhere, does not match. */
 function outside(text: string, kept: RegExp, change: (text: string) => string): string {
-  const pattern = new RegExp(kept.source, 'gu');
   let made = '';
   let from = 0;
-  for (const match of text.matchAll(pattern)) {
+  for (const match of text.matchAll(kept)) {
     made += change(text.slice(from, match.index)) + match[0];
     from = match.index + match[0].length;
   }

@@ -80,10 +80,11 @@ function isSaid(
   { hazard, consequence, avoidance, short, brief }: KnownCaution,
   said: readonly string[],
 ): boolean {
-  return said.some((text) => {
-    const whole = [hazard, consequence, avoidance].every((part) => text.includes(pressed(part)));
-    return whole || (brief && (text.includes(pressed(short)) || text.includes(pressed(hazard))));
-  });
+  const whole = [hazard, consequence, avoidance].map(pressed);
+  const inBrief = brief ? [short, hazard].map(pressed) : [];
+  return said.some(
+    (text) => whole.every((part) => text.includes(part)) || inBrief.some((part) => text.includes(part)),
+  );
 }
 
 function cautionText({ hazard, consequence, avoidance }: CautionBlock): string {

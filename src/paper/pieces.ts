@@ -12,7 +12,7 @@ const inWord = /[\p{L}\p{N}]/u;
 /** Cut `text` so that every whole occurrence of one of `names` is a strong piece. Longer names win. Joined, the pieces are the text. */
 export function withNamesStrong(text: string, names: readonly string[]): readonly Piece[] {
   const longestFirst = [...new Set(names)]
-    .filter((name) => name.length > 0)
+    .filter((name) => name.length > 0 && text.includes(name))
     .sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
   const pieces: Piece[] = [];
   let plainFrom = 0;

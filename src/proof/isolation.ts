@@ -66,22 +66,43 @@ function passes(car: Car, id: PartId, way: 'forward' | 'back'): boolean {
 
 type Edge = readonly [from: number, to: number];
 
+/** A pipe between two nodes, and which way what is in it can be pushed. */
+interface Link {
+  readonly pipe: Pipe;
+  readonly from: number;
+  readonly to: number;
+  readonly forward: boolean;
+  readonly back: boolean;
+}
+
 /** The plant as a graph of what can push what: one node for each side of each part, and one more for what leaks. */
 class Plumbing {
   /** The part of each node. */
   private readonly ids: readonly PartId[];
   /** The last node of each part. */
   private readonly index: ReadonlyMap<PartId, number>;
-  private readonly nodes: ReadonlyMap<string, number>;
   private readonly target: number;
+  private readonly links: readonly Link[];
 
   constructor(private readonly car: Car) {
     const onLines = [...car.parts.keys()].filter((id) => car.plant.into.has(id) || car.plant.out.has(id));
     const sides = onLines.flatMap((id) => sidesOf(car, id).map((fluid) => ({ id, fluid })));
     this.ids = sides.map(({ id }) => id);
-    this.nodes = new Map(sides.map(({ id, fluid }, node) => [sideKey(id, fluid), node]));
     this.index = new Map(this.ids.map((id, node) => [id, node]));
     this.target = this.ids.length;
+    const nodes = new Map(sides.map(({ id, fluid }, node) => [sideKey(id, fluid), node]));
+    const at = (id: PartId, carries: Fluid) =>
+      nodes.get(sideKey(id, carries)) ??
+      nodes.get(sideKey(id, drivingSide(carries))) ??
+      this.index.get(id) ??
+      -1;
+    this.links = car.plant.pipes.map((pipe) => ({
+      pipe,
+      from: at(pipe.from, pipe.carries),
+      to: at(pipe.to, pipe.carries),
+      forward: gives(car, pipe.from, 'forward'),
+      back: gives(car, pipe.to, 'back'),
+    }));
   }
 
   isolate(leak: Leak): Isolation {
@@ -105,19 +126,15 @@ class Plumbing {
    * extra node for what comes back to it, which leads nowhere on.
    */
   private edges(leak: Leak): readonly Edge[] {
-    const { car, nodes, index, target } = this;
-    const at = (id: PartId, carries: Fluid) =>
-      nodes.get(sideKey(id, carries)) ?? nodes.get(sideKey(id, drivingSide(carries))) ?? index.get(id) ?? -1;
+    const { target } = this;
     const edges: Edge[] = [];
     const oil = this.isOil(leak);
-    for (const pipe of car.plant.pipes) {
-      if ((pipe.carries === 'oil') !== oil) continue;
+    this.links.forEach(({ pipe, from, to, forward, back }) => {
+      if ((pipe.carries === 'oil') !== oil) return;
       const leaks = 'pipe' in leak && leak.pipe.index === pipe.index;
-      if (gives(car, pipe.from, 'forward'))
-        edges.push([at(pipe.from, pipe.carries), leaks ? target : at(pipe.to, pipe.carries)]);
-      if (gives(car, pipe.to, 'back'))
-        edges.push([at(pipe.to, pipe.carries), leaks ? target : at(pipe.from, pipe.carries)]);
-    }
+      if (forward) edges.push([from, leaks ? target : to]);
+      if (back) edges.push([to, leaks ? target : from]);
+    });
     if ('part' in leak) {
       this.ids.forEach((id, node) => {
         if (id === leak.part) edges.push([node, target]);

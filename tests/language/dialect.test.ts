@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dialectOf, formIn, readDialect, textsIn } from '../../src/language/dialect';
+import { dialectOf, formIn, readDialect, sayingAround, textsIn } from '../../src/language/dialect';
 
 const shared = join(import.meta.dirname, '..', '..', 'shared');
 const listed = (language: string) => {
@@ -82,6 +82,43 @@ describe('the lists that come with the program', () => {
         const text = list.join(' ');
         for (const dialect of [american, english])
           expect(dialect.say(dialect.say(text))).toBe(dialect.say(text));
+      }),
+    );
+  });
+});
+
+describe('sentences with words of a car’s own', () => {
+  const loud = { say: (text: string) => text.toUpperCase(), sayTemplate: (text: string) => text };
+
+  test('leave those as they are, the longest first, and not within another word', () => {
+    const say = sayingAround(loud, ['main', 'main tank', 'é']);
+    expect(say('the main tank, the main, remains; é, né')).toBe('THE main tank, THE main, REMAINS; é, NÉ');
+  });
+
+  test('are said as one search for all of the words at once finds them', () => {
+    const pieces = fc.constantFrom('a', 'b', 'ab', ' ', '-', 'é', '7', '😀', '𝒂', 'ba a', '.');
+    const text = fc.array(pieces, { maxLength: 12 }).map((each) => each.join(''));
+    fc.assert(
+      fc.property(text, fc.array(text, { maxLength: 4 }), (sentence, own) => {
+        const words = own
+          .filter((each) => each !== '')
+          .sort((a, b) => b.length - a.length || (a < b ? -1 : 1))
+          .map((each) => each.replace('.', '\\.'));
+        const whole =
+          words.length === 0
+            ? /(?!)/gu
+            : new RegExp(`(?<![\\p{L}\\p{N}])(?:${words.join('|')})(?![\\p{L}\\p{N}])`, 'gu');
+        const marked = {
+          say: (text: string) => (text === '' ? '' : `[${text}]`),
+          sayTemplate: (text: string) => text,
+        };
+        let expected = '';
+        let from = 0;
+        for (const { 0: found, index } of sentence.matchAll(whole)) {
+          expected += marked.say(sentence.slice(from, index)) + found;
+          from = index + found.length;
+        }
+        expect(sayingAround(marked, own)(sentence)).toBe(expected + marked.say(sentence.slice(from)));
       }),
     );
   });
