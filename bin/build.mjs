@@ -1,7 +1,7 @@
 /**
  * Builds the program: everything in `src` and every package it uses, in one file that starts fast.
  *
- * `dist/program.utf16` is the program, `dist/program.cache` the same as the engine keeps it in memory (only good for the
+ * `dist/program.js` is the program, `dist/program.cache` the same as the engine keeps it in memory (only good for the
  * Node that made it; another Node does without), and `dist/kettlebook.cjs` loads them. Nothing else need stand beside
  * them but the folders of data (`shared`, `templates`, `cars`).
  */
@@ -27,7 +27,7 @@ export async function build({
   const loader = join(folder, 'kettlebook.cjs');
   for (const old of ['program.cache', 'shared.json']) rmSync(join(folder, old), { force: true });
   await bundleOnly(entry, join(folder, 'program.js'));
-  wrap(join(folder, 'program.js'), join(folder, 'program.utf16'));
+  wrap(join(folder, 'program.js'));
   copyFileSync(join(here, 'load.cjs'), loader);
   // loaded and rehearsed once, so that what every run needs is already compiled in what is kept
   const { keep, rehearse, textsToKeep } = createRequire(import.meta.url)(loader);
@@ -38,17 +38,19 @@ export async function build({
 }
 
 /**
- * The program as the loader hands it to the engine: the body of a function, in the form in which the engine holds a text with
- * letters beyond Latin, so that it is taken as it lies in the file and neither decoded nor copied.
+ * The program as the loader hands it to the engine: the body of a function, every letter beyond ASCII written as an escape, so
+ * that the file is read letter by byte and put together with nothing. What is left of such letters stands in patterns, where an
+ * escape means the letter; in a raw template it would not, so none may stand there.
  */
-function wrap(program, wrapped) {
+function wrap(program) {
   const text = readFileSync(program, 'utf8');
-  writeFileSync(
-    wrapped,
-    `(function (exports, require, module, __filename, __dirname) {${text}\n})`,
-    'utf16le',
+  if (/\braw`[^`]*[\u0080-\uffff]/.test(text))
+    throw new Error('write letters of raw templates as \\u escapes');
+  const ascii = text.replace(
+    /[\u0080-\uffff]/g,
+    (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
-  rmSync(program);
+  writeFileSync(program, `(function (exports, require, module, __filename, __dirname) {${ascii}\n})`);
 }
 
 /** Bundle `entry` and everything it uses into the file `outfile`. */
@@ -122,7 +124,7 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const started = performance.now();
   try {
     const loader = await build();
-    const size = readFileSync(join(dirname(loader), 'program.utf16')).length;
+    const size = readFileSync(join(dirname(loader), 'program.js')).length;
     const seconds = ((performance.now() - started) / 1000).toFixed(2);
     console.log(`${loader}: ${(size / 1e6).toFixed(1)} MB in ${seconds} s`);
   } catch {

@@ -12,9 +12,9 @@ if (process.versions.v8.startsWith('11.3.')) v8.setFlagsFromString('--interrupt-
 // what has been compiled is not thrown away because it has not been used for a while: the build keeps it for all runs
 v8.setFlagsFromString('--no-flush-bytecode');
 
-const path = join(__dirname, 'program.utf16');
+const path = join(__dirname, 'program.js');
 const kept = join(__dirname, 'program.cache');
-const script = new vm.Script(readFileSync(path, 'utf16le'), {
+const script = new vm.Script(readFileSync(path, 'utf8'), {
   filename: path,
   importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
   ...(existsSync(kept) ? { cachedData: readFileSync(kept) } : {}),

@@ -32,7 +32,7 @@ export interface ReadNumber {
 const character = Object.keys(characterFractions).join('');
 const wholeNumber = String.raw`\d{1,3}(?:,\d{3})+|\d+`;
 const mixed = new RegExp(
-  String.raw`^(?:(${wholeNumber})(?:\s+|-|\s*(?=[${character}])))?(?:(\d+)\s*[/⁄]\s*(\d+)|([${character}]))`,
+  String.raw`^(?:(${wholeNumber})(?:\s+|-|\s*(?=[${character}])))?(?:(\d+)\s*[/\u2044]\s*(\d+)|([${character}]))`,
 );
 const decimal = new RegExp(String.raw`^(?:(?:${wholeNumber})(?:\.\d+)?|\.\d+)`);
 

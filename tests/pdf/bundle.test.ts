@@ -43,7 +43,7 @@ it('nothing has to stand beside the bundle', () => {
   expect(readdirSync(folder).sort()).toEqual([
     'kettlebook.cjs',
     'program.cache',
+    'program.js',
     'program.js.LEGAL.txt',
-    'program.utf16',
   ]);
 });
