@@ -4,14 +4,21 @@ import type { LaidOut, Page } from '../../src/layout/frame';
 /** A page is nearly empty if what is read on it reaches no further down than this share of its text's room. */
 const littleShare = 0.25;
 
-/** How far down what is read on a page reaches, as a share of the room between its clear edges. */
+/** Above the foot of a page, and the line over it. */
+const footPt = 30;
+
+/** How far down what is read on a page, or written on it, reaches, as a share of the room between its clear edges. */
 export function filledShare({ items, printable: [, top, , bottom] }: Page): number {
   const lowest = items.reduce((low, item) => {
-    if (item.tag === undefined) return low;
+    const isLine = item.kind === 'shape' && item.shape.kind === 'path';
+    if (item.tag === undefined && !isLine) return low;
     if (item.kind === 'text') return Math.max(low, item.y);
     if (item.kind === 'field') return Math.max(low, item.y + item.heightPt);
     return item.kind === 'shape' && item.shape.kind === 'path'
-      ? item.shape.pieces.reduce((most, piece) => ('y' in piece ? Math.max(most, piece.y) : most), low)
+      ? item.shape.pieces.reduce(
+          (most, piece) => ('y' in piece && piece.y < bottom - footPt ? Math.max(most, piece.y) : most),
+          low,
+        )
       : low;
   }, top);
   return (lowest - top) / (bottom - top);

@@ -2,7 +2,8 @@
 import type { LaidOut, StructureIndex, StructureType } from '../../src/layout/frame';
 
 const heads: readonly StructureType[] = ['H1', 'H2', 'H3', 'H4'];
-const introduced: readonly StructureType[] = ['Table', 'L', 'Figure'];
+// a caution, and a figure with its caption, is a Div
+const introduced: readonly StructureType[] = ['Table', 'L', 'Div'];
 
 /** An introduction is a paragraph of no more letters than this, right below a heading. */
 const introLetters = 250;

@@ -87,7 +87,7 @@ const introLines = 4;
 /** What a heading with a few words below it would stand apart from if it came overleaf. */
 function isIntroduced(block: Block): boolean {
   if (block.kind === 'figure') return block.trueSize !== true;
-  return ['table', 'list', 'steps', 'signs', 'definitions', 'group'].includes(block.kind);
+  return ['table', 'list', 'steps', 'caution', 'signs', 'definitions', 'group'].includes(block.kind);
 }
 
 function isShort(pieces: readonly Piece[], { look }: Setting): boolean {

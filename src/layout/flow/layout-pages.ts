@@ -19,7 +19,6 @@ import {
 } from '../pages/change-bars';
 import { paginateChapters } from '../pages/chapters';
 import { outlineOf } from '../pages/outline';
-import { paginate } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type RunningContext, runningHeight, setRunning } from '../pages/running';
 import { type Round, settle } from '../pages/settle';
@@ -53,9 +52,7 @@ function layoutOnce(blocks: readonly Block[], options: FlowOptions, open: Settin
   const body = bodyBox(options, open, blocks);
   const setting = { ...open, roomPt: body.heightPt };
   const chapters = collectChapters(blocks, body.widthPt, setting);
-  const boxes = setting.chaptersOnNewPage
-    ? paginateChapters(chapters, setting)
-    : paginate(chapters.flat(), setting);
+  const boxes = paginateChapters(setting.chaptersOnNewPage ? chapters : [chapters.flat()], setting);
   const destinations = destinationsOf(boxes, body.top);
   const changes = boxes.map(changesOn);
   if (changes.some(anyChange)) refuseNarrowMargin(options, body.running.origin, problems);

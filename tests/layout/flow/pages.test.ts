@@ -19,7 +19,7 @@ import {
   table,
   words,
 } from '../../helpers/blocks';
-import { laidOutCleanly, linesOf, squareOptions, textsOf } from '../../helpers/squarePage';
+import { evenTheme, laidOutCleanly, linesOf, squareOptions, textsOf } from '../../helpers/squarePage';
 
 /** Words of one line each, `columns` wide. */
 const oneLine = (letter: string) => paragraph(letter.repeat(8));
@@ -96,10 +96,11 @@ describe('headings', () => {
       ['a table', table({ head: ['top'], rows, style: 'plain' }), ['top', '1', '2']],
       ['a list', list(['one', 'two']), ['one', 'two']],
       ['steps', steps([step('one'), step('two')]), ['1 one', '2 two']],
+      ['a caution', caution('danger', 'hot'), ['DANGER', 'hot']],
     ];
     for (const [kind, introduced, lines] of below) {
       const blocks = [oneLine('x'), oneLine('y'), heading(2, 'hhhh'), paragraph('a:'), introduced];
-      const found = pagesOf(blocks, 8, 7 - (kind === 'a table' ? 0 : 3));
+      const found = pagesOf(blocks, 14, kind === 'a table' || kind === 'a caution' ? 7 : 4);
       expect(found[0], kind).toEqual(['xxxxxxxx', 'yyyyyyyy']);
       expect(found[1]?.slice(0, 2), kind).toEqual(['hhhh', 'a:']);
       expect(found[1]?.slice(2).join(''), kind).toContain(lines.join(''));
@@ -192,6 +193,19 @@ describe('page breaks', () => {
       ['aaaaaaaa', 'bbbbbbbb', 'cccccccc'],
       ['hhhh'],
     ]);
+  });
+
+  it('set a part that they begin or end a little closer, where its last page would else hold little', () => {
+    const theme = { ...evenTheme, space: { ...evenTheme.space, paragraph: 2 } };
+    const lines = (count: number) => 'abcdefgh'.slice(0, count).split('').map(oneLine);
+    const pages = laidOutCleanly(
+      [...lines(8), pageBreak(), ...lines(2)],
+      squareOptions(8, 9, { theme }),
+    ).pages.map((page) => textsOf(page).map(({ y }) => y));
+    // eight lines and seven gaps are 110 pt, a page 108
+    expect(pages.map(({ length }) => length)).toEqual([8, 2]);
+    expect((pages[0]?.[1] ?? 0) - (pages[0]?.[0] ?? 0)).toBeCloseTo(12 + 0.8 * 2, 6);
+    expect((pages[1]?.[1] ?? 0) - (pages[1]?.[0] ?? 0)).toBeCloseTo(14, 6);
   });
 
   it('that depend on the room left start nothing at the head or the end of a paper', () => {
