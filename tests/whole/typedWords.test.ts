@@ -83,7 +83,7 @@ function textsOf(value: unknown): readonly string[] {
 /** Symbols of units and of standards, which no language translates. */
 const symbols = new Set(
   (
-    'mi gal psi bar mm km kg ft in lb min cm qt pt fl oz mph mg imp abs hp kW kWh kJ MJ Btu yd mL rad ' +
+    'mi gal psi bar mm km kg ft in lb min cm qt pt fl oz mph mg grains imp abs hp kW kWh kJ MJ Btu yd mL rad ' +
     'shared yaml running fuels tanks boiler'
   ).split(' '),
 );
