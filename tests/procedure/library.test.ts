@@ -170,6 +170,10 @@ function moreShapes() {
     pumps: { 'hand-pump': { name: 'hand water pump', place: 'dash', moves: 'water', drive: 'hand' } },
   };
   return [
+    // the valve nearest to the burner is out of the seat's reach, so that another one is worked on the road
+    smallCar(...(smallCars['three pilot valves and a starting branch'] ?? []), {
+      valves: { 'main-needle': { place: 'underneath' } },
+    }),
     // a torch lights the main burner and heats its vaporizer; nothing is a pilot
     smallCar(...(smallCars['one pilot valve'] ?? []), {
       tanks: { 'pilot-tank': null },
