@@ -3,7 +3,7 @@
  */
 import { type Face, type FontMetrics, type FontSet, faces } from './metrics';
 import { type Shaper, shaperOf } from './shaper';
-import { splitWords } from './words';
+import { eachWord } from './words';
 
 /** Measures every face from the bytes of its font file (TrueType, OpenType or WOFF). Throws if one cannot be read. */
 export function measureFonts(files: Readonly<Record<Face, Uint8Array>>): FontSet {
@@ -36,7 +36,9 @@ function measureFace(face: Face, file: Uint8Array): FontMetrics {
     widthOf(text, sizePt) {
       if (!text.includes(' ')) return advanceOf(text) * unit * sizePt;
       let advance = 0;
-      for (const word of splitWords(text)) advance += advanceOf(word);
+      eachWord(text, (word) => {
+        advance += advanceOf(word);
+      });
       return advance * unit * sizePt;
     },
     missing: (text) => (letters.hasAll(text) ? none : letters.missing(text)),

@@ -122,7 +122,8 @@ class PlainFont implements PlainShaper {
     let advance = 0;
     const moves: number[] = [];
     for (let at = 0; at < glyphs.length; at += 1) {
-      const [glyph = 0, next] = [glyphs[at], glyphs[at + 1]];
+      const glyph = glyphs[at] ?? 0;
+      const next = glyphs[at + 1];
       const moved = this.glyphs.advance(glyph) + (next === undefined ? 0 : this.kern(glyph, next));
       moves.push(moved);
       advance += moved;

@@ -5,15 +5,13 @@
  * whole, with the font's default features, and each space is set apart, so nothing kerns across it.
  */
 
-/** The words and the spaces of `text`, in order; joined together they are `text` again. */
-export function splitWords(text: string): string[] {
-  const pieces: string[] = [];
+/** Gives the words and the spaces of `text`, in order; joined together they are `text` again. */
+export function eachWord(text: string, give: (piece: string) => void): void {
   let start = 0;
   for (let at = text.indexOf(' '); at !== -1; at = text.indexOf(' ', start)) {
-    if (at > start) pieces.push(text.slice(start, at));
-    pieces.push(' ');
+    if (at > start) give(text.slice(start, at));
+    give(' ');
     start = at + 1;
   }
-  if (start < text.length) pieces.push(text.slice(start));
-  return pieces;
+  if (start < text.length) give(start === 0 ? text : text.slice(start));
 }

@@ -75,9 +75,9 @@ function attribute(name: string, value: string | number | boolean | undefined): 
 
 function inner(content: readonly Content[]): string {
   let text = '';
-  for (const piece of content) {
+  content.forEach((piece) => {
     if (typeof piece === 'string') text += escaped(piece);
     else text += piece instanceof Html ? piece.text : inner(piece);
-  }
+  });
   return text;
 }

@@ -6,6 +6,7 @@
 import { type Face, faces } from '../font/metrics';
 import type { ShapedWord } from '../font/plain';
 import { type Shaper, shaperOf } from '../font/shaper';
+import { eachWord } from '../font/words';
 import { embedFont, type Letters } from './embed';
 import type { ObjectStore } from './objects';
 import { literal16, num } from './syntax';
@@ -76,19 +77,12 @@ class FaceInk implements Ink {
     let inside = '';
     let advance = 0;
     let moved = false;
-    const add = (piece: string): void => {
+    eachWord(text, (piece) => {
       const word = this.word(piece);
       inside += word.inside;
       advance += word.advance;
       moved ||= word.moved;
-    };
-    let start = 0;
-    for (let at = text.indexOf(' '); at !== -1; at = text.indexOf(' ', start)) {
-      if (at > start) add(text.slice(start, at));
-      add(' ');
-      start = at + 1;
-    }
-    if (start < text.length) add(start === 0 ? text : text.slice(start));
+    });
     return { shown: moved ? `[(${inside})] TJ` : `(${inside}) Tj`, advance };
   }
 
@@ -121,7 +115,8 @@ function encodeWord({ glyphs, moves, offsets, advance }: ShapedWord, shaper: Sha
   let moved = false;
   let owed = 0;
   for (let at = 0; at < glyphs.length; at += 1) {
-    const [glyph = 0, offset = 0] = [glyphs[at], offsets?.[at]];
+    const glyph = glyphs[at] ?? 0;
+    const offset = offsets?.[at] ?? 0;
     if (owed + offset !== 0) {
       inside += shiftBy(owed + offset, scale);
       moved = true;

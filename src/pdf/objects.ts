@@ -121,10 +121,10 @@ export class ObjectStore {
       const ids = all.slice(start, start + perStream);
       let head = '';
       let inside = '';
-      for (const id of ids) {
+      ids.forEach((id) => {
         head += `${id} ${inside.length} `;
         inside += `${this.bodies[id]}\n`;
-      }
+      });
       const stream = this.addStream(
         `/Type /ObjStm /N ${ids.length} /First ${head.length}`,
         latin(head + inside),
@@ -151,7 +151,10 @@ export class ObjectStore {
     };
     row(0, 0, 0, 65535);
     for (const [id, offset] of offsets) row(id, 1, offset, 0);
-    for (const { stream, ids } of packed) for (const [place, id] of ids.entries()) row(id, 2, stream, place);
+    for (const { stream, ids } of packed)
+      ids.forEach((id, place) => {
+        row(id, 2, stream, place);
+      });
     row(self.id, 1, start, 0);
     const { _root: root, _info: info, _id: name } = this.doc;
     Object.assign(self.data, {

@@ -16,7 +16,8 @@ export function share(value: number): string {
 /** Numbers with spaces between. */
 export function nums(...values: readonly number[]): string {
   let text = '';
-  for (const value of values) text += text === '' ? num(value) : ` ${num(value)}`;
+  for (let index = 0; index < values.length; index += 1)
+    text += index === 0 ? num(values[index] ?? 0) : ` ${num(values[index] ?? 0)}`;
   return text;
 }
 

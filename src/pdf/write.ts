@@ -91,13 +91,13 @@ class PdfWriter {
       (tag) => `/${this.tree.typeOf(tag)} <</MCID ${this.tree.mark(tag, handle)}>> BDC`,
     );
     const annotations: string[] = [];
-    for (const [at, item] of page.items.entries()) {
+    page.items.forEach((item, at) => {
       this.tree.readAt(page.readingRanks?.[at] ?? 0);
       if (item.kind === 'text') content.text(item, this.lineEnds.needsSpace(item) ? ' ' : '');
       else if (item.kind === 'shape') content.shape(item.shape, item.tag);
       else if (item.kind === 'link') annotations.push(this.link(item, handle));
       else annotations.push(this.forms.add(item, handle, this.tree));
-    }
+    });
     this.doc.addContent(latin(content.finish()));
     const fonts: Record<string, unknown> = this.doc.page.fonts;
     for (const [name, { object }] of content.fonts) fonts[name] = new Raw(ref(object));

@@ -2,7 +2,7 @@
 import type { PartId } from '../car/car';
 import { carrying, carryingFuel, isReached, live, type PipeFilter, type Standing } from '../car/flow';
 import type { Model } from './model';
-import { at, Notes, of, State } from './state';
+import { at, lettersOf, Notes, of, State } from './state';
 import { content, level, motion, no, shut, steam } from './values';
 
 /** What flows from its sources: fuel of either kind from every tank that is not empty, water likewise, steam from the boiler. */
@@ -100,9 +100,10 @@ export class Flows {
 
   private of({ bytes }: State): Known {
     const size = this.model.flowSize;
-    for (const each of this.recent) if (sameStart(each.bytes, bytes, size)) return each;
+    const again = this.recent.find((each) => sameStart(each.bytes, bytes, size));
+    if (again !== undefined) return again;
     const start = bytes.slice(0, size);
-    const key = String.fromCharCode(...start);
+    const key = lettersOf(start);
     const known = this.known.get(key) ?? { bytes: start, reaches: new Map() };
     this.known.set(key, known);
     this.recent.unshift(known);
@@ -149,6 +150,9 @@ export class Flows {
 
 /** Note for a state that an answer about it was used. */
 function told<T>({ notes }: State, { is, asked }: Answer<T>): T {
-  if (notes !== undefined) for (const slot of asked) notes.ask(slot);
+  if (notes !== undefined)
+    asked.forEach((slot) => {
+      notes.ask(slot);
+    });
   return is;
 }

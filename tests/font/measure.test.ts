@@ -3,7 +3,7 @@ import * as fontkit from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { faces } from '../../src/font/metrics';
 import { unpackWoff } from '../../src/font/woff';
-import { splitWords } from '../../src/font/words';
+import { eachWord } from '../../src/font/words';
 import { fontFiles, plexFonts } from '../helpers/fonts';
 
 function open(face: (typeof faces)[number]): fontkit.Font {
@@ -61,17 +61,24 @@ describe('measureFonts', () => {
   });
 });
 
-describe('splitWords', () => {
+/** Everything that is given, in order. */
+function words(text: string): readonly string[] {
+  const given: string[] = [];
+  eachWord(text, (piece) => given.push(piece));
+  return given;
+}
+
+describe('eachWord', () => {
   it('gives back the text when joined, for any text', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
-        expect(splitWords(text).join('')).toBe(text);
+        expect(words(text).join('')).toBe(text);
       }),
     );
   });
 
   it('parts words at spaces only, not at U+00A0', () => {
-    expect(splitWords('a  b\u00a0c ')).toEqual(['a', ' ', ' ', 'b\u00a0c', ' ']);
+    expect(words('a  b\u00a0c ')).toEqual(['a', ' ', ' ', 'b\u00a0c', ' ']);
   });
 });
 

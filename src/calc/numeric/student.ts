@@ -35,14 +35,16 @@ function betaFraction(x: number, a: number, b: number): number {
   const safe = (value: number): number => (Math.abs(value) < tiny ? tiny : value);
   let [c, d] = [1, 1 / safe(1 - ((a + b) * x) / (a + 1))];
   let result = d;
+  const goOn = (term: number): void => {
+    d = 1 / safe(1 + term * d);
+    c = safe(1 + term / c);
+    result *= c * d;
+  };
   for (let m = 1; m < 500; m++) {
     const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
     const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    for (const term of [even, odd]) {
-      d = 1 / safe(1 + term * d);
-      c = safe(1 + term / c);
-      result *= c * d;
-    }
+    goOn(even);
+    goOn(odd);
     if (Math.abs(c * d - 1) < 1e-15) break;
   }
   return result;
