@@ -33,6 +33,8 @@ class Printer {
 /** What the words can ask of the car as a whole, with its meaning. */
 export const carValueMeanings = {
   car: 'The car’s name; also `car.name`.',
+  'car.year': 'The year it was built.',
+  'car.make': 'Who built it.',
   'car.steering': '`wheel` or `tiller`.',
   keeper: 'Whom to ask.',
   'keeper.telephone': 'A number that is answered on a running day.',
@@ -71,6 +73,8 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
     car: {
       called: car.spec.car.name,
       name: car.spec.car.name,
+      year: String(car.spec.car.year),
+      make: car.spec.car.make,
       steering: language.words.steering[car.spec.car.steering],
     },
     keeper: { called: keeper.name, telephone: keeper.telephone },
