@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { withoutMarks } from '../language/lacking';
 import { readArguments } from './arguments';
 import { helpText } from './help';
+import { endWhenNobodyReads } from './pipe';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { versionOf } from './version';
 import type { Work } from './work';
@@ -17,6 +18,7 @@ export async function main(args: readonly string[], root: string): Promise<ExitC
     complain: (text) => void process.stderr.write(`${withoutMarks(text)}\n`),
     columns: process.stdout.columns ?? 100,
   };
+  for (const stream of [process.stdout, process.stderr]) endWhenNobodyReads(stream);
   const asked = readArguments(args);
   switch (asked.kind) {
     case 'wrong-use':
