@@ -73,5 +73,12 @@ export const steamDuties: Duties = {
     meaning: 'Gauges that read a temperature.',
     parts: (car) => keysWhere(car.spec.gauges, (gauge) => gauge.reads === 'temperature'),
   },
+  'coil-gauge': {
+    meaning: 'Of those, the ones that tell of the water in a coil: hot is too little, cool is too much.',
+    parts: (car) =>
+      car.spec.boiler.kind === 'monotube'
+        ? keysWhere(car.spec.gauges, (gauge) => gauge.reads === 'temperature')
+        : [],
+  },
   'safety-valve': { meaning: 'The safety valve.', parts: (car) => [car.spec.boiler['safety-valve']] },
 };
