@@ -75,6 +75,10 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
     ),
   ],
   [
+    /^off-feed-pump/,
+    harmless('both pumps feed, and the heat that the road reads before anything else sinks below its band'),
+  ],
+  [
     /^stop-main-burner/,
     harmless(
       'the fuel pump is switched off with it, and the valve is felt shut before the pump is switched on again',
