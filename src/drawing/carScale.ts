@@ -17,11 +17,10 @@ export const inks = {
   tyre: '#cfcfca',
   body: '#f1f1ee',
   seat: '#dcdcd7',
+  /** The steering wheel, where most leaders end or pass: seen, but no line as dark as they are. */
+  wheel: '#8a8a86',
   paper: '#ffffff',
 } as const;
-
-/** The steering wheel, where most leaders end or pass: seen, but no line that is as dark as they are. */
-export const steeringInk = '#9a9a96';
 
 /** The lines it is drawn with, by weight. */
 export const lines = {

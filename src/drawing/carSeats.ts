@@ -2,7 +2,7 @@
  * Seats and steering of the car from above.
  */
 import type { Body, OutlineInput } from './carBody';
-import { type CarScale, inks, lines, steeringInk } from './carScale';
+import { type CarScale, inks, lines } from './carScale';
 import type { Shape } from './drawing';
 import { box, circle, polyline, stroke, text } from './shapes';
 
@@ -79,15 +79,15 @@ export function steering(input: OutlineInput, body: Body, scale: CarScale): read
   const radius = 0.19 * scale.ptPerM;
   return [
     // grey, so that leaders that cross it stay apart from it
-    polyline([foot, hub], stroke(1.8, steeringInk)),
-    circle(hub, radius, { stroke: stroke(2.4, steeringInk) }),
+    polyline([foot, hub], stroke(1.8, inks.wheel)),
+    circle(hub, radius, { stroke: stroke(2.4, inks.wheel) }),
     ...[0, 1, 2].map((spoke) => {
       const angle = (Math.PI * 2 * spoke) / 3 + Math.PI / 6;
       return polyline(
         [hub, { x: hub.x + Math.cos(angle) * radius, y: hub.y + Math.sin(angle) * radius }],
-        stroke(0.75, steeringInk),
+        stroke(0.75, inks.wheel),
       );
     }),
-    circle(hub, 2.4, { fill: steeringInk }),
+    circle(hub, 2.4, { fill: inks.wheel }),
   ];
 }

@@ -3,7 +3,7 @@
  * axle are measured; the rest is the usual shape of its kind of car (common practice, no source).
  */
 import { type Body, bodyOf, type OutlineInput } from './carBody';
-import { inks, lines, steeringInk } from './carScale';
+import { inks, lines } from './carScale';
 import type { PathPiece, Shape } from './drawing';
 import { circle, type Point, polygon, polyline, stroke } from './shapes';
 
@@ -162,10 +162,10 @@ function steering(
       : [polyline([scale.at(dash + 0.1, belt), scale.at(dash + 0.16, heightM)], heavy)];
   return [
     ...glass,
-    polyline([scale.at(dash + 0.05, low + 0.15), scale.at(hub.back, hub.up)], stroke(2, steeringInk)),
+    polyline([scale.at(dash + 0.05, low + 0.15), scale.at(hub.back, hub.up)], stroke(2, inks.wheel)),
     polyline(
       [scale.at(hub.back - 0.1, hub.up + 0.17), scale.at(hub.back + 0.1, hub.up - 0.17)],
-      stroke(2.6, steeringInk),
+      stroke(2.6, inks.wheel),
     ),
   ];
 }

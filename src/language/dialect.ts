@@ -56,7 +56,7 @@ const bracesOrTags = /\{\{[\s\S]*?\}\}|<[^>]*>/gu;
 export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
   const words = Object.keys(list);
   if (words.length === 0) return plainDialect;
-  const anywhere = words.map(escaped).join('|');
+  const anywhere = words.map(asPattern).join('|');
   // most texts have none of the words: that is seen sooner where it does not matter what stands around them
   const any = new RegExp(anywhere, 'iu');
   const whole = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${anywhere})(?![\\p{L}\\p{N}-])`, 'giu');
@@ -133,7 +133,8 @@ function likeCase(found: string, wanted: string): string {
   return first === first.toUpperCase() ? wanted.charAt(0).toUpperCase() + wanted.slice(1) : wanted;
 }
 
-function escaped(text: string): string {
+/** A text as a pattern that finds just that text. */
+export function asPattern(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 }
 

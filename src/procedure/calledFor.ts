@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { Car } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { asPattern } from '../language/dialect';
 import { choice, words } from '../spec/schema/field';
 import { controlKinds } from '../spec/schema/fittings';
 import { equipmentKinds } from '../spec/schema/stores';
@@ -102,7 +103,7 @@ function speaksOf({ say, result, remark }: EntryForm, { words: names }: CalledFo
     .filter((each) => each !== undefined)
     .join(' ')
     .toLowerCase();
-  return names.some((name) => new RegExp(`(?<![a-z{.:])${name}(?![a-z:])`).test(text));
+  return names.some((name) => new RegExp(`(?<![a-z{.:])${asPattern(name)}(?![a-z:])`).test(text));
 }
 
 /** A step is left out only because there is nothing of the kind to do it with. */

@@ -88,7 +88,7 @@ function continuedTitle(title: string, part: string | undefined, widthPt: number
   const after = words(` (${look.words.continued})`, false);
   const set = (content: readonly Inline[]) => setText(content, style, widthPt, setting, originOf([]));
   const own = [words(part ?? title, true), after];
-  const both = part === undefined ? undefined : set([words(`${title}: `, false), ...own]);
+  const both = part === undefined || part === title ? undefined : set([words(`${title}: `, false), ...own]);
   // the foot says which card it is; a second line of every head would cost the card whole faces
   const text = both === undefined || both.lines.length > 1 ? set(own) : both;
   return { heightPt: textHeight(text), items: placeText(text, 0, 0, 'left', setting) };

@@ -74,7 +74,7 @@ export const steamDuties: Duties = {
     parts: (car) => keysWhere(car.spec.gauges, (gauge) => gauge.reads === 'temperature'),
   },
   'coil-gauge': {
-    meaning: 'Of those, the ones that tell of the water in a coil: hot is too little, cool is too much.',
+    meaning: 'Temperature gauges that tell of the water in a coil: hot is too little, cool is too much.',
     parts: (car) =>
       car.spec.boiler.kind === 'monotube'
         ? keysWhere(car.spec.gauges, (gauge) => gauge.reads === 'temperature')
