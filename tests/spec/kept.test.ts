@@ -51,13 +51,14 @@ test('the build hears of the forms that texts have, and of no other', () => {
   const fresh = readSource('a: 1\n', 'a.yaml');
   if (!fresh.ok) throw new Error('unread');
   const heard: unknown[] = [];
+  const number = z.strictObject({ a: z.number() });
   watchingForms(
     (...told) => heard.push(told),
     () => {
-      inForm(fresh.value, z.strictObject({ a: z.number() }), 'number');
+      inForm(fresh.value, number, 'number');
       inForm(fresh.value, z.strictObject({ a: z.string() }), 'words');
     },
   );
-  inForm(fresh.value, z.strictObject({ a: z.number() }), 'number');
+  inForm(fresh.value, number, 'number');
   expect(heard).toEqual([['number', 'a: 1\n', { a: 1 }]]);
 });
