@@ -104,7 +104,7 @@ export const facts = {
   'feed-ready': {
     meaning: 'A feed pump that works while the car stands has been seen to move water.',
     of: 'pump',
-    lapses: 'when the water tank is empty',
+    lapses: 'when the water tank is empty; on a coil also when its motor is switched off',
   },
   'feeds-against-pressure': {
     meaning: 'A feed pump has been seen to feed the boiler against its pressure.',

@@ -38,7 +38,7 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
     const { car, slots } = events.act.model;
     return (car.spec.gauges[gauge]?.cocks ?? []).some((cock) => events.came(slots.valve.get(cock), shut));
   },
-  'feed-ready': waterGone,
+  'feed-ready': (events, pump) => waterGone(events, pump) || coilPumpStopped(events, pump),
   'feeds-against-pressure': (events, pump) => waterGone(events, pump) || events.cooled,
   'fuel-enough': used,
   'tank-vented': ({ act: { model, draft } }, tank) => of(draft, model.slots.pressure, tank) !== pressure.none,
@@ -66,6 +66,16 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'water-out': ({ act: { step } }) => step.action === 'fill',
   'valves-parked': (events) => events.anyValveMoved,
 };
+
+/** The motor pump that feeds a coil stands: that it moved water before it was switched off says nothing of the next time. */
+function coilPumpStopped({ act: { model, draft } }: Events, pump: PartId): boolean {
+  const { boiler, pumps } = model.car.spec;
+  return (
+    boiler.kind === 'monotube' &&
+    pumps[pump]?.drive === 'electric' &&
+    of(draft, model.slots.pump, pump) === no
+  );
+}
 
 /** The car has a motor pump for fuel, and it stands. */
 function fuelPumpsStopped(model: Model, state: State): boolean {

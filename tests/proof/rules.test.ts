@@ -108,6 +108,8 @@ describe('a rule about what only some cars have fires on such a car', () => {
   test.each([
     ['blower-first', without('main-burner', 'blower-on')],
     ['monotube-feed', without('main-burner', 'feed-pump-on')],
+    ['monotube-feed', without('main-burner', 'feed-pump-moves')],
+    ['monotube-feed', without('going-on', 'feed-pump-moves')],
   ] as const)('%s', (rule, edit) => {
     expect(rulesBroken('heron', edit)).toContain(rule);
     expect(rules.find((each) => each.id === rule)?.appliesTo(modelOf(demo('marigold').car))).toBe(false);
