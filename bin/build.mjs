@@ -1,9 +1,10 @@
 /**
- * Builds the program: everything in `src` and every package it uses, in one file that starts fast.
+ * Builds the program: everything in `src` and every package it uses, in files that start fast.
  *
- * `dist/program.js` is the program, `dist/program.cache` the same as the engine keeps it in memory (only good for the
- * Node that made it; another Node does without), and `dist/kettlebook.cjs` loads them. Nothing else need stand beside
- * them but the folders of data (`shared`, `templates`, `cars`).
+ * `dist/kettlebook.cjs` understands what was asked and needs little for it; `dist/program.js` does the work, `dist/program.cache` is
+ * the same as the engine keeps it in memory (only good for the Node that made it; another Node does without), and
+ * `dist/program.cjs` loads the two; `dist/mate.cjs` is what a second thread begins with. Nothing else need stand beside them but
+ * the folders of data (`shared`, `templates`, `cars`).
  */
 import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -13,18 +14,24 @@ import { build as bundle } from 'esbuild';
 
 const here = dirname(fileURLToPath(import.meta.url));
 
+/** Build the command. Gives the path of the file to load. Rejects if the sources do not hold together. */
+export async function build({ folder = join(dirname(here), 'dist') } = {}) {
+  const cli = join(dirname(here), 'src', 'cli');
+  await buildProgram({ entry: join(cli, 'work.ts'), folder });
+  copyFileSync(join(here, 'mate.cjs'), join(folder, 'mate.cjs'));
+  const command = join(folder, 'kettlebook.cjs');
+  await bundleOnly(join(cli, 'main.ts'), command, [programApart]);
+  return command;
+}
+
 /**
- * Build from `entry` into `folder`; a program that can say what it reads of the folder `shared` has that kept in
+ * Build a program from `entry` into `folder`; one that can say what it reads of the folder `shared` has that kept in
  * `shared.json`, each text with its data, so that a text that has not changed is not read again; one that can rehearse a run does so
  * before what is compiled is kept. Gives the path of the file to load.
- * Rejects if the sources do not hold together.
  */
-export async function build({
-  entry = join(dirname(here), 'src', 'cli', 'main.ts'),
-  folder = join(dirname(here), 'dist'),
-} = {}) {
+export async function buildProgram({ entry, folder }) {
   mkdirSync(folder, { recursive: true });
-  const loader = join(folder, 'kettlebook.cjs');
+  const loader = join(folder, 'program.cjs');
   for (const old of ['program.cache', 'shared.json']) rmSync(join(folder, old), { force: true });
   await bundleOnly(entry, join(folder, 'program.js'));
   wrap(join(folder, 'program.js'));
@@ -53,8 +60,8 @@ function wrap(program) {
   writeFileSync(program, `(function (exports, require, module, __filename, __dirname) {${ascii}\n})`);
 }
 
-/** Bundle `entry` and everything it uses into the file `outfile`. */
-export async function bundleOnly(entry, outfile) {
+/** Bundle `entry` and everything it uses into the file `outfile`; with further plugins of the bundler, if they are given. */
+export async function bundleOnly(entry, outfile, further = []) {
   await bundle({
     entryPoints: [entry],
     outfile,
@@ -71,7 +78,9 @@ export async function bundleOnly(entry, outfile) {
     // pdfkit asks where it stands, for files of its own that we do not use
     banner: { js: "const programUrl = require('node:url').pathToFileURL(__filename).href;" },
     define: { 'import.meta.url': 'programUrl' },
-    plugins: [withoutBrotli, withoutCiphers, tablesLater],
+    plugins: [withoutBrotli, withoutCiphers, tablesLater, ...further],
+    // what is loaded later is asked for in the one way that any loader of ours understands
+    supported: { 'dynamic-import': false },
   });
 }
 
@@ -117,6 +126,14 @@ module.exports = class {
   get(codePoint) { return (this.table ??= new Table(this.packed)).get(codePoint); }
 };`,
     }));
+  },
+};
+
+/** The command asks for the program when there is work to do. */
+const programApart = {
+  name: 'program-apart',
+  setup(build) {
+    build.onResolve({ filter: /^\.\/work$/ }, () => ({ path: './program.cjs', external: true }));
   },
 };
 

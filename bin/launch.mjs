@@ -23,5 +23,5 @@ export function isFresh(root) {
 /** Run the command with these arguments; gives the exit code. */
 export async function run(root, args) {
   const { main } = createRequire(import.meta.url)(bundlePath(root));
-  return main(args, root);
+  return main(args, root, join(root, 'dist', 'mate.cjs'));
 }

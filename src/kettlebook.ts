@@ -40,7 +40,8 @@ import {
   type SignsAndCauses,
 } from './procedure/reference';
 import { type Day, readDay } from './proof/day';
-import { type Proof, prove } from './proof/prove';
+import { prove } from './proof/prove';
+import type { ShownProof } from './proof/shown';
 import { type LoadedSpec, loadSpec } from './spec/load';
 
 /** What all cars share, as text and bytes; the edge reads it from the folders `shared` and `templates`. */
@@ -91,7 +92,7 @@ export interface ReadyCar extends Sayings {
   readonly car: Car;
   readonly figures: CarFigures;
   readonly procedures: Procedures;
-  readonly proof: Proof;
+  readonly proof: ShownProof;
   readonly front: FrontMatter;
   readonly guide: Guide;
 }
@@ -198,8 +199,15 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   );
 }
 
+/** What proves the procedures of a car: its errors stop the making of papers. */
+export type Prover = (
+  car: Car,
+  given: Procedures,
+  options: { readonly day: Day },
+) => ShownProof & { readonly diagnostics: readonly Diagnostic[] };
+
 /** From spec text to a car that papers may be made for. */
-export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> {
+export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = prove): Outcome<ReadyCar> {
   const loaded = loadSpec(files.text, files.file, [...workshop.liquids.keys()]);
   if (!loaded.ok) return loaded;
   const car = buildCar(onPaper(loaded.value, files.paper));
@@ -224,7 +232,7 @@ export function readCar(files: CarFiles, workshop: Workshop): Outcome<ReadyCar> 
     ...(front.ok ? front.remarks : front.problems),
   ];
   if (!log.ok || !procedures.ok || !front.ok || hasErrors(problems)) return bad(withoutMarksIn(problems));
-  const proof = prove(car, procedures.value, { day: workshop.day });
+  const proof = prover(car, procedures.value, { day: workshop.day });
   if (hasErrors(proof.diagnostics)) return bad(withoutMarksIn([...problems, ...proof.diagnostics]));
   const figures = carFigures(car, {
     liquids: workshop.liquids,
@@ -272,25 +280,31 @@ export interface EarlierIssue {
 /** Make papers one after the other; `each` is called with every finished one, so that no more than one is held. */
 export async function makePapers(
   ready: ReadyCar,
-  papers: readonly Paper[],
+  papers: Iterable<Paper>,
   workshop: Workshop,
   each: (paper: MadePaper) => Promise<void> | void,
   earlier?: EarlierIssue,
 ): Promise<Outcome<readonly MadePaper['name'][]>> {
-  const world = worldOf(ready, workshop, earlier);
   const problems: Diagnostic[] = [];
   const made: string[] = [];
-  for (const paper of papers) {
-    const outcome = await makePaper(paper, world, fillSince);
-    if (!outcome.ok) {
-      problems.push(...outcome.problems);
-      continue;
-    }
-    problems.push(...outcome.remarks);
+  for await (const [paper, outcome] of oneByOne(ready, papers, workshop, earlier)) {
+    problems.push(...(outcome.ok ? outcome.remarks : outcome.problems));
+    if (!outcome.ok) continue;
     made.push(paper.name);
     await each(outcome.value);
   }
   return hasErrors(problems) ? bad(problems) : good(made, problems);
+}
+
+/** Make papers one after the other, each when it is asked for, good or not. */
+export async function* oneByOne(
+  ready: ReadyCar,
+  papers: Iterable<Paper>,
+  workshop: Workshop,
+  earlier?: EarlierIssue,
+): AsyncGenerator<readonly [Paper, Outcome<MadePaper>]> {
+  const world = worldOf(ready, workshop, earlier);
+  for (const paper of papers) yield [paper, await makePaper(paper, world, fillSince)];
 }
 
 /** What the language of a car’s papers does not say of each of these papers: texts of the library, in English. */

@@ -1,6 +1,7 @@
 /** `kettlebook check`: everything that is wrong with a spec, and nothing made. */
 import { printAsJson } from '../diagnostic/print/json';
 import type { Asked } from './arguments';
+import { openCar } from './openCar';
 import { openIssue } from './openIssue';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
@@ -11,7 +12,7 @@ export async function check(
   root: string,
   terminal: Terminal,
 ): Promise<ExitCode> {
-  const opened = await openIssue(asked.spec, root);
+  const opened = await openIssue(asked, (spec) => openCar(spec, root));
   const problems = opened.ok ? opened.remarks : opened.problems;
   if (asked.json) terminal.say(printAsJson(problems));
   else tellProblems(problems, terminal);

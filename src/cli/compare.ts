@@ -7,7 +7,7 @@ import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
 import { asJson } from '../diagnostic/print/json';
 import { makePapers, worldOf } from '../kettlebook';
 import type { Asked } from './arguments';
-import type { OpenedCar } from './openCar';
+import { type OpenedCar, openCar } from './openCar';
 import { openIssue } from './openIssue';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
@@ -18,8 +18,9 @@ type CompareAsked = Extract<Asked, { kind: 'compare' }>;
 
 /** Compare two issues of a spec; print the slip if the letters tell them apart. */
 export async function compare(asked: CompareAsked, root: string, terminal: Terminal): Promise<ExitCode> {
-  const before = await openIssue(asked.before, root);
-  const after = await openIssue(asked.after, root);
+  const open = (spec: string) => openCar(spec, root);
+  const before = await openIssue({ spec: asked.before }, open);
+  const after = await openIssue({ spec: asked.after }, open);
   if (!before.ok || !after.ok) {
     const problems = [before, after].flatMap((each) => (each.ok ? [] : each.problems));
     return fail(problems, asked, terminal);
@@ -66,7 +67,7 @@ async function printSlip(
     const aside = await Aside.in(folder);
     let file: string | undefined;
     const made = await makePapers(ready, [slip], workshop, async (paper) => {
-      file = relative('.', await aside.write(paper.fileName, paper.bytes));
+      file = relative('.', aside.write(paper.fileName, paper.bytes));
     });
     if (!made.ok || file === undefined) {
       await aside.discard();

@@ -7,11 +7,15 @@ import { readArguments } from './arguments';
 import { helpText } from './help';
 import { endWhenNobodyReads } from './pipe';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
+import { mateFor } from './threads/mateFor';
 import { versionOf } from './version';
 import type { Work } from './work';
 
-/** Do what the arguments ask. `root` is the folder the program stands in. Gives the exit code; never throws for a keeper's mistake. */
-export async function main(args: readonly string[], root: string): Promise<ExitCode> {
+/**
+ * Do what the arguments ask. `root` is the folder the program stands in; `mateScript` the file that a second thread begins with,
+ * without which there is none. Gives the exit code; never throws for a keeper's mistake.
+ */
+export async function main(args: readonly string[], root: string, mateScript?: string): Promise<ExitCode> {
   const terminal: Terminal = {
     // where a language does not say a text, English is good enough for a terminal
     say: (text) => void process.stdout.write(`${withoutMarks(text)}\n`),
@@ -31,23 +35,20 @@ export async function main(args: readonly string[], root: string): Promise<ExitC
       terminal.say(await versionOf(root));
       return exitCodes.done;
     default:
-      return work(asked, root, terminal);
+      return work(asked, root, terminal, mateScript);
   }
 }
 
 /** Commands that need the whole program, which is loaded only now. */
-async function work(asked: Work, root: string, terminal: Terminal): Promise<ExitCode> {
+async function work(
+  asked: Work,
+  root: string,
+  terminal: Terminal,
+  mateScript: string | undefined,
+): Promise<ExitCode> {
+  // before anything else, so that it sets up while this thread does
+  const mate = asked.kind === 'make' ? mateFor(asked, mateScript) : undefined;
   const { commands, recallTexts } = await import('./work');
   recallTexts(join(root, 'dist', 'shared.json'));
-  return commands(asked, root, terminal);
-}
-
-/** For the build: do once what a run does, so that what the engine has compiled for it can be kept. */
-export async function rehearse(root: string): Promise<void> {
-  return (await import('./work')).rehearse(root);
-}
-
-/** For the build: load the whole program, and give what it has read of the shared texts, to be kept. */
-export async function textsToKeep(root: string): Promise<string> {
-  return (await import('./work')).textsToKeep(root);
+  return commands(asked, root, terminal, mate);
 }

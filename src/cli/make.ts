@@ -1,32 +1,52 @@
 /** `kettlebook make`: the papers of a car, into a folder. */
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
-import { makePapers, unsaidOf } from '../kettlebook';
-import type { MadePaper, PrintedSheets } from '../paper/paper';
+import { oneByOne, unsaidOf } from '../kettlebook';
+import type { Paper } from '../paper/paper';
 import { askedButNotWhole } from '../paper/whole';
 import type { Asked } from './arguments';
 import { choosePapers } from './choosePapers';
-import { openIssue } from './openIssue';
-import { sheetWords } from './sheetWords';
+import { openCar } from './openCar';
+import { type OpenedIssue, openIssue } from './openIssue';
+import { type Printed, printedOf, tableOf } from './printed';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
+import { handTo } from './threads/hand';
+import type { Mate } from './threads/mate';
+import { emptyTally, shareOf } from './threads/share';
 import { unwritable } from './unwritable';
 import { Aside } from './writeAside';
 
 type MakeAsked = Extract<Asked, { kind: 'make' }>;
 
-interface Row {
-  readonly paper: string;
-  readonly pages: string;
-  readonly size: string;
-  readonly file: string;
+/** Make the papers that are asked for, some of them by the mate if there is one. All of them or none are put in place. */
+export async function make(
+  asked: MakeAsked,
+  root: string,
+  terminal: Terminal,
+  mate?: Mate,
+): Promise<ExitCode> {
+  try {
+    return await makeAll(asked, root, terminal, mate);
+  } finally {
+    void mate?.dismiss();
+  }
 }
 
-/** Make the papers that are asked for. All of them or none are put in place. */
-export async function make(asked: MakeAsked, root: string, terminal: Terminal): Promise<ExitCode> {
-  const opened = await openIssue(asked.spec, root, asked);
+async function makeAll(
+  asked: MakeAsked,
+  root: string,
+  terminal: Terminal,
+  mate: Mate | undefined,
+): Promise<ExitCode> {
+  let cars = 0;
+  const opened = await openIssue(asked, (spec) => {
+    const hand = mate === undefined ? undefined : handTo(mate, cars);
+    cars += 1;
+    return openCar(spec, root, { sheet: asked.sheet, hand });
+  });
   if (!opened.ok) return fail(opened.problems, terminal);
-  const { workshop, ready, told, earlier } = opened.value;
+  const { workshop, ready, told } = opened.value;
   const silent = ready.leftOut.filter(({ name }) => asked.papers.includes(name));
   if (silent.length > 0) {
     const unsaid = unsaidOf(ready, silent, workshop);
@@ -48,23 +68,19 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
     return fail([unwritable(folder, error)], terminal);
   }
   try {
-    const rows: Row[] = [];
-    const keep = async (paper: MadePaper) => {
-      rows.push(rowOf(paper, await aside.write(paper.fileName, paper.bytes)));
-      await aside.write(paper.screen.fileName, paper.screen.bytes);
-      const { sheets } = paper;
-      if (sheets === undefined) return;
-      rows.push(rowOfSheets(sheets, await aside.write(sheets.fileName, sheets.bytes)));
-    };
-    const made = await makePapers(ready, papers.chosen, workshop, keep, earlier);
-    const problems = [...opened.remarks, ...told(made.ok ? made.remarks : made.problems)];
+    const results = await makeTogether(papers.chosen, opened.value, aside, mate);
+    const problems = [...opened.remarks, ...told(results.flatMap((each) => each.problems))];
     if (hasErrors(problems)) {
       await aside.discard();
       return fail(problems, terminal);
     }
     await aside.keep();
     tellProblems(problems, terminal);
-    terminal.say(`${tableOf(rows)}\n\nEach paper stands beside its PDF as a page for a screen too (.html).`);
+    const rows = results.flatMap((each) => each.rows);
+    const placed = rows.map((row) => ({ ...row, file: relative('.', join(folder, row.file)) }));
+    terminal.say(
+      `${tableOf(placed)}\n\nEach paper stands beside its PDF as a page for a screen too (.html).`,
+    );
     return exitCodes.done;
   } catch (error) {
     await aside.discard();
@@ -73,49 +89,38 @@ export async function make(asked: MakeAsked, root: string, terminal: Terminal): 
   }
 }
 
+/** What came of one paper. */
+interface Result {
+  readonly problems: readonly Diagnostic[];
+  readonly rows: Printed['rows'];
+}
+
+/** Make all papers and write them aside. Gives what came of each, in their order, whoever made it. */
+async function makeTogether(
+  papers: readonly Paper[],
+  { ready, workshop, earlier }: OpenedIssue,
+  aside: Aside,
+  mate: Mate | undefined,
+): Promise<readonly Result[]> {
+  const results: Result[] = [];
+  const put = (place: number, problems: readonly Diagnostic[], printed: Printed | undefined) => {
+    for (const { name, bytes } of printed?.files ?? []) aside.write(name, bytes);
+    results[place] = { problems, rows: printed?.rows ?? [] };
+  };
+  const others = mate?.papers(({ place, problems, printed }) => put(place, problems, printed));
+  const own = shareOf(papers, 'front', mate?.tally ?? emptyTally());
+  for await (const [paper, made] of oneByOne(ready, own, workshop, earlier)) {
+    const place = papers.indexOf(paper);
+    put(place, made.ok ? made.remarks : made.problems, made.ok ? printedOf(made.value) : undefined);
+  }
+  await others;
+  const absent = papers.find((_, place) => results[place] === undefined);
+  if (absent !== undefined) throw new Error(`nothing came of the paper \`${absent.name}\``);
+  return results;
+}
+
 function fail(problems: readonly Diagnostic[], terminal: Terminal): ExitCode {
   tellProblems(problems, terminal);
   terminal.complain('Nothing was made; papers made earlier are as they were.');
   return exitCodes.atFault;
-}
-
-function rowOf(paper: MadePaper, place: string): Row {
-  const pages = paper.laidOut.pages.length;
-  return {
-    paper: paper.title,
-    pages: String(pages),
-    size: `${sheetWords(paper.laidOut)}${turnedOn(paper.turning)}${paper.lightOnDark ? ', light on dark: takes much ink' : ''}`,
-    file: relative('.', place),
-  };
-}
-
-/** Cards together on sheets: below the card itself, with how they are to be printed. */
-function rowOfSheets({ laidOut, turning }: PrintedSheets, place: string): Row {
-  return {
-    paper: '  the same on sheets, to print on both sides and cut',
-    pages: String(laidOut.pages.length),
-    size: `${sheetWords(laidOut)}${turnedOn(turning)}`,
-    file: relative('.', place),
-  };
-}
-
-function turnedOn(turning: MadePaper['turning']): string {
-  if (turning === undefined) return '';
-  return turning === 'none' ? ', on one side' : `, turned on the ${turning.replace('-', ' ')}`;
-}
-
-function tableOf(rows: readonly Row[]): string {
-  const head: Row = { paper: 'Paper', pages: 'Pages', size: 'Size on paper', file: 'File' };
-  const width = (pick: (row: Row) => string) => Math.max(...[head, ...rows].map((row) => pick(row).length));
-  const [paper, pages, size] = [
-    width((row) => row.paper),
-    width((row) => row.pages),
-    width((row) => row.size),
-  ];
-  return [head, ...rows]
-    .map(
-      (row) =>
-        `${row.paper.padEnd(paper)}  ${row.pages.padStart(pages)}  ${row.size.padEnd(size)}  ${row.file}`,
-    )
-    .join('\n');
 }

@@ -1,8 +1,16 @@
 /** From the name of a spec to a car that can be worked with: what every command begins with. */
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
-import { type ReadyCar, readCar, type Workshop } from '../kettlebook';
+import {
+  type CarFiles,
+  openWorkshop,
+  type Prover,
+  type ReadyCar,
+  readCar,
+  type SharedFiles,
+  type Workshop,
+} from '../kettlebook';
 import { readCarFiles } from './carFiles';
-import { openShared } from './openShared';
+import { openShared, withFoundGood } from './openShared';
 import { toldFrom, withOwnFolder } from './ownFolder';
 import { readSharedFiles } from './sharedFiles';
 import { tellProblems } from './tell';
@@ -16,24 +24,47 @@ export interface OpenedCar {
   readonly told: (problems: readonly Diagnostic[]) => readonly Diagnostic[];
 }
 
+/** How to open it. */
+export interface OpenOptions {
+  /** Paper to print on instead of the spec's. */
+  readonly sheet?: 'letter' | 'a4' | undefined;
+  /** Whom to hand what is read and proven, as soon as it is. */
+  readonly hand?: CarHand | undefined;
+}
+
+/** Hands one car over while it is opened. */
+export interface CarHand {
+  /** The files, before it is known whether the spec has a folder of its own. */
+  files(files: CarFiles, shared: SharedFiles): void;
+  /** What all cars share with files of that folder in their places; nothing if there is none. */
+  ownFiles(shared: SharedFiles | undefined): void;
+  /** Proves the car, and hands over what comes of it. */
+  readonly prover: Prover;
+}
+
 /** Read the program's own files, the spec and what stands beside it. All problems are told at once. */
 export async function openCar(
   spec: string,
   root: string,
-  paper?: 'letter' | 'a4',
+  { sheet, hand }: OpenOptions = {},
 ): Promise<Outcome<OpenedCar>> {
   const shared = readSharedFiles(root);
-  const files = await readCarFiles(spec);
-  if (!files.ok) {
+  const read = await readCarFiles(spec);
+  if (!read.ok) {
     const workshop = openShared(shared);
-    return bad([...(workshop.ok ? [] : workshop.problems), ...files.problems]);
+    return bad([...(workshop.ok ? [] : workshop.problems), ...read.problems]);
   }
-  const own = await withOwnFolder(shared, files.value);
+  const files = { ...read.value, ...(sheet === undefined ? {} : { paper: sheet }) };
+  const plain = withFoundGood(shared);
+  hand?.files(files, plain);
+  const own = await withOwnFolder(plain, files);
   if (!own.ok) return own;
   const told = (problems: readonly Diagnostic[]) => toldFrom(problems, own.value.from);
-  const workshop = openShared(own.value.shared);
+  const changed = own.value.shared === plain ? undefined : withFoundGood(own.value.shared);
+  hand?.ownFiles(changed);
+  const workshop = openWorkshop(changed ?? plain);
   if (!workshop.ok) return bad(told(workshop.problems));
-  const ready = readCar({ ...files.value, ...(paper === undefined ? {} : { paper }) }, workshop.value);
+  const ready = readCar(files, workshop.value, hand?.prover);
   if (!ready.ok) return bad(told(ready.problems));
   return good(
     { workshop: workshop.value, ready: ready.value, told },

@@ -1,32 +1,30 @@
 /** A car together with the issue before it, where its record of issues names that one's spec or one was asked for. */
 import { dirname, join } from 'node:path';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
-import { type OpenedCar, openCar } from './openCar';
+import type { OpenedCar } from './openCar';
 
 /** A car, and the issue before it. */
 export interface OpenedIssue extends OpenedCar {
   readonly earlier?: OpenedCar;
 }
 
-/** What else was asked for on the command line. */
+/** What was asked for on the command line. */
 export interface IssueAsked {
-  /** Paper to print on instead of the spec's. */
-  readonly sheet?: 'letter' | 'a4' | undefined;
+  readonly spec: string;
   /** The spec of the issue to mark changes against, instead of the one that the record of issues names. */
   readonly since?: string | undefined;
 }
 
-/** Open both. The issue before that one is not looked for: it changes nothing in these papers. */
+/** Open both with `open`. The issue before that one is not looked for: it changes nothing in these papers. */
 export async function openIssue(
-  spec: string,
-  root: string,
-  { sheet, since }: IssueAsked = {},
+  { spec, since }: IssueAsked,
+  open: (spec: string) => Promise<Outcome<OpenedCar>>,
 ): Promise<Outcome<OpenedIssue>> {
-  const opened = await openCar(spec, root, sheet);
+  const opened = await open(spec);
   if (!opened.ok) return opened;
   const named = since === undefined ? namedBefore(opened.value, spec) : { file: since };
   if (named === undefined) return opened;
-  const earlier = await openCar(named.file, root, sheet);
+  const earlier = await open(named.file);
   if (!earlier.ok) return bad(earlier.problems.map((problem) => ofOlderSpec(problem, named)));
   return good({ ...opened.value, earlier: earlier.value }, opened.remarks);
 }

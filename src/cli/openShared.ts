@@ -5,5 +5,10 @@ import { foundGood } from './keptTexts';
 
 /** Open these files, which may be the program's own or have a keeper's in their places. */
 export function openShared(shared: SharedFiles): Outcome<Workshop> {
-  return openWorkshop({ ...shared, foundGood: foundGood(shared) });
+  return openWorkshop(withFoundGood(shared));
+}
+
+/** The same files, with what the build knows of them. */
+export function withFoundGood(shared: SharedFiles): SharedFiles {
+  return { ...shared, foundGood: foundGood(shared) };
 }

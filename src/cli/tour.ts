@@ -76,7 +76,7 @@ async function writeCard(
       [tourCard(ready.plans.papers['tour-card'], card.name, card.plan)],
       workshop,
       async (paper) => {
-        place = await aside.write(paper.fileName, paper.bytes);
+        place = aside.write(paper.fileName, paper.bytes);
       },
     );
     if (!made.ok || hasErrors(made.remarks)) {

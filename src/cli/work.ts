@@ -7,18 +7,25 @@ import { make } from './make';
 import { newCar } from './new';
 import { listPapers } from './papers';
 import type { ExitCode, Terminal } from './terminal';
+import type { Mate } from './threads/mate';
 import { tour } from './tour';
 import { typedLines } from './typedLines';
 import { unsaid } from './unsaid';
 
 export { recallTexts, textsToKeep } from './keptTexts';
 export { rehearse } from './rehearse';
+export { workAsMate } from './threads/mateWork';
 
 /** What such a command was asked. */
 export type Work = Exclude<Asked, { readonly kind: 'help' | 'version' | 'wrong-use' }>;
 
-/** Do it. */
-export async function commands(asked: Work, root: string, terminal: Terminal): Promise<ExitCode> {
+/** Do it, with the mate if one was started for it. */
+export async function commands(
+  asked: Work,
+  root: string,
+  terminal: Terminal,
+  mate?: Mate,
+): Promise<ExitCode> {
   switch (asked.kind) {
     case 'papers':
       return listPapers(root, terminal);
@@ -31,7 +38,7 @@ export async function commands(asked: Work, root: string, terminal: Terminal): P
     case 'compare':
       return compare(asked, root, terminal);
     case 'make':
-      return make(asked, root, terminal);
+      return make(asked, root, terminal, mate);
     case 'tour':
       return tour(asked, root, terminal);
     case 'unsaid':

@@ -2,9 +2,17 @@
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 
+/** A file written aside. */
+interface Waiting {
+  readonly aside: string;
+  readonly place: string;
+  /** Fulfilled once it is whole and on the disk. */
+  readonly written: Promise<void>;
+}
+
 /** Files written aside, waiting to take their places. */
 export class Aside {
-  private readonly waiting: { readonly aside: string; readonly place: string }[] = [];
+  private readonly waiting: Waiting[] = [];
 
   private constructor(private readonly folder: string) {}
 
@@ -14,28 +22,40 @@ export class Aside {
     return new Aside(folder);
   }
 
-  /** Write a file aside, whole and on the disk. Gives the place it will take. */
-  async write(name: string, bytes: Uint8Array): Promise<string> {
+  /**
+   * Begin to write a file aside, and give the place it will take. The disk is not waited for here, so that the next paper is
+   * made while this one is written; what goes wrong is told by `keep`.
+   */
+  write(name: string, bytes: Uint8Array): string {
     const place = join(this.folder, name);
     const aside = join(this.folder, `.${name}.${process.pid}.new`);
-    this.waiting.push({ aside, place });
-    const file = await open(aside, 'w');
-    try {
-      await file.writeFile(bytes);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
+    const written = writeToDisk(aside, bytes);
+    written.catch(() => undefined);
+    this.waiting.push({ aside, place, written });
     return place;
   }
 
-  /** Put every file in its place. */
+  /** Once every file is whole and on the disk, put each in its place. Throws what the file system says. */
   async keep(): Promise<void> {
-    for (const { aside, place } of this.waiting.splice(0)) await rename(aside, place);
+    await Promise.all(this.waiting.map(({ written }) => written));
+    for (const { aside, place } of this.waiting) await rename(aside, place);
+    this.waiting.length = 0;
   }
 
   /** Take away what was written aside; what stood there before is untouched. */
   async discard(): Promise<void> {
-    await Promise.all(this.waiting.splice(0).map(({ aside }) => rm(aside, { force: true })));
+    const gone = this.waiting.splice(0);
+    await Promise.allSettled(gone.map(({ written }) => written));
+    await Promise.all(gone.map(({ aside }) => rm(aside, { force: true })));
+  }
+}
+
+async function writeToDisk(path: string, bytes: Uint8Array): Promise<void> {
+  const file = await open(path, 'w');
+  try {
+    await file.writeFile(bytes);
+    await file.sync();
+  } finally {
+    await file.close();
   }
 }

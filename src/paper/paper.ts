@@ -22,7 +22,7 @@ import type { FrontMatter } from '../procedure/frontMatter';
 import type { Library } from '../procedure/library';
 import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
-import type { Proof } from '../proof/prove';
+import type { ShownProof } from '../proof/shown';
 import { fillTemplate, unsaidIn } from './fill';
 import type { Guide } from './guide/guide';
 import { leftOut } from './kept';
@@ -37,7 +37,7 @@ import { lackingTexts } from './whole';
 export interface World {
   readonly car: Car;
   readonly procedures: Procedures;
-  readonly proof: Proof;
+  readonly proof: ShownProof;
   readonly front: FrontMatter;
   readonly guide: Guide;
   readonly language: Language;

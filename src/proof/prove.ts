@@ -65,14 +65,43 @@ export interface Proof {
   readonly statistics: Statistics;
 }
 
+/** Procedures in the order in which they will be printed, and what was learnt in finding it. */
+export interface Ordered {
+  readonly car: Car;
+  readonly day: Day;
+  readonly procedures: Procedures;
+  readonly savings: readonly Saving[];
+  readonly experience: Experience;
+  readonly overruled: readonly Overruled[];
+  readonly problems: readonly Diagnostic[];
+}
+
 /** Prove the procedures of a car. Pure: the same car, procedures and day give the same proof. */
-export function prove(car: Car, given: Procedures, { day, walkingOrder = true }: ProveOptions): Proof {
+export function prove(car: Car, given: Procedures, options: ProveOptions): Proof {
+  return proveInOrder(inOrder(car, given, options));
+}
+
+/** The first half of a proof: the order of the steps. */
+export function inOrder(car: Car, given: Procedures, { day, walkingOrder = true }: ProveOptions): Ordered {
   const { overruled, problems } = overrulesOf(car);
   const model = modelOf(car);
   const book = ruleBook(model, new Set(overruled.map(({ rule }) => rule.id)));
   const experience = new Experience(model, book);
   const walked = walkingOrder ? walk(experience, given, day) : { procedures: given, savings: [] };
-  const { procedures, savings } = walked;
+  return { car, day, ...walked, experience, overruled, problems };
+}
+
+/** The second half: everything held against the model, in that order. */
+export function proveInOrder({
+  car,
+  day,
+  procedures,
+  savings,
+  experience,
+  overruled,
+  problems,
+}: Ordered): Proof {
+  const { model, book } = experience;
   const chain = chainOf(experience, procedures, day);
   const slips = trySlips(experience, procedures, day, chain);
   const wayOut = procedures.find((procedure) => procedure.id === day.wayOut);

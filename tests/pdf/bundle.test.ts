@@ -14,11 +14,11 @@ let program: typeof bundled;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'bundle-'));
-  const { build } = (await import(new URL('../../bin/build.mjs', import.meta.url).href)) as {
-    build: (options: { entry: string; folder: string }) => Promise<string>;
+  const { buildProgram } = (await import(new URL('../../bin/build.mjs', import.meta.url).href)) as {
+    buildProgram: (options: { entry: string; folder: string }) => Promise<string>;
   };
   const entry = fileURLToPath(new URL('fixtures/bundled.ts', import.meta.url));
-  program = createRequire(import.meta.url)(await build({ entry, folder }));
+  program = createRequire(import.meta.url)(await buildProgram({ entry, folder }));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -41,8 +41,8 @@ it('the bundle draws and reads markup', () => {
 
 it('nothing has to stand beside the bundle', () => {
   expect(readdirSync(folder).sort()).toEqual([
-    'kettlebook.cjs',
     'program.cache',
+    'program.cjs',
     'program.js',
     'program.js.LEGAL.txt',
   ]);

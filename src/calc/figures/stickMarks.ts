@@ -34,16 +34,25 @@ const leastFineM = 0.0015;
 
 /**
  * The marks in the units of one system, from the lowest up to where the tank is full. Nought has none, nor has what lies
- * below the foot of the stick.
+ * below the foot of the stick. Worked out once for a tank: its paper asks for them whenever it speaks of its strip.
  */
 export function stickMarks(model: TankModel, system: UnitSystem): readonly StickMark[] {
+  const bySystem = known.get(model) ?? new Map<UnitSystem, readonly StickMark[]>();
+  known.set(model, bySystem);
+  const marks = bySystem.get(system) ?? marksOf(model, system);
+  bySystem.set(system, marks);
+  return marks;
+}
+
+const known = new WeakMap<TankModel, Map<UnitSystem, readonly StickMark[]>>();
+
+function marksOf(model: TankModel, system: UnitSystem): readonly StickMark[] {
   const full = Math.min(model.fillToM3, model.tank.capacityM3);
   const inM3 = steps[system].map((step) => ({ step, m3: toSi(step, unitOf(system)) }));
-  const named = inM3.find(({ m3 }) => leastGapM(model, m3, full) >= leastNamedM) ?? inM3.at(-1);
+  const named = inM3.find(({ m3 }) => areApart(model, m3, full, leastNamedM)) ?? inM3.at(-1);
   if (named === undefined) return [];
   const fine =
-    inM3.find(({ step, m3 }) => isWhole(named.step / step) && leastGapM(model, m3, full) >= leastFineM) ??
-    named;
+    inM3.find(({ step, m3 }) => isWhole(named.step / step) && areApart(model, m3, full, leastFineM)) ?? named;
   return volumesTo(fine.m3, full)
     .map((volumeM3, index) => ({
       volumeM3,
@@ -73,12 +82,16 @@ function unitOf(system: UnitSystem) {
   return unit;
 }
 
-/** The least distance between marks at every `stepM3`. */
-function leastGapM({ tank }: TankModel, stepM3: number, full: number): number {
-  const depths = volumesTo(stepM3, full)
-    .map((volume) => tank.depthAtVolumeM(volume))
-    .filter((depth) => depth > 0);
-  return Math.min(...depths.map((depth, index) => depth - (depths[index - 1] ?? 0)));
+/** Whether marks at every `stepM3` stand as far apart as `leastM`. The first pair that does not is enough to say no. */
+function areApart({ tank }: TankModel, stepM3: number, full: number, leastM: number): boolean {
+  let below = 0;
+  for (const volume of volumesTo(stepM3, full)) {
+    const depth = tank.depthAtVolumeM(volume);
+    if (!(depth > 0)) continue;
+    if (!(depth - below >= leastM)) return false;
+    below = depth;
+  }
+  return true;
 }
 
 function volumesTo(stepM3: number, full: number): readonly number[] {

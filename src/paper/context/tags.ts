@@ -54,12 +54,26 @@ function sizeOf(input: ValveTagInput, type: TagType, { fonts }: World): TagSize 
   return tagSizes[input.form].find((size) => drawValveTag(input, size, type, fonts) !== undefined);
 }
 
+/**
+ * The smallest size for each valve’s tag, whatever fingerprint it will carry: the one it will is taken over how tags stand on
+ * their sheets. Tried once for a world: the paper asks for it whenever it speaks of its tags.
+ */
+function neededSizes(world: World, form: TagForm): readonly (TagSize | undefined)[] {
+  const byForm = tried.get(world) ?? new Map<TagForm, readonly (TagSize | undefined)[]>();
+  tried.set(world, byForm);
+  const type = tagType(world);
+  const sizes =
+    byForm.get(form) ?? tagInputs(world, form, anyMark).map((input) => sizeOf(input, type, world));
+  byForm.set(form, sizes);
+  return sizes;
+}
+
+const tried = new WeakMap<World, Map<TagForm, readonly (TagSize | undefined)[]>>();
+
 /** Valves whose words do not go on any tag of a form. */
 export function untaggable(world: World, form: TagForm): readonly string[] {
-  const type = tagType(world);
-  return tagInputs(world, form, anyMark)
-    .filter((input) => sizeOf(input, type, world) === undefined)
-    .map(({ id }) => id);
+  const sizes = neededSizes(world, form);
+  return Object.keys(world.car.spec.valves).filter((_, index) => sizes[index] === undefined);
 }
 
 /** So many of the tags of a form are of one size; only the rest, with very long names, are larger. */
@@ -69,8 +83,7 @@ const ofOneSize = 0.75;
 export function tagSheets(world: World, form: TagForm, mark: string): readonly TagSheetInput[] {
   const type = tagType(world);
   const sizes = tagSizes[form];
-  // sized for any fingerprint, since the one they will carry is taken over how they stand on their sheets
-  const widest = tagInputs(world, form, anyMark).map((input) => sizeOf(input, type, world));
+  const widest = neededSizes(world, form);
   const needed = tagInputs(world, form, mark).map((input, index) => {
     const size = widest[index];
     return { input, at: size === undefined ? sizes.length : sizes.indexOf(size) };

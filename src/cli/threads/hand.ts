@@ -1,0 +1,20 @@
+/** Handing a car to the mate while it is opened. */
+import { inOrder, proveInOrder } from '../../proof/prove';
+import { findingsOf, orderOf } from '../../proof/shown';
+import type { CarHand } from '../openCar';
+import type { Mate } from './mate';
+
+/** Hands one car to the mate, as the one of this number. */
+export function handTo(mate: Mate, car: number): CarHand {
+  return {
+    files: (files, shared) => mate.hand({ what: 'files', car, files, shared }),
+    ownFiles: (shared) => mate.hand({ what: 'own files', car, shared }),
+    prover: (it, given, options) => {
+      const ordered = inOrder(it, given, options);
+      mate.hand({ what: 'order', car, order: orderOf(given, ordered.procedures) });
+      const proof = proveInOrder(ordered);
+      mate.hand({ what: 'findings', car, findings: findingsOf(proof) });
+      return proof;
+    },
+  };
+}
