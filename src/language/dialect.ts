@@ -141,7 +141,19 @@ export function asPattern(text: string): string {
 /** Keys whose texts are printed, in the forms of library, glossary, faults and prose. */
 const printed: ReadonlySet<string> = new Set([
   ...['say', 'result', 'remark', 'title', 'purpose', 'good', 'wrong', 'seen', 'never'],
-  ...['hazard', 'consequence', 'avoidance', 'short', 'says', 'term', 'meaning', 'where', 'causes', 'do'],
+  ...[
+    'hazard',
+    'consequence',
+    'avoidance',
+    'short',
+    'again',
+    'says',
+    'term',
+    'meaning',
+    'where',
+    'causes',
+    'do',
+  ],
 ]);
 
 /** Keys under which duties, traits, needs and dimensions stand, never printed. */

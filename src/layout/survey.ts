@@ -84,7 +84,7 @@ const spaced = /^ | $| {2}|[^\S ]/;
 export function saidKey(block: CautionBlock): string | undefined {
   // a mark of change is read beside the words it belongs to
   if (block.brief !== true || block.change !== undefined) return undefined;
-  return `${block.signal} ${plainText(block.hazard)}`;
+  return `${block.signal} ${block.says ?? plainText(block.hazard)}`;
 }
 
 /** Whether a caution that is said once stands before several steps. */

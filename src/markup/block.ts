@@ -176,6 +176,8 @@ export interface CautionBlock extends BlockBase {
   readonly signs?: readonly Drawing[];
   /** Said in one line beside its signal word, because the whole stands elsewhere; then only `hazard` has words. */
   readonly brief?: boolean;
+  /** What it says, by a name: cautions with the same one say the same in other words. */
+  readonly says?: string;
   readonly hazard: readonly Inline[];
   readonly consequence: readonly Inline[];
   readonly avoidance: readonly Inline[];

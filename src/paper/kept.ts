@@ -20,7 +20,10 @@ interface KnownCaution {
   readonly consequence: string;
   readonly avoidance: string;
   readonly short: string;
+  readonly again: string;
   readonly brief: boolean;
+  /** Whether what to do alone is enough, because the rest was said before. */
+  readonly repeated?: boolean;
 }
 
 /** Every step and caution that `blocks` lacks of the procedures they print. `context` is what the template was given. */
@@ -77,11 +80,11 @@ function actionsOf({ action }: StepItem): readonly string[] {
 
 /** In one line, whether in brief or whole; where it is to be said whole, all three parts. */
 function isSaid(
-  { hazard, consequence, avoidance, short, brief }: KnownCaution,
+  { hazard, consequence, avoidance, short, again, brief, repeated }: KnownCaution,
   said: readonly string[],
 ): boolean {
   const whole = [hazard, consequence, avoidance].map(pressed);
-  const inBrief = brief ? [short, hazard].map(pressed) : [];
+  const inBrief = brief ? [short, hazard, ...(repeated === true ? [again] : [])].map(pressed) : [];
   return said.some(
     (text) => whole.every((part) => text.includes(part)) || inBrief.some((part) => text.includes(part)),
   );

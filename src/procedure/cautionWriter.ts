@@ -27,7 +27,7 @@ export class CautionWriter {
     return keys.flatMap((id) => {
       const caution = this.library.cautions.get(id);
       if (caution === undefined || !holds(this.car, caution.form['applies-when'])) return [];
-      const field = (name: 'hazard' | 'consequence' | 'avoidance' | 'short') => {
+      const field = (name: 'hazard' | 'consequence' | 'avoidance' | 'short' | 'again') => {
         const worded = this.writer.write(caution.form[name], this.values);
         if (worded.ok) return worded.text;
         this.problems.push({
@@ -47,6 +47,7 @@ export class CautionWriter {
           consequence: field('consequence'),
           avoidance: field('avoidance'),
           short: field('short'),
+          again: field('again'),
           signs: caution.form.signs ?? [],
         },
       ];

@@ -160,6 +160,10 @@ export const cautionFileForm = z.strictObject({
           'All three in a dozen words, for cards and where the whole has been said just before.',
           'Steam scalds: gloves, and stand aside.',
         ),
+        again: words(
+          'What to do, in half a dozen words, where the same card has said it before.',
+          'Gloves on, stand aside.',
+        ),
         'applies-when': conditionForm
           .meta({ description: 'Cars it applies to; left out, every car.' })
           .optional(),

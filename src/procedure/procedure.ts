@@ -45,6 +45,8 @@ export interface Caution {
   readonly avoidance: string;
   /** All three in a dozen words, for cards and for saying it again. */
   readonly short: string;
+  /** What to do alone, in half a dozen words, where a card has said `short` before. */
+  readonly again: string;
   /** Numbers of the safety signs of ISO 7010 that go with it. */
   readonly signs: readonly string[];
 }

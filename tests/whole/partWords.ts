@@ -1,5 +1,5 @@
 /** What a paper says of parts: its words, and those for parts that its car has not got. */
-import type { Part } from '../../src/car/car';
+import type { Car, Part } from '../../src/car/car';
 import type { ReadyCar } from '../../src/kettlebook';
 import type { SetPaper } from '../../src/paper/paper';
 import { duties } from '../../src/procedure/duties';
@@ -10,6 +10,18 @@ export function wordsOfPaper({ laidOut }: Pick<SetPaper, 'laidOut'>): string {
     .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])))
     .join(' ')
     .replace(/[\s\u00a0]+/g, ' ');
+}
+
+/** A text without the places that stand in brackets beside names: `the pilot valve (P1, left step)`, `the torch (tool box)`. */
+export function withoutPlaces(text: string, { places }: Car): string {
+  return [...places.values()].reduce((left, { name }) => {
+    const place = [...name.replace(/\s/g, '')]
+      .map((letter) => letter.replace(/[^\p{L}\p{N}]/u, '\\$&'))
+      .join('\\s*');
+    return left
+      .replace(new RegExp(`,\\s*${place}\\s*\\)`, 'g'), ')')
+      .replace(new RegExp(`\\s*\\(\\s*${place}\\s*\\)`, 'g'), '');
+  }, text);
 }
 
 /** Words for kinds of part that not every car has, with the duty of such a part. */

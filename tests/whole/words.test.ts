@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type ReadyCar, setOnePaper } from '../../src/kettlebook';
 import type { Block, Inline } from '../../src/markup/block';
 import { demo, demoNames, goodOf, workshop } from './made';
+import { withoutPlaces } from './partWords';
 
 const shop = await workshop();
 const papers = shop.papers.map((paper) => paper.name);
@@ -24,8 +25,9 @@ function actionsIn(blocks: readonly Block[]): readonly string[] {
   });
 }
 
-/** Words of the library in a step: the car’s own names and tags count as one word each. */
-function wordsIn(text: string, ready: ReadyCar): number {
+/** Words of the library in a step: the car’s own names count as one word each, tags and places in brackets as none. */
+function wordsIn(whole: string, ready: ReadyCar): number {
+  const text = withoutPlaces(whole, ready.car);
   const names = [...ready.car.parts.values()].map(({ name }) => name).sort((a, b) => b.length - a.length);
   const short = names.reduce((left, name) => left.replaceAll(name, 'N'), text).replace(/ \([A-Z]\d+\)/g, '');
   return short.split(/\s+/).length;
@@ -66,7 +68,7 @@ function libraryWords(ready: ReadyCar, paper: string): string {
   gather(ready.car.spec);
   for (const liquid of shop.liquids.values()) texts.push(liquid.name);
   const printed = JSON.stringify(blocksOf(ready, paper), (key, value: unknown) =>
-    ['origin', 'drawing', 'sign', 'signs'].includes(key) ? null : value,
+    ['origin', 'drawing', 'sign', 'signs', 'says'].includes(key) ? null : value,
   );
   const own = [...new Set(texts)].filter((text) => text.length > 3).sort((a, b) => b.length - a.length);
   return own.reduce((left, text) => left.replaceAll(text, '·'), printed);

@@ -29,7 +29,7 @@ export function withoutSaidAbove(
     const role = words[0]?.role;
     const shown = words.every(({ word }, offset) => found[kept.length + offset]?.word === word);
     if (role?.kind === 'caution') {
-      const key = words.map(({ word }) => word).join(' ');
+      const key = role.caution.says ?? words.map(({ word }) => word).join(' ');
       const pageOf = said.get(role.steps) ?? new Map<string, number | undefined>();
       said.set(role.steps, pageOf);
       if (!shown && role.caution.brief === true && pageOf.has(key)) {

@@ -20,6 +20,7 @@ export function readCaution(node: Checked, reader: Reader): CautionBlock | undef
     { form: 'p.avoidance', least, most: 1 },
   ]);
   const signs = reader.signs(node.attributes.get('data-signs'));
+  const says = node.attributes.get('data-says');
   const [left] = brief ? [...parts['p.consequence'], ...parts['p.avoidance']] : [];
   if (left) {
     reader.report('markup-part', left, {
@@ -32,6 +33,7 @@ export function readCaution(node: Checked, reader: Reader): CautionBlock | undef
     ...baseOf(node),
     signal,
     ...(brief ? { brief } : {}),
+    ...(says === undefined ? {} : { says }),
     ...(signs.length > 0 ? { signs } : {}),
     hazard: reader.words(parts['p.hazard'][0]),
     consequence: reader.words(parts['p.consequence'][0]),

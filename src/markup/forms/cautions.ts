@@ -13,11 +13,12 @@ export const cautionForms = {
       ...id,
       'data-signal': { kind: 'one-of', values: ['danger', 'warning', 'caution', 'notice'] },
       'data-brief': { kind: 'flag' },
+      'data-says': { kind: 'text' },
       'data-signs': { kind: 'signs', most: 3 },
     },
     required: ['data-signal'],
     meaning:
-      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said; `data-signs` puts safety signs beside the words',
+      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said; `data-says` names what it says, so that a brief one below another of that name on one page is not said again but marked at its step; `data-signs` puts safety signs beside the words',
   },
   'p.hazard': {
     element: 'p',

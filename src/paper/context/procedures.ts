@@ -1,7 +1,8 @@
 /** Procedures as the templates see them: text in pieces, with the names of parts in bold. */
-import type { Car } from '../../car/car';
+import type { Car, PartId } from '../../car/car';
 import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
+import { type SaidOnCard, withPlaces } from './placesSaid';
 
 /** One step. */
 export interface StepContext {
@@ -11,8 +12,6 @@ export interface StepContext {
   readonly remark: readonly Piece[];
   /** The place where it is done, by name; empty if it is done nowhere in particular. */
   readonly place: string;
-  /** The same if a valve, pump or other part is worked there that a driver does not reach from the seat. */
-  readonly away: string;
   readonly helper: boolean;
   readonly cautions: readonly CautionContext[];
   readonly critical: boolean;
@@ -23,6 +22,8 @@ export interface StepContext {
 /** A caution, said whole or, on cards and where it has been said before in the procedure, in one line. */
 export interface CautionContext extends Caution {
   readonly brief: boolean;
+  /** Said in brief once already on the same card, so that what to do is enough. */
+  readonly repeated: boolean;
 }
 
 /** One procedure. */
@@ -64,13 +65,22 @@ export function proceduresContext(
   });
 }
 
-/** The steps that belong on a card: those the library puts there, and every critical one. */
+/**
+ * The steps that belong on a card: those the library puts there, and every critical one. The first of them to name a part
+ * says where it is. What the card says is noted in `said`.
+ */
 export function cardProcedure(
   procedure: Procedure,
   car: Car,
   critical: ReadonlySet<string>,
+  said: SaidOnCard,
 ): ProcedureContext {
-  return procedureContext(procedure, { car, critical }, { kind: 'brief' }, cardSteps(procedure, critical));
+  return procedureContext(
+    procedure,
+    { car, critical },
+    { kind: 'brief', said },
+    cardSteps(procedure, critical),
+  );
 }
 
 /** The steps of a procedure that stand on its card, in their order. */
@@ -78,8 +88,10 @@ export function cardSteps({ id, steps }: Procedure, critical: ReadonlySet<string
   return steps.filter((step) => step.onCard || critical.has(`${id} ${step.id}`));
 }
 
-/** How cautions are said: in one line each, or whole unless they have been said already. */
-type Saying = { readonly kind: 'brief' } | { readonly kind: 'whole-once'; readonly said: Set<string> };
+/** How cautions are said: in brief and then briefer, or whole unless they have been said already. */
+type Saying =
+  | { readonly kind: 'brief'; readonly said: SaidOnCard }
+  | { readonly kind: 'whole-once'; readonly said: Set<string> };
 
 /** The car, and the keys of its critical steps: `procedure step`. */
 interface Known {
@@ -103,7 +115,7 @@ function procedureContext(
     wrong,
     seen,
     never,
-    cautions: cautions.map((caution) => ({ ...caution, brief: saying.kind === 'brief' })),
+    cautions: cautions.map((caution) => ({ ...caution, brief: saying.kind === 'brief', repeated: false })),
     changes,
     steps: stepContexts(wanted, id, known, cautions, saying),
   };
@@ -117,18 +129,22 @@ function stepContexts(
   atHead: readonly Caution[],
   saying: Saying,
 ): readonly StepContext[] {
-  const isBrief = (id: string): boolean => {
-    if (saying.kind === 'brief' || saying.said.has(id)) return true;
-    saying.said.add(id);
-    return false;
+  const form = (id: string): Pick<CautionContext, 'brief' | 'repeated'> => {
+    const said = saying.kind === 'brief' ? saying.said.cautions : saying.said;
+    const before = said.has(id);
+    said.add(id);
+    return saying.kind === 'brief' ? { brief: true, repeated: before } : { brief: before, repeated: false };
   };
+  const told = saying.kind === 'brief' ? saying.said.places : undefined;
   if (saying.kind === 'whole-once') for (const { id } of atHead) saying.said.add(id);
   return steps.map((step, index) => {
-    const before = index === 0 ? atHead : (steps[index - 1]?.cautions ?? []);
+    // a card has no cautions over a whole procedure
+    const head = saying.kind === 'brief' ? [] : atHead;
+    const before = index === 0 ? head : (steps[index - 1]?.cautions ?? []);
     const cautions = step.cautions
       .filter(({ id }) => !before.some((caution) => caution.id === id))
-      .map((caution) => ({ ...caution, brief: isBrief(caution.id) }));
-    return stepContext(step, procedure, known, cautions);
+      .map((caution) => ({ ...caution, ...form(caution.id) }));
+    return stepContext(step, procedure, known, cautions, told);
   });
 }
 
@@ -137,17 +153,18 @@ function stepContext(
   procedure: string,
   { car, critical }: Known,
   cautions: readonly CautionContext[],
+  told: Set<PartId> | undefined,
 ): StepContext {
   const part = step.part === undefined ? undefined : car.parts.get(step.part);
   const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   const place = car.places.get(step.place ?? '');
+  const placed = (text: string) => (told === undefined ? text : withPlaces(text, step, car, told));
   return {
     id: step.id,
-    say: withNamesStrong(step.say, names),
-    result: withNamesStrong(step.result, []),
+    say: withNamesStrong(placed(step.say), names),
+    result: withNamesStrong(placed(step.result), []),
     remark: withNamesStrong(step.remark, []),
     place: place?.name ?? '',
-    away: part?.place === undefined || place === undefined || place.reach === 'seated' ? '' : place.name,
     helper: step.who === 'helper',
     cautions,
     critical: critical.has(`${procedure} ${step.id}`),

@@ -3,7 +3,8 @@ import type { Caution, Procedure } from '../../procedure/procedure';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 import { type PartContext, partContext } from './controls';
-import { cardProcedure } from './procedures';
+import { nothingSaid, nothingSaidInTrouble, placesOnCard } from './placesSaid';
+import { cardProcedure, cardSteps } from './procedures';
 import { criticalKeys } from './proof';
 
 /** How many hazards stand on the sheet. */
@@ -26,7 +27,8 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
   const { hurts, start, stop } = guide.crew.visiting;
   const cautions = cautionsById(world);
   const critical = criticalKeys({ proof });
-  const asOnCards = (procedure: Procedure) => cardProcedure(procedure, car, critical);
+  const said = nothingSaid();
+  const asOnCards = (procedure: Procedure) => cardProcedure(procedure, car, critical, said);
   const chosen = (ids: readonly string[]) =>
     ids.flatMap((id) => procedures.filter((procedure) => procedure.id === id));
   return {
@@ -45,8 +47,15 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
       car.spec.boiler.level.flatMap(({ gauge, when }) => (when === 'cold' ? [] : [gauge])),
     ),
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
-    stop: chosen([stop]).map(asOnCards),
+    stop: chosen([stop]).map((procedure) =>
+      cardProcedure(procedure, car, critical, nothingSaidInTrouble(car)),
+    ),
     start: chosen(start).map(asOnCards),
+    // what is reached from the seat is told on side one
+    places: placesOnCard(
+      chosen(start).flatMap((procedure) => cardSteps(procedure, critical)),
+      car,
+    ).filter(({ reach }) => reach !== 'seated'),
   };
 }
 

@@ -1,7 +1,8 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
 import type { Procedure } from '../../procedure/procedure';
 import { identityContext } from '../context/identity';
-import { cardProcedure } from '../context/procedures';
+import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
+import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
 import type { Paper } from '../paper';
 import type { CardPlan } from '../plans';
@@ -21,10 +22,16 @@ export function dashCard(plan: CardPlan): Paper {
     what: plan.what,
     template: 'card',
     context: ({ car, phrases, procedures, proof }) => {
+      const card = nothingSaid();
       const on = procedures
         .filter((procedure) => standsOn(plan, procedure))
-        .map((procedure) => cardProcedure(procedure, car, criticalKeys({ proof })))
+        .map((procedure) => {
+          // in trouble a card is opened at the trouble and nowhere else
+          const said = procedure.phase === 'emergency' ? nothingSaidInTrouble(car) : card;
+          return cardProcedure(procedure, car, criticalKeys({ proof }), said);
+        })
         .filter(({ steps }) => steps.length > 0);
+      const trouble = on.some(({ phase }) => phase === 'emergency');
       return {
         car: identityContext(car.spec, phrases),
         card: {
@@ -35,7 +42,14 @@ export function dashCard(plan: CardPlan): Paper {
             (procedure) =>
               standsOn(plan, procedure) && procedure.steps.some(({ action }) => action === 'open'),
           ),
-          trouble: on.some(({ phase }) => phase === 'emergency'),
+          // in trouble what is not reached from the seat has its place beside its name
+          places: placesOnCard(
+            procedures
+              .filter((procedure) => standsOn(plan, procedure))
+              .flatMap((procedure) => cardSteps(procedure, criticalKeys({ proof }))),
+            car,
+          ).filter(({ reach }) => !trouble || reach === 'seated'),
+          trouble,
           procedures: on,
         },
       };

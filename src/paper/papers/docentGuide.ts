@@ -20,7 +20,7 @@ export const docentGuide = ({ title, what }: PaperTitle): Paper => ({
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
     words: world.words,
-    cautions: world.front.cautions.map((caution) => ({ ...caution, brief: true })),
+    cautions: world.front.cautions.map((caution) => ({ ...caution, brief: true, repeated: false })),
     ...docentContext(world),
   }),
   drawings: (world) => [

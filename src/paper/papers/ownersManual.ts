@@ -51,7 +51,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     words,
     signals: signalWords.map((word) => ({ word: word.toUpperCase(), meaning: words.signals[word] })),
     signs: signsIn(world),
-    generalCautions: world.front.cautions.map((caution) => ({ ...caution, brief: false })),
+    generalCautions: world.front.cautions.map((caution) => ({ ...caution, brief: false, repeated: false })),
     notices: world.front.notices,
     howItWorks: howItWorksContext(car),
     runs: runsContext(car),

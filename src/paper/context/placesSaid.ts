@@ -1,0 +1,98 @@
+/**
+ * Where the parts are that a card names: listed once on the card, by place; and in trouble, where nobody turns a card
+ * over, beside the name of whatever is not reached from the seat: `the pilot tank valve (P1, left running board)`.
+ */
+import type { Car, PartId, Place } from '../../car/car';
+import type { Step } from '../../procedure/procedure';
+
+/** What a card has said already, so that it need not say it again. */
+export interface SaidOnCard {
+  /** Keys of cautions that were said in their dozen words. */
+  readonly cautions: Set<string>;
+  /** Parts whose place was told or is not to be told beside their names; left out where no place is. */
+  readonly places?: Set<PartId>;
+}
+
+/** A card that has said nothing yet, and has a list of places. */
+export function nothingSaid(): SaidOnCard {
+  return { cautions: new Set() };
+}
+
+/** A card for trouble that has said nothing yet: it tells the places that are not reached from the seat. */
+export function nothingSaidInTrouble(car: Car): SaidOnCard {
+  return { cautions: new Set(), places: new Set([...car.parts.keys()].filter((id) => isSeated(id, car))) };
+}
+
+function isSeated(id: PartId, car: Car): boolean {
+  return car.places.get(car.parts.get(id)?.place ?? '')?.reach === 'seated';
+}
+
+/** One place and the parts there that a card names, by their tags or, without one, by their names. */
+export interface PlaceOnCard {
+  readonly place: string;
+  /** How it is reached. */
+  readonly reach: Place['reach'];
+  readonly parts: readonly string[];
+}
+
+/** The places of all parts that these steps name, in the order in which they are needed. */
+export function placesOnCard(steps: readonly Step[], car: Car): readonly PlaceOnCard[] {
+  const tagged = taggedParts(car);
+  const at = new Map<string, Set<string>>();
+  for (const step of steps) {
+    const words = `${step.say} ${step.result}`;
+    const named = tagged.filter(({ tag }) => words.includes(`(${tag})`)).map(({ id }) => id);
+    for (const id of [...(step.part === undefined ? [] : [step.part]), ...named]) {
+      const part = car.parts.get(id);
+      const place = placeKey(id, step, car);
+      if (part === undefined || place === undefined || !(named.includes(id) || words.includes(part.name)))
+        continue;
+      at.set(place, (at.get(place) ?? new Set()).add(part.tag ?? part.name));
+    }
+  }
+  return [...at].flatMap(([key, parts]) => {
+    const place = car.places.get(key);
+    return place === undefined ? [] : [{ place: place.name, reach: place.reach, parts: [...parts] }];
+  });
+}
+
+/** A text of a step with the places of the parts that it is the first to name. They are noted in `told`. */
+export function withPlaces(text: string, step: Step, car: Car, told: Set<PartId>): string {
+  const tagged = taggedParts(car).reduce((words, { id, tag }) => {
+    const place = placeOf(id, step, car);
+    if (place === undefined || told.has(id) || !words.includes(`(${tag})`)) return words;
+    told.add(id);
+    return words.replace(`(${tag})`, `(${tag}, ${place})`);
+  }, text);
+  const part = car.parts.get(step.part ?? '');
+  if (part === undefined || part.tag !== undefined || told.has(part.id)) return tagged;
+  const place = placeOf(part.id, step, car);
+  const at = nameEndsAt(tagged, part.name);
+  if (place === undefined || at === undefined) return tagged;
+  told.add(part.id);
+  return `${tagged.slice(0, at)} (${place})${tagged.slice(at)}`;
+}
+
+/** The parts a text names by their tags. */
+export function taggedParts(car: Car): readonly { readonly id: PartId; readonly tag: string }[] {
+  return [...car.parts.values()].flatMap(({ id, tag }) => (tag === undefined ? [] : [{ id, tag }]));
+}
+
+/** Where a hand goes for a part in this step: to the filler of a tank, if it is done there, else to the part. */
+function placeKey(id: PartId, step: Step, car: Car): string | undefined {
+  const filler = id === step.part ? car.spec.tanks[id]?.filler.place : undefined;
+  return filler !== undefined && step.place === filler ? filler : car.parts.get(id)?.place;
+}
+
+function placeOf(id: PartId, step: Step, car: Car): string | undefined {
+  return car.places.get(placeKey(id, step, car) ?? '')?.name;
+}
+
+/** Where the first whole mention of a name ends; not one that is the owner of something, or goes on as a longer word. */
+function nameEndsAt(text: string, name: string): number | undefined {
+  for (let at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
+    const end = at + name.length;
+    if (!/[\p{L}\p{N}]/u.test(text[at - 1] ?? ' ') && !/[\p{L}\p{N}’']/u.test(text[end] ?? ' ')) return end;
+  }
+  return undefined;
+}
