@@ -68,6 +68,7 @@ export const wordsForm = z.strictObject({
   basis: wordsFor(['measured', 'computed', 'estimated', 'unknown']),
   'range-of': wordsFor(['water', 'fuel']),
   'done-by': wordsFor(['keeper', 'trade', 'inspector']),
+  'boiler-for': wordsFor(['empty', 'cold', 'steam']),
   carried: wordsFor(['spare', 'tool', 'consumable']),
   strip: wordsFor(['cannot-be-drawn', 'reserve', 'full', 'end']),
   'steam-at': wordsFor(['blown-down', 'least-to-move', 'working', 'cuts-out', 'safety', 'allowed']),

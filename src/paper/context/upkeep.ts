@@ -1,4 +1,5 @@
 /** Maintenance, inspection, what is carried, what is thrown away: as printed text. */
+import { boilerStates } from '../guide/forms';
 import type { World } from '../paper';
 import { partsOfKind } from './controls';
 
@@ -16,12 +17,17 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
       seasons: every.seasons === undefined ? '' : String(every.seasons),
       who: words['done-by'][who],
     })),
-    inspected: upkeep.inspection.map(({ part, look, who }, index) => ({
-      number: index + 1,
-      part,
-      look,
-      who: words['done-by'][who],
-    })),
+    // a row keeps its number, by which its fields are named, wherever it stands
+    inspected: upkeep.inspection
+      .map(({ part, look, who, boiler }, index) => ({
+        number: index + 1,
+        part,
+        look,
+        who: words['done-by'][who],
+        state: boiler,
+        boiler: words['boiler-for'][boiler],
+      }))
+      .sort((a, b) => boilerStates.indexOf(a.state) - boilerStates.indexOf(b.state)),
     inspection: {
       by: inspection.by,
       last: phrases.date(inspection.last),

@@ -174,6 +174,9 @@ export const subjectsForm = z.strictObject({
   ),
 });
 
+/** How a boiler can be when something is inspected, in the order in which a season begins. */
+export const boilerStates = ['empty', 'cold', 'steam'] as const;
+
 /** `upkeep.yaml`: maintenance, inspection, what is carried, disposal. */
 export const upkeepForm = z.strictObject({
   tasks: list(
@@ -194,6 +197,7 @@ export const upkeepForm = z.strictObject({
       part: text('The part of the car.'),
       look: text('What is looked at.'),
       who: choice(['keeper', 'trade', 'inspector'], 'Who looks.', 'inspector'),
+      boiler: choice(boilerStates, 'How the boiler has to be for it.', 'cold'),
       when,
       for: each,
     }),
