@@ -304,6 +304,8 @@ export const catalogue = {
   'proof-no-way-out': 'From a step of a procedure the emergency sequence does not make the car safe.',
   'proof-first-act-far':
     'From a step of a procedure the first act of the emergency sequence is out of reach of whoever does the step.',
+  'proof-emergency-leaves':
+    'From a step of a procedure an emergency does not leave the car as it says it does: a flame burns, fuel flows, the car is not held.',
   'proof-no-isolation': 'A leak at some part cannot be cut off from what feeds it.',
   'proof-overrule-unknown': 'A car overrules a rule that does not exist.',
   'proof-overruled': 'A car overrules a rule, for the reason given.',

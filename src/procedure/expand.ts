@@ -102,6 +102,8 @@ class Expansion {
         steps,
         seen: text('seen'),
         never: texts('never'),
+        beginsWhile: form['begins-while'] ?? [],
+        leaves: form.leaves ?? [],
         changes: [],
       },
     ];

@@ -292,6 +292,7 @@ export const settings = {
   cap: { meaning: 'The filler cap of the step’s tank.', values: ['off', 'on'] },
   minutes: { meaning: 'How long the step takes, in minutes, for a wait of fixed length.', values: 'number' },
   'vapour-in-burner': { meaning: 'Whether unburnt vapour may hang in a burner.', values: 'yes-no' },
+  'loose-fuel': { meaning: 'Whether fuel lies where it should not.', values: 'yes-no' },
   water: { meaning: 'The water in the step’s tank at the end of the step.', values: ['full', 'empty'] },
   fuel: { meaning: 'The fuel in the step’s tank at the end of the step.', values: ['full', 'empty'] },
   people: { meaning: 'Where the people are in an emergency.', values: ['aboard', 'away'] },

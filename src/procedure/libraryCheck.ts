@@ -50,6 +50,15 @@ class LibraryCheck {
         'add `seen` and `never`',
       );
     }
+    if (form.phase !== 'emergency' && (form['begins-while'] ?? form.leaves) !== undefined) {
+      this.names.fault(
+        procedure,
+        ['id'],
+        'library-form',
+        `\`${form.id}\` is no emergency, and says what is so when one begins or has ended`,
+        'take `begins-while` and `leaves` out; what it begins after stands under `after`',
+      );
+    }
     form.needs?.forEach((need, at) => {
       this.names.condition(procedure, ['needs', at, 'car'], need.car);
       this.names.condition(procedure, ['needs', at, 'when'], need.when);

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { signalWords } from '../language/signal';
 import { actions, roles } from '../spec/schema/change';
 import { choice, key, sentences, words, yesNo } from '../spec/schema/field';
+import { beginnings, endings } from './circumstances';
 import { phases } from './procedure';
 
 const traitList = z.array(z.string());
@@ -133,6 +134,19 @@ export const procedureForm = z.strictObject({
   wrong: sentences('What can go wrong.', '[It pops out in a draught.]'),
   seen: words('For an emergency: what calls for it.', 'Flames outside the burner.').optional(),
   never: sentences('For an emergency: what must not be done.', '[Do not throw the hood open.]').optional(),
+  'begins-while': z
+    .array(choice(beginnings, 'What is so.', 'steam-up'))
+    .min(1)
+    .meta({
+      description:
+        'For an emergency: what is so when it can begin, all of it. It is tried from every step where that is so.',
+    })
+    .optional(),
+  leaves: z
+    .array(choice(endings, 'What must be so.', 'standing'))
+    .min(1)
+    .meta({ description: 'For an emergency: what must be so when its steps are done, wherever it began.' })
+    .optional(),
   cautions: z
     .array(key)
     .meta({ description: 'Cautions for the whole of it.', sample: '[steam-burns]' })

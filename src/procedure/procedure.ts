@@ -6,6 +6,7 @@ import type { PartId } from '../car/car';
 import type { Spot } from '../diagnostic/diagnostic';
 import type { SignalWord } from '../language/signal';
 import type { Action } from '../spec/schema/change';
+import type { Beginning, Ending } from './circumstances';
 
 /** The parts of a day with the car, in the order they come; emergencies stand apart. */
 export const phases = [
@@ -107,6 +108,9 @@ export interface Procedure {
   /** For an emergency: what is seen that calls for it, and what must not be done. */
   readonly seen: string;
   readonly never: readonly string[];
+  /** For an emergency: what is so on the car when it can begin, and what must be so when it has ended. */
+  readonly beginsWhile: readonly Beginning[];
+  readonly leaves: readonly Ending[];
   /** Library changes this car makes that took effect here, with reasons. */
   readonly changes: readonly { readonly words: string; readonly because: string }[];
 }

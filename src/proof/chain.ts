@@ -6,6 +6,7 @@ import type { Procedure, Procedures } from '../procedure/procedure';
 import type { Breach, Snag } from './check';
 import type { Day } from './day';
 import type { Experience } from './experience';
+import type { WhenInStep } from './halfDone';
 import { afterNight } from './lapses';
 import type { Model } from './model';
 import { at, keyOf, parkedState, type State } from './state';
@@ -23,6 +24,16 @@ export interface Run {
   readonly brokenOffAt: number | undefined;
   readonly breaches: readonly Breach[];
   readonly snags: readonly Snag[];
+  /** Where the day was broken off, for an emergency and what is done after one. */
+  readonly struckAt?: StruckAt;
+}
+
+/** Where in a day an emergency begins. */
+export interface StruckAt {
+  readonly procedure: Procedure;
+  /** How many of its steps were done. */
+  readonly done: number;
+  readonly when: WhenInStep;
 }
 
 /** Everything that can happen in a day. */

@@ -2,15 +2,49 @@
 import { z } from 'zod';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
+import { type Beginning, beginnings } from '../procedure/circumstances';
 import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
-import { key } from '../spec/schema/field';
+import { choice, key } from '../spec/schema/field';
 import { readSource, type SpecPath, type SpecSource } from '../spec/source';
 import { type Hazard, hazards } from './hazards';
 
 const cautionNames = z.array(key).min(1).meta({
   description: 'Cautions of the library, of which one must stand there.',
   sample: '[main-light-up]',
+});
+
+const wayBackForm = z.strictObject({
+  while: z
+    .array(choice(beginnings, 'What was so.', 'main-burning'))
+    .min(1)
+    .meta({ description: 'Only if this was so when the emergency began; left out, whatever was.' })
+    .optional(),
+  'broken-off-in': z
+    .array(key)
+    .min(1)
+    .meta({
+      description: 'Only if one of these was broken off; left out, whatever was.',
+      sample: '[raising-steam]',
+    })
+    .optional(),
+  by: z
+    .array(key)
+    .min(1)
+    .meta({ description: 'The procedures that light it, in their order.', sample: '[main-burner]' }),
+  'rest-of': key
+    .meta({
+      description:
+        'What is then gone on with, from the step at which it was broken off; from its first if it had not begun.',
+      sample: 'raising-steam',
+    })
+    .optional(),
+  'at-latest-from': key
+    .meta({
+      description: 'The step of it from which it is gone on with if it had come further.',
+      sample: 'leaks-low',
+    })
+    .optional(),
 });
 
 const dayForm = z.strictObject({
@@ -37,10 +71,10 @@ const dayForm = z.strictObject({
     sample: 'shut-everything',
   }),
   'lit-again': z
-    .record(key, key)
+    .record(key, z.array(wayBackForm).min(1))
     .meta({
-      description: 'Emergencies after which the fire is lit again, each with the procedure that lights it.',
-      sample: '{ lit-back: going-on }',
+      description:
+        'Emergencies after which the fire is lit again, each with the ways in which that is done; the first that fits is taken.',
     })
     .optional(),
   cautions: z
@@ -51,6 +85,18 @@ const dayForm = z.strictObject({
     .optional(),
 });
 
+/** How the fire is lit again after an emergency. */
+export interface WayBack {
+  /** Only if this was so when the emergency began. */
+  readonly while: readonly Beginning[];
+  /** Only if one of these was broken off; nothing if it is the way back from all. */
+  readonly brokenOffIn: readonly string[] | undefined;
+  readonly by: readonly string[];
+  readonly restOf: string | undefined;
+  /** The step from which that is gone on with if it had come further. */
+  readonly atLatestFrom: string | undefined;
+}
+
 /** The day as the proof needs it. Names of procedures that a car has not got are passed over. */
 export interface Day {
   readonly nightAfter: ReadonlySet<string>;
@@ -58,8 +104,8 @@ export interface Day {
   readonly levelTooLow: string | undefined;
   readonly leftOutWithSteamUp: ReadonlySet<string>;
   readonly wayOut: string;
-  /** Emergencies after which the fire is lit again, with the procedure that lights it. */
-  readonly litAgain: ReadonlyMap<string, string>;
+  /** Emergencies after which the fire is lit again, with the ways back, of which the first that fits is taken. */
+  readonly litAgain: ReadonlyMap<string, readonly WayBack[]>;
   /** Cautions of which one must stand by a step that does something dangerous. */
   readonly cautions: ReadonlyMap<Hazard, readonly string[]>;
   /** Where the file speaks of a thing, for findings about it. */
@@ -86,9 +132,11 @@ export function readDay(
       (id, index) => [['left-out-with-steam-up', index], id] as const,
     ),
     [['way-out'], form['way-out']],
-    ...Object.entries(form['lit-again'] ?? {}).flatMap(([emergency, lighting]) => [
+    ...Object.entries(form['lit-again'] ?? {}).flatMap(([emergency, ways]) => [
       [['lit-again', emergency], emergency] as const,
-      [['lit-again', emergency], lighting] as const,
+      ...ways.flatMap((way, index) =>
+        namesOf(way).map((id) => [['lit-again', emergency, index], id] as const),
+      ),
     ]),
   ];
   const problems = named.flatMap(([path, id]) =>
@@ -108,10 +156,29 @@ export function readDay(
     levelTooLow: form['level-too-low'],
     leftOutWithSteamUp: new Set(form['left-out-with-steam-up'] ?? []),
     wayOut: form['way-out'],
-    litAgain: new Map(Object.entries(form['lit-again'] ?? {})),
+    litAgain: new Map(
+      Object.entries(form['lit-again'] ?? {}).map(([emergency, ways]) => [
+        emergency,
+        ways.map((way) => ({
+          while: way.while ?? [],
+          brokenOffIn: way['broken-off-in'],
+          by: way.by,
+          restOf: way['rest-of'],
+          atLatestFrom: way['at-latest-from'],
+        })),
+      ]),
+    ),
     cautions: new Map(hazards.map((hazard) => [hazard, form.cautions?.[hazard] ?? []])),
     spot: source.value.spotOfValue,
   });
+}
+
+function namesOf(way: z.output<typeof wayBackForm>): readonly string[] {
+  return [
+    ...(way['broken-off-in'] ?? []),
+    ...way.by,
+    ...(way['rest-of'] === undefined ? [] : [way['rest-of']]),
+  ];
 }
 
 function unknown(

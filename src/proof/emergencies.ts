@@ -1,53 +1,175 @@
 /**
- * Emergencies held against the rules: none of them does harm of its own, whatever the car was doing when it began; and
- * where the fire is lit again after one, the procedure that lights it can be carried out from there.
+ * Emergencies held against the rules: each is stepped through from every step of every procedure from which it can begin,
+ * before it, half done and done. None does harm of its own, each leaves the car as it says it does, and where the fire is
+ * lit again after one, what lights it can be carried out from there, and what was broken off be gone on with.
  */
 import type { Procedure, Procedures } from '../procedure/procedure';
-import { type Chain, type Run, snags } from './chain';
-import { brokenAt } from './check';
-import type { Day } from './day';
-import { type Experience, Question } from './experience';
+import { type Chain, type Run, type StruckAt, snags } from './chain';
+import { type Breach, brokenAt, type Found } from './check';
+import { areSo, notSo } from './circumstances';
+import type { Day, WayBack } from './day';
+import { type Experience, type Leg, Question } from './experience';
+import { halfDone } from './halfDone';
 import { allKnown, viewAllKnown } from './knowing';
-import { at, burns, type State, situationOf } from './state';
+import { at, type State, situationOf } from './state';
+import { lowLevel } from './truths';
 import { steam } from './values';
 
-/** Runs of the emergencies from every state with steam up at the end of a procedure, everything being known. */
+/** An emergency from one of its beginnings, or what follows one. */
+export interface EmergencyRun extends Run {
+  readonly struckAt: StruckAt;
+  /** What the emergency says it leaves, and does not: clauses. */
+  readonly leftUndone: readonly string[];
+}
+
+/** Runs of the emergencies, and of what lights the fire again after them, everything being known. */
 export function emergencyRuns(
   experience: Experience,
   procedures: Procedures,
   chain: Chain,
   day: Day,
-): readonly Run[] {
-  const { model, book } = experience;
-  const broken = new Question((view) => brokenAt(book, viewAllKnown(view)));
-  const starts = new Map<string, { readonly state: State; readonly follows: Run }>();
-  for (const run of chain.runs) {
-    if (at(run.trace.end, model.slots.steam) === steam.none) continue;
-    const state = allKnown(model, run.trace.end);
-    const key = situationOf(model, state);
-    if (!starts.has(key)) starts.set(key, { state, follows: run });
+): readonly EmergencyRun[] {
+  return new Trouble(experience, procedures, chain, day).runs();
+}
+
+interface Start {
+  readonly state: State;
+  readonly run: Run;
+  readonly struckAt: StruckAt;
+}
+
+class Trouble {
+  private readonly broken: Question<readonly Found[]>;
+  private readonly rests = new Map<string, Procedure>();
+  /** Procedures that may be gone on with in their middle: for these it counts how far they had come. */
+  private readonly goneOnWith: ReadonlySet<string | undefined>;
+
+  constructor(
+    private readonly experience: Experience,
+    private readonly procedures: Procedures,
+    private readonly chain: Chain,
+    private readonly day: Day,
+  ) {
+    const { book } = experience;
+    this.broken = new Question((view) => brokenAt(book, viewAllKnown(view)));
+    this.goneOnWith = new Set([...day.litAgain.values()].flat().map(({ restOf }) => restOf));
   }
-  const stepped = (procedure: Procedure, state: State, follows: Run): Run => {
-    const trace = experience.leg(procedure, state);
-    const breaches = trace.moments.flatMap((moment) =>
-      experience.ask(broken, procedure, moment).answer.map((found) => ({
+
+  runs(): readonly EmergencyRun[] {
+    const starts = this.starts();
+    const { model, flows } = this.experience;
+    return this.procedures
+      .filter((procedure) => procedure.phase === 'emergency')
+      .flatMap((procedure) =>
+        starts
+          .filter(({ state }) => areSo(model, flows, state, procedure.beginsWhile))
+          .flatMap((start) => this.from(procedure, start)),
+      );
+  }
+
+  /** Every situation of a day in which there is a flame or steam, each from the first place where it comes up. */
+  private starts(): readonly Start[] {
+    const { model, flows } = this.experience;
+    const found = new Map<string, Start>();
+    const offer = (run: Run, done: number, when: StruckAt['when'], seen: State) => {
+      if (!areSo(model, flows, seen, ['flame-or-steam'])) return;
+      const state = allKnown(model, seen);
+      const { procedure } = run;
+      const key = `${situationOf(model, state)} ${this.goneOnWith.has(procedure.id) ? done : ''}`;
+      if (!found.has(key)) found.set(key, { state, run, struckAt: { procedure, done, when } });
+    };
+    for (const run of this.chain.runs) {
+      run.trace.moments.forEach((moment, index) => {
+        offer(run, index, 'before', moment.before);
+        const half = halfDone(model, moment);
+        if (half !== undefined) offer(run, index, 'half done', half);
+        offer(run, index + 1, 'done', moment.after);
+      });
+    }
+    return [...found.values()];
+  }
+
+  private from(procedure: Procedure, { state, run: follows, struckAt }: Start): readonly EmergencyRun[] {
+    const { model, flows } = this.experience;
+    const run = this.stepped(procedure, procedure, state, follows, struckAt);
+    const ended = { ...run, leftUndone: notSo(model, flows, run.trace.end, procedure.leaves) };
+    return [ended, ...this.litAgain(ended)];
+  }
+
+  /** What lights the fire again, one procedure after the other, and the rest of what was broken off. */
+  private litAgain(run: EmergencyRun): readonly EmergencyRun[] {
+    const { struckAt, procedure, trace } = run;
+    const { model, flows } = this.experience;
+    const way = this.day.litAgain
+      .get(procedure.id)
+      ?.find(
+        (each) =>
+          areSo(model, flows, trace.start, each.while) &&
+          (each.brokenOffIn?.includes(struckAt.procedure.id) ?? true),
+      );
+    if (way === undefined) return [];
+    const runs: EmergencyRun[] = [];
+    const goOn = (whole: Procedure, steps: Procedure) => {
+      const last = runs.at(-1) ?? run;
+      runs.push(this.stepped(whole, steps, allKnown(model, last.trace.end), last, struckAt));
+    };
+    for (const each of way.by.flatMap((id) => this.procedures.find((other) => other.id === id) ?? []))
+      goOn(each, each);
+    const rest = this.restOf(way, struckAt, (runs.at(-1) ?? run).trace.end);
+    if (rest !== undefined) goOn(rest.whole, rest.steps);
+    return runs;
+  }
+
+  private restOf(
+    { restOf, atLatestFrom }: WayBack,
+    { procedure, done }: StruckAt,
+    state: State,
+  ): { readonly whole: Procedure; readonly steps: Procedure } | undefined {
+    const whole = this.procedures.find(({ id }) => id === restOf);
+    if (whole === undefined) return undefined;
+    if (procedure.id === whole.id) {
+      const latest = whole.steps.findIndex(({ id }) => id === atLatestFrom);
+      const from = latest < 0 ? done : Math.min(done, latest);
+      const key = `${whole.id} ${from}`;
+      const steps = this.rests.get(key) ?? { ...whole, steps: whole.steps.slice(from) };
+      this.rests.set(key, steps);
+      return { whole, steps };
+    }
+    const leftOut =
+      this.day.leftOutWithSteamUp.has(whole.id) &&
+      at(state, this.experience.model.slots.steam) === steam.working;
+    return leftOut ? undefined : { whole, steps: whole };
+  }
+
+  private stepped(
+    procedure: Procedure,
+    steps: Procedure,
+    state: State,
+    follows: Run,
+    struckAt: StruckAt,
+  ): EmergencyRun {
+    const trace = this.experience.leg(steps, state);
+    return {
+      procedure,
+      follows,
+      trace,
+      brokenOffAt: undefined,
+      breaches: this.breaches(procedure, trace),
+      snags: snags(trace).filter(({ hitch }) => hitch.what !== lowLevel),
+      struckAt,
+      leftUndone: [],
+    };
+  }
+
+  private breaches(procedure: Procedure, trace: Leg): readonly Breach[] {
+    const { model } = this.experience;
+    return trace.moments.flatMap((moment) =>
+      this.experience.ask(this.broken, procedure, moment).answer.map((found) => ({
         ...found,
         procedure,
         step: moment.step,
         state: allKnown(model, moment.after),
       })),
     );
-    return { procedure, follows, trace, brokenOffAt: undefined, breaches, snags: [] };
-  };
-  return procedures
-    .filter((procedure) => procedure.phase === 'emergency')
-    .flatMap((procedure) => {
-      const lighting = procedures.find(({ id }) => id === day.litAgain.get(procedure.id));
-      return [...starts.values()].flatMap(({ state, follows }): readonly Run[] => {
-        const run = stepped(procedure, state, follows);
-        if (lighting === undefined || !model.mains.some((fire) => burns(model, state, fire))) return [run];
-        const again = stepped(lighting, allKnown(model, run.trace.end), run);
-        return [run, { ...again, snags: snags(again.trace) }];
-      });
-    });
+  }
 }

@@ -7,14 +7,12 @@ import type { Procedure, Step } from '../procedure/procedure';
 import type { Chain } from './chain';
 import type { Experience } from './experience';
 import type { Flows } from './flows';
+import { halfDone, type WhenInStep } from './halfDone';
 import type { Model } from './model';
 import { withinReach } from './rules/onePlaceAtOnce';
 import { at, burns, lettersOf, of, type State } from './state';
 import type { Moment } from './trace';
-import { cracked, motion, no, shut } from './values';
-
-/** Where in a step the emergency begins. */
-export type WhenInStep = 'before' | 'half done' | 'done';
+import { motion, no, shut } from './values';
 
 /** A step from which the sequence does not make the car safe. */
 export interface NoWayOut {
@@ -108,7 +106,7 @@ class Search {
 
   tryMoment(procedure: Procedure, moment: Moment): void {
     this.tryState(procedure, moment, 'before', moment.before);
-    const half = this.halfDone(moment);
+    const half = halfDone(this.model, moment);
     if (half !== undefined) this.tryState(procedure, moment, 'half done', half);
     this.tryState(procedure, moment, 'done', moment.after);
   }
@@ -192,17 +190,6 @@ class Search {
     const distanceM =
       here === undefined ? 0 : Math.hypot(here.backM - there.backM, here.rightM - there.rightM);
     if (!this.far.has(key)) this.far.set(key, { procedure, step, act, distanceM });
-  }
-
-  /** The step broken off in the middle: the valve between shut and open, the pump worked, nothing lit yet. */
-  private halfDone({ step, before, during, after }: Moment): State | undefined {
-    const { model } = this;
-    if (during !== after) return during;
-    const slot = step.part === undefined ? undefined : model.slots.valve.get(step.part);
-    if (slot === undefined || at(before, slot) === at(after, slot)) return undefined;
-    const half = before.draft();
-    half.set(slot, cracked);
-    return half;
   }
 }
 

@@ -4,7 +4,9 @@ import type { Procedure, Step } from '../procedure/procedure';
 import { type Chain, cameBy, type Run } from './chain';
 import type { Breach, Snag } from './check';
 import { nameOf } from './effects/act';
+import type { EmergencyRun } from './emergencies';
 import type { Escape, NoWayOut } from './escape';
+import type { WhenInStep } from './halfDone';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
 import { at, flamesIn, of, type State } from './state';
@@ -31,12 +33,7 @@ export function carFindings(model: Model, breaches: readonly Breach[]): readonly
 /** Everything that breaks a rule or does not go as written in a day, each told once however it is come to. */
 export function dayFindings(model: Model, chain: Chain): readonly Diagnostic[] {
   const found = new Map<string, Diagnostic>();
-  for (const run of chain.runs) {
-    for (const breach of run.breaches)
-      keep(found, breach.rule.id, breach.step, run, () => breachFinding(model, chain, run, breach));
-    for (const snag of run.snags)
-      keep(found, snag.hitch.kind, snag.step, run, () => snagFinding(model, chain, run, snag));
-  }
+  for (const run of chain.runs) keepOf(found, model, run, () => cameFrom(chain, run));
   const unreached = chain.unreached.map(
     (procedure): Diagnostic => ({
       code: 'proof-order',
@@ -48,6 +45,45 @@ export function dayFindings(model: Model, chain: Chain): readonly Diagnostic[] {
     }),
   );
   return [...found.values(), ...unreached];
+}
+
+/** What is wrong with the emergencies and with what is done after them, each told once, with one place where it begins. */
+export function emergencyFindings(model: Model, runs: readonly EmergencyRun[]): readonly Diagnostic[] {
+  const found = new Map<string, Diagnostic>();
+  for (const run of runs) {
+    const struck = () => [struckWords(run)];
+    keepOf(found, model, run, struck);
+    for (const what of run.leftUndone)
+      keep(found, what, undefined, run, () => ({
+        code: 'proof-emergency-leaves',
+        severity: 'error',
+        ...spot(run.procedure.steps[0]),
+        message: `${run.procedure.title}: when all is done ${what}`,
+        expected: 'what the emergency says it leaves',
+        mend: 'give it the step that is missing, or the car the valve or lock',
+        notes: [...struck(), standing(model, run.trace.end)],
+      }));
+  }
+  return [...found.values()];
+}
+
+function struckWords({ struckAt: { procedure, done, when } }: EmergencyRun): string {
+  const step = procedure.steps[when === 'done' ? done - 1 : done];
+  const where = step === undefined ? procedure.title : stepWords(procedure, step);
+  return `It is so when the trouble comes ${whenWords[when]} ${where}.`;
+}
+
+const whenWords: Readonly<Record<WhenInStep, string>> = {
+  before: 'before',
+  'half done': 'in the middle of',
+  done: 'after',
+};
+
+function keepOf(found: Map<string, Diagnostic>, model: Model, run: Run, how: () => readonly string[]): void {
+  for (const breach of run.breaches)
+    keep(found, breach.rule.id, breach.step, run, () => breachFinding(model, run, breach, how()));
+  for (const snag of run.snags)
+    keep(found, snag.hitch.kind, snag.step, run, () => snagFinding(model, run, snag, how()));
 }
 
 function keep(
@@ -67,9 +103,9 @@ function spot(step: Step | undefined): Pick<Diagnostic, 'at'> {
 
 function breachFinding(
   model: Model,
-  chain: Chain,
   run: Run,
   { rule, step, what, state }: Breach,
+  how: readonly string[],
 ): Diagnostic {
   return {
     code: rule.code,
@@ -81,13 +117,13 @@ function breachFinding(
     mend: rule.mend,
     notes: [
       `The rule \`${rule.id}\` is there because ${rule.reason}.`,
-      ...cameFrom(chain, run),
+      ...how,
       ...(state === undefined ? [] : [standing(model, state)]),
     ],
   };
 }
 
-function snagFinding(model: Model, chain: Chain, run: Run, { step, hitch }: Snag): Diagnostic {
+function snagFinding(model: Model, run: Run, { step, hitch }: Snag, how: readonly string[]): Diagnostic {
   const cannot = hitch.kind === 'cannot';
   return {
     code: cannot ? 'proof-cannot-do' : 'proof-cannot-see',
@@ -99,7 +135,7 @@ function snagFinding(model: Model, chain: Chain, run: Run, { step, hitch }: Snag
       ? 'put before it the step that makes it possible, or leave it out'
       : 'put before it the step that brings this about, or correct what the step expects',
     notes: [
-      ...cameFrom(chain, run),
+      ...how,
       standing(model, run.trace.moments.find((moment) => moment.step === step)?.before ?? run.trace.start),
     ],
   };

@@ -9,7 +9,7 @@ import { emergencyRuns } from './emergencies';
 import { type Escape, wayOutOf } from './escape';
 import { Experience } from './experience';
 import { forTheFeet, type Saving } from './feet';
-import { carFindings, dayFindings, isolationFindings, wayOutFindings } from './findings';
+import { carFindings, dayFindings, emergencyFindings, isolationFindings, wayOutFindings } from './findings';
 import { missingCautions } from './hazards';
 import { type Isolation, isolations as isolationsOf } from './isolation';
 import { type Model, modelOf } from './model';
@@ -107,11 +107,6 @@ export function proveInOrder({
   const wayOut = procedures.find((procedure) => procedure.id === day.wayOut);
   const found = wayOut === undefined ? undefined : wayOutOf(experience, chain, wayOut);
   const isolations = isolationsOf(car);
-  const emergencies: Chain = {
-    runs: emergencyRuns(experience, procedures, chain, day),
-    of: new Map(),
-    unreached: [],
-  };
   const rules = new Set([...book.atStep, ...book.atEnd, ...book.ofCar]).size;
   return {
     diagnostics: [
@@ -119,7 +114,7 @@ export function proveInOrder({
       ...carFindings(model, breachesOfCar(model, book)),
       ...stepFaults(model, procedures),
       ...dayFindings(model, chain),
-      ...dayFindings(model, emergencies),
+      ...emergencyFindings(model, emergencyRuns(experience, procedures, chain, day)),
       ...missingCautions(experience, chain, day),
       ...valvesNotKnown(model, chain),
       ...wayOutFindings(model, wayOut, found),

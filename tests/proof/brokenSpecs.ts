@@ -8,7 +8,7 @@ import { breachesOfCar } from '../../src/proof/check';
 import { emergencyRuns } from '../../src/proof/emergencies';
 import { wayOutOf } from '../../src/proof/escape';
 import { Experience } from '../../src/proof/experience';
-import { carFindings, dayFindings, wayOutFindings } from '../../src/proof/findings';
+import { carFindings, dayFindings, emergencyFindings, wayOutFindings } from '../../src/proof/findings';
 import { modelOf } from '../../src/proof/model';
 import { stepFaults } from '../../src/proof/stepFaults';
 import { valvesNotKnown } from '../../src/proof/valvesKnown';
@@ -149,16 +149,11 @@ export function refusalOf(name: string, { text }: BrokenSpec): string | undefine
   const experience = new Experience(model);
   const day = chain(experience, expanded.value, theDay());
   const wayOut = expanded.value.find((procedure) => procedure.id === theDay().wayOut);
-  const emergencies = {
-    runs: emergencyRuns(experience, expanded.value, day, theDay()),
-    of: new Map(),
-    unreached: [],
-  };
   const found = [
     ...carFindings(model, breachesOfCar(model, experience.book)),
     ...stepFaults(model, expanded.value),
     ...dayFindings(model, day),
-    ...dayFindings(model, emergencies),
+    ...emergencyFindings(model, emergencyRuns(experience, expanded.value, day, theDay())),
     ...valvesNotKnown(model, day),
     ...wayOutFindings(model, wayOut, wayOut === undefined ? undefined : wayOutOf(experience, day, wayOut)),
     ...expanded.remarks,

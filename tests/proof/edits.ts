@@ -96,6 +96,8 @@ export function procedure(id: string, steps: readonly Step[], more: Partial<Proc
     steps,
     seen: '',
     never: [],
+    beginsWhile: [],
+    leaves: [],
     changes: [],
     ...more,
   };

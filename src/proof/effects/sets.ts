@@ -60,6 +60,7 @@ const setters: Readonly<Record<SettingKey, (act: Act, value: Value) => void>> = 
     ),
   minutes: (act, value) => soak(act, Number(value)),
   'vapour-in-burner': (act, value) => put(act, act.model.slots.vapour, truth(value)),
+  'loose-fuel': (act, value) => put(act, act.model.slots.spilt, truth(value)),
   water: contentOf,
   fuel: contentOf,
   people: (act, value) => put(act, act.model.slots.away, value === 'away' ? yes : no),

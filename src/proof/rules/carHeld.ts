@@ -14,9 +14,8 @@ export const carHeld: Rule = {
   onQuietSteps: true,
   appliesTo: ({ car }) =>
     Object.values(car.spec.controls).some((control) => control.kind === 'parking-brake'),
-  atStep: ({ model, before, after, procedure }) => {
+  atStep: ({ model, before, after }) => {
     const { car, slots } = model;
-    if (procedure.phase === 'emergency') return undefined;
     const loose = (state: State) =>
       at(state, slots.steam) !== steam.none &&
       at(state, slots.seat) === no &&

@@ -10,10 +10,8 @@ export const levelKnownAgain: Rule = {
   mend: 'end with a reading of the level',
   asks: ['level-known'],
   appliesTo: everyCar,
-  atEnd: ({ model, state, procedure }) =>
-    procedure.phase !== 'emergency' &&
-    model.mains.some((id) => burns(model, state, id)) &&
-    !knows(model, state, 'level-known')
+  atEnd: ({ model, state }) =>
+    model.mains.some((id) => burns(model, state, id)) && !knows(model, state, 'level-known')
       ? 'the procedure ends with the main burner on and a level that nobody knows'
       : undefined,
 };

@@ -13,8 +13,7 @@ export const mainOutlivesIgniter: Rule = {
   asks: [],
   appliesTo: ({ car, mains, burners }) =>
     mains.some((id) => burners.includes(car.spec.burners[id]?.['lit-by'] ?? '')),
-  atStep: ({ model, before, after, fedAfter, procedure }) => {
-    if (procedure.phase === 'emergency') return undefined;
+  atStep: ({ model, before, after, fedAfter }) => {
     const main = model.mains.find((id) => {
       const pilot = model.car.spec.burners[id]?.['lit-by'];
       return (

@@ -13,12 +13,11 @@ export const throttleLocked: Rule = {
   asks: [],
   onQuietSteps: true,
   appliesTo: everyCar,
-  atStep: ({ model, before, after, procedure }) => {
+  atStep: ({ model, before, after }) => {
     const free = (state: State) =>
       at(state, model.slots.steam) !== steam.none &&
       at(state, model.slots.seat) === no &&
       of(state, model.slots.lock, model.car.spec.engine['throttle-lock']) === no;
-    if (procedure.phase === 'emergency') return undefined;
     return free(after) && !free(before)
       ? `there is steam, nobody is in the driver’s seat, and ${nameOf(model, model.car.spec.engine['throttle-lock'])} is off`
       : undefined;

@@ -12,9 +12,8 @@ export const wayClear: Rule = {
   mend: 'look all round and call out right before the throttle is touched',
   asks: ['way-clear'],
   appliesTo: everyCar,
-  atStep: ({ model, before, after, procedure }) => {
-    if (procedure.phase === 'emergency' || at(before, model.slots.motion) !== motion.standing)
-      return undefined;
+  atStep: ({ model, before, after }) => {
+    if (at(before, model.slots.motion) !== motion.standing) return undefined;
     if (knows(model, before, 'way-clear')) return undefined;
     if (at(after, model.slots.motion) !== motion.standing)
       return 'the car moves and nobody has looked that the way is clear';

@@ -1,0 +1,90 @@
+/** Whether what an emergency says of the car at its beginning and at its end is so. */
+import type { Beginning, Ending } from '../procedure/circumstances';
+import { nameOf } from './effects/act';
+import { feedsBoiler } from './effects/stores';
+import type { Flows } from './flows';
+import type { Model } from './model';
+import { anyFlame, at, burns, flamesIn, of, type State } from './state';
+import { motion, no, shut, steam } from './values';
+
+type IsSo = (model: Model, flows: Flows, state: State) => boolean;
+
+const steamUp: IsSo = ({ slots }, _, state) => at(state, slots.steam) !== steam.none;
+const throttleOpen = ({ car, slots }: Model, state: State) =>
+  of(state, slots.valve, car.spec.engine.throttle) !== shut;
+
+const isSo: Readonly<Record<Beginning, IsSo>> = {
+  'flame-or-steam': (model, flows, state) => anyFlame(model, state) || steamUp(model, flows, state),
+  'steam-up': steamUp,
+  'steam-at-work': ({ slots }, _, state) => at(state, slots.steam) === steam.working,
+  burning: (model, _, state) => model.burners.some((id) => burns(model, state, id)),
+  'main-burning': (model, _, state) => model.mains.some((id) => burns(model, state, id)),
+  'fuel-on': (_, flows, state) => flows.fed(state).length > 0,
+  'main-fuel-on': ({ mains }, flows, state) => flows.fed(state).some((id) => mains.includes(id)),
+  'no-unlit-fuel': (model, flows, state) => flows.fed(state).every((id) => burns(model, state, id)),
+  pulling: (model, flows, state) => steamUp(model, flows, state) && throttleOpen(model, state),
+  moving: ({ slots }, _, state) => at(state, slots.motion) !== motion.standing,
+};
+
+/** Whether all of these are so in a state. */
+export function areSo(model: Model, flows: Flows, state: State, which: readonly Beginning[]): boolean {
+  return which.every((each) => isSo[each](model, flows, state));
+}
+
+/** What is so that must not be, a clause in plain words; nothing if all is well. */
+type Undone = (model: Model, flows: Flows, state: State) => string | undefined;
+
+const undone: Readonly<Record<Ending, Undone>> = {
+  'no-flame': (model, _, state) => {
+    const lit = flamesIn(model, state)[0];
+    return lit === undefined ? undefined : `${nameOf(model, lit)} burns`;
+  },
+  'no-fuel': (model, flows, state) => fed(model, flows.fed(state)),
+  'no-main-fuel': (model, flows, state) =>
+    fed(
+      model,
+      flows.fed(state).filter((id) => model.mains.includes(id)),
+    ),
+  'no-feed': (model, flows, state) => {
+    const feeding = Object.keys(model.car.spec.pumps).find((id) => feedsByItself(model, flows, state, id));
+    return feeding === undefined ? undefined : `${nameOf(model, feeding)} feeds the boiler`;
+  },
+  'throttle-shut': (model, _, state) =>
+    throttleOpen(model, state) ? `${nameOf(model, model.car.spec.engine.throttle)} is open` : undefined,
+  'throttle-locked': (model, _, state) => {
+    const lock = model.car.spec.engine['throttle-lock'];
+    return of(state, model.slots.lock, lock) === no ? `${nameOf(model, lock)} is off` : undefined;
+  },
+  standing: ({ slots }, _, state) =>
+    at(state, slots.motion) === motion.standing ? undefined : 'the car moves',
+  held: (model, _, state) => (isHeld(model, state) ? undefined : 'nothing holds the car'),
+};
+
+/** What of these is not so in a state, each a clause. */
+export function notSo(model: Model, flows: Flows, state: State, which: readonly Ending[]): readonly string[] {
+  return which.flatMap((each) => undone[each](model, flows, state) ?? []);
+}
+
+function fed(model: Model, burners: readonly string[]): string | undefined {
+  const [first] = burners;
+  return first === undefined ? undefined : `fuel comes to ${nameOf(model, first)}`;
+}
+
+/** A pump that nobody works: driven by steam that reaches it, by the engine while that turns, by a motor that is on. */
+function feedsByItself(model: Model, flows: Flows, state: State, pump: string): boolean {
+  const { drive } = model.car.spec.pumps[pump] ?? {};
+  if (drive === 'hand') return false;
+  if (drive === 'engine' && at(state, model.slots.motion) === motion.standing) return false;
+  if (drive === 'electric' && of(state, model.slots.pump, pump) === no) return false;
+  return feedsBoiler(model, flows, state, pump);
+}
+
+/** Whether the brake holds the car, or the chocks do. A car that has no parking brake is held by its chocks. */
+function isHeld(model: Model, state: State): boolean {
+  return (
+    at(state, model.slots.chocked) !== no ||
+    Object.entries(model.car.spec.controls).some(
+      ([id, { kind }]) => kind === 'parking-brake' && of(state, model.slots.control, id) !== no,
+    )
+  );
+}
