@@ -1,6 +1,7 @@
 /** `docs/procedures.md`: the page on the step library, its tables made from the program and the library themselves. */
 import type { Outcome } from '../diagnostic/diagnostic';
 import { actions } from '../spec/schema/change';
+import { beginnings, endings, meaningOf } from './circumstances';
 import { duties } from './duties';
 import { type Fact, facts, type Setting, settings } from './facts';
 import type { Library } from './library';
@@ -27,6 +28,12 @@ export function libraryGuide(head: string, library: Outcome<Library>): string {
     section('Acts', `One of: ${actions.map((action) => `\`${action}\``).join(', ')}.`),
     factTable(),
     settingTable(),
+    texts(
+      'Beginnings',
+      'What is so when an emergency can begin, named in `begins-while`; left out, there is a flame or steam.',
+      meaningsOf(beginnings),
+    ),
+    texts('Endings', 'What must be so when an emergency has ended, named in `leaves`.', meaningsOf(endings)),
     library.ok ? stepKeys(library.value) : section('Steps', 'The library could not be read.'),
   ]
     .join('\n\n')
@@ -55,6 +62,10 @@ function meanings(
 function texts(title: string, lead: string, entries: Readonly<Record<string, string>>): string {
   const rows = Object.entries(entries).map(([name, meaning]) => [`\`${name}\``, meaning]);
   return section(title, `${lead}\n\n${table(['Name', 'Meaning'], rows)}`);
+}
+
+function meaningsOf(keys: readonly (keyof typeof meaningOf)[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(keys.map((key) => [key, meaningOf[key]]));
 }
 
 function factTable(): string {
