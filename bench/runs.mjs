@@ -7,11 +7,12 @@ const here = dirname(fileURLToPath(import.meta.url));
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
-/** One run of Node with these arguments. Throws with its words if it fails. */
-function once(args, cwd) {
+/** One run of Node with these arguments, and variables of its environment set. Throws with its words if it fails. */
+function once(args, cwd, set = {}) {
   const started = process.hrtime.bigint();
   const child = spawnSync(process.execPath, ['--require', join(here, 'peak.cjs'), ...args], {
     cwd,
+    env: { ...process.env, ...set },
     encoding: 'utf8',
     stdio: ['ignore', 'pipe', 'pipe', 'pipe'],
     maxBuffer: 64 * 1024 * 1024,
@@ -36,18 +37,24 @@ export function timed(args, cwd, runs = 7) {
 }
 
 /**
- * Median processor time in milliseconds, user and system together, of each of several commands run in turn. Processor time
- * and not wall time, so that the ratio of two commands holds on a machine that has other work.
+ * Medians of each of several commands run in turn, so that all meet the same machine: wall time, which is what somebody waits,
+ * and processor time, user and system of all threads together, whose ratios hold also on a machine that has other work. A command
+ * is `{ args, set }`, `set` the variables of its environment.
  */
 export function beside(commands, cwd, runs) {
-  const spent = commands.map(() => []);
+  const measured = commands.map(() => []);
   for (let run = 0; run <= runs; run += 1) {
-    for (const [index, args] of commands.entries()) {
-      const { processorMs } = once(args, cwd);
-      if (run > 0) spent[index].push(processorMs);
+    for (const [index, { args, set }] of commands.entries()) {
+      const found = once(args, cwd, set);
+      if (run > 0) measured[index].push(found);
     }
   }
-  return spent.map(median);
+  const middle = (runsOfOne, key) => median(runsOfOne.map((run) => run[key]));
+  return measured.map((runsOfOne) => ({
+    wallMs: middle(runsOfOne, 'milliseconds'),
+    processorMs: middle(runsOfOne, 'processorMs'),
+    megabytes: middle(runsOfOne, 'megabytes'),
+  }));
 }
 
 /** One line of the report. */

@@ -1,6 +1,6 @@
 /**
- * `npm run bench`: start-up, whole sets of papers, the manual beside a bare script that puts the same lines, growth to 2,000
- * pages, memory over a fleet; then the benchmarks of single functions. What the figures mean: docs/speed.md.
+ * `npm run bench`: start-up, whole sets of papers, the same by one thread and by two, the manual beside a bare script that puts the
+ * same lines, growth to 2,000 pages, memory over a fleet; then the benchmarks of single functions. What the figures mean: docs/speed.md.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
@@ -17,7 +17,7 @@ const out = mkdtempSync(join(tmpdir(), 'kettlebook-bench-'));
 const command = join(root, 'bin', 'kettlebook.mjs');
 const car = (name) => join('cars', `${name}.yaml`);
 try {
-  console.log('Whole processes, median of 7 (least–most), peak memory');
+  console.log('Whole processes, wall time, median of 7 (least–most), peak memory');
   report('node alone', timed(['-e', '0'], root));
   report('start-up: --version', timed([command, '--version'], root));
   report('check of the first demo car', timed([command, 'check', car('marigold')], root));
@@ -30,6 +30,7 @@ try {
   for (const name of ['marigold', 'thimble', 'heron']) {
     report(`every paper of ${name}`, timed([command, 'make', car(name), '--out', out], root));
   }
+  threads();
   await floor();
   await growth();
 } finally {
@@ -57,27 +58,52 @@ function said(args) {
   return child.stdout;
 }
 
+/** One line of commands run in turn: wall time and processor time apart, never one for the other. */
+function besides(what, { wallMs, processorMs, megabytes }) {
+  const [wall, processor] = [wallMs, processorMs].map((each) => `${each.toFixed(0).padStart(6)} ms`);
+  console.log(
+    `${what.padEnd(52)} ${wall} wall ${processor} processor ${megabytes.toFixed(0).padStart(5)} MB`,
+  );
+}
+
+function ratios(what, ofWall, ofProcessor) {
+  console.log(
+    `${what.padEnd(52)} ${ofWall.toFixed(2).padStart(6)}    wall ${ofProcessor.toFixed(2).padStart(6)}    processor`,
+  );
+}
+
+/** The whole set by one thread and by two. */
+function threads() {
+  const args = [command, 'make', car('marigold'), '--out', out];
+  const by = (count) => ({ args, set: { KETTLEBOOK_THREADS: count } });
+  const [one, two] = beside([by('1'), by('2')], root, 7);
+  console.log('\nEvery paper of marigold, medians of 7 in turn');
+  besides('by one thread', one);
+  besides('by two threads', two);
+  ratios('ratio', two.wallMs / one.wallMs, two.processorMs / one.processorMs);
+}
+
 /** The manual by the whole way and its lines by the bare script, in turn, so that both meet the same machine. */
 async function floor() {
   const lines = join(out, 'lines.json');
   said([await bundled('lines'), car('marigold'), root, lines]);
-  const bare = [join(root, 'bench', 'floor.mjs'), lines, join(out, 'floor.pdf')];
-  const whole = [command, 'make', car('marigold'), '--paper', 'owners-manual', '--out', out];
-  const check = [command, 'check', car('marigold')];
+  const bare = { args: [join(root, 'bench', 'floor.mjs'), lines, join(out, 'floor.pdf')] };
+  const whole = { args: [command, 'make', car('marigold'), '--paper', 'owners-manual', '--out', out] };
+  const check = { args: [command, 'check', car('marigold')] };
   const [made, checked, put] = beside([whole, check, bare], root, 7);
-  console.log(
-    '\nThe manual beside the floor (a bare script, one call a line), processor time, medians of 7 in turn',
-  );
-  console.log(
-    `whole way  ${made.toFixed(0)} ms, of which reading and proving the car ${checked.toFixed(0)} ms`,
-  );
-  console.log(`floor      ${put.toFixed(0)} ms`);
-  console.log(
-    `ratio      ${(made / put).toFixed(2)}; without reading and proving ${((made - checked) / put).toFixed(2)}`,
+  console.log('\nThe manual beside the floor (a bare script, one call a line), medians of 7 in turn');
+  besides('whole way', made);
+  besides('of which reading and proving the car (check)', checked);
+  besides('floor', put);
+  ratios('ratio', made.wallMs / put.wallMs, made.processorMs / put.processorMs);
+  ratios(
+    'ratio without reading and proving',
+    (made.wallMs - checked.wallMs) / put.wallMs,
+    (made.processorMs - checked.processorMs) / put.processorMs,
   );
   const size = (path) => `${(statSync(path).size / 1e3).toFixed(0)} kB`;
   console.log(
-    `files      ${size(join(out, 'marigold', 'owners-manual.pdf'))}, floor ${size(join(out, 'floor.pdf'))}`,
+    `files: ${size(join(out, 'marigold', 'owners-manual.pdf'))}, floor ${size(join(out, 'floor.pdf'))}`,
   );
 }
 

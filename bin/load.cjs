@@ -19,7 +19,8 @@ if (isMainThread) v8.setFlagsFromString('--no-flush-bytecode');
 
 const path = join(__dirname, 'program.js');
 const kept = join(__dirname, 'program.cache');
-const script = new vm.Script(readFileSync(path, 'utf8'), {
+// the build writes nothing in it beyond ASCII
+const script = new vm.Script(readFileSync(path, 'latin1'), {
   filename: path,
   importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
   ...(existsSync(kept) ? { cachedData: readFileSync(kept) } : {}),

@@ -9,7 +9,7 @@ import type { Drawing, Shape } from './drawing';
 import { placeShape } from './place';
 import { ptPerMm } from './printedSize';
 import { circle, polyline, stroke, text } from './shapes';
-import { wrapLine } from './wrapLine';
+import { firstLine } from './wrapLine';
 
 /** How a tag is cut. */
 export type TagForm = 'round' | 'oblong';
@@ -231,7 +231,7 @@ function linesFrom(
     let rest = words;
     while (rest !== '') {
       const { middle, width } = roomAt(y, y + sizePt * leading, side);
-      const [line = ''] = wrapLine(rest, fonts[face], sizePt, width);
+      const line = firstLine(rest, fonts[face], sizePt, width);
       if (fonts[face].widthOf(line, sizePt) > width) return undefined;
       lines.push({ words: line, face, sizePt, middle });
       rest = rest.slice(line.length).trimStart();

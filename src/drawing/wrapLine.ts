@@ -30,6 +30,17 @@ export function wrapLine(
   return [...lines, current];
 }
 
+/** The first of the lines that `wrapLine` makes where words stay whole, for whoever asks line by line: the rest is not looked at. */
+export function firstLine(line: string, metrics: FontMetrics, sizePt: number, widthPt: number): string {
+  let end = line.indexOf(' ');
+  for (let next = end; next >= 0; end = next) {
+    next = line.indexOf(' ', end + 1);
+    const longer = next < 0 ? line : line.slice(0, next);
+    if (metrics.widthOf(longer, sizePt) > widthPt) return line.slice(0, end);
+  }
+  return line;
+}
+
 /** A word in pieces no wider than `mostPt`, each of one letter at least. */
 function brokenWord(word: string, metrics: FontMetrics, sizePt: number, mostPt: number): readonly string[] {
   if (metrics.widthOf(word, sizePt) <= mostPt) return [word];
