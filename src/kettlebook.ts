@@ -31,6 +31,7 @@ import { calledForRemarks } from './procedure/calledFor';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
 import { type Library, readLibrary } from './procedure/library';
+import { stepKeys } from './procedure/libraryForm';
 import type { Procedures } from './procedure/procedure';
 import {
   entriesFor,
@@ -120,9 +121,11 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
   if (!languages.ok) return languages;
   const library = readLibrary(shared.texts, languages.value.plain, { foundGood: shared.foundGood === true });
   const plans = from('papers.yaml', readPlans);
-  const procedureIds = library.ok ? library.value.procedures.map(({ form }) => form.id) : [];
+  const procedures = library.ok ? library.value.procedures.map(({ form }) => form) : [];
+  const procedureIds = procedures.map(({ id }) => id);
+  const stepsOf = new Map(procedures.map(({ id, steps }) => [id, stepKeys(steps)]));
   const cautionIds = library.ok ? [...library.value.cautions.keys()] : undefined;
-  const day = from('day.yaml', (text, file) => readDay(text, file, procedureIds, cautionIds));
+  const day = from('day.yaml', (text, file) => readDay(text, file, stepsOf, cautionIds));
   const glossary = from('glossary.yaml', readGlossary);
   const faults = from('faults.yaml', readFaults);
   const screen = readScreenLook({

@@ -211,3 +211,8 @@ export type EntryForm = z.output<typeof entryForm>;
 export type NeedForm = z.output<typeof needForm>;
 export type ProcedureForm = z.output<typeof procedureForm>;
 export type CautionForm = z.output<typeof cautionFileForm>['cautions'][string];
+
+/** The keys of all steps of a list and of the groups in it, in their order. */
+export function stepKeys(entries: readonly EntryForm[]): readonly string[] {
+  return entries.flatMap(({ id, steps }) => [...(id === undefined ? [] : [id]), ...stepKeys(steps ?? [])]);
+}

@@ -5,7 +5,7 @@ import { beginnings, endings, meaningOf } from './circumstances';
 import { duties } from './duties';
 import { type Fact, facts, type Setting, settings } from './facts';
 import type { Library } from './library';
-import type { EntryForm } from './libraryForm';
+import { stepKeys } from './libraryForm';
 import { phases } from './procedure';
 import { relations } from './relations';
 import { carTraits, partTraits } from './traits';
@@ -34,7 +34,7 @@ export function libraryGuide(head: string, library: Outcome<Library>): string {
       meaningsOf(beginnings),
     ),
     texts('Endings', 'What must be so when an emergency has ended, named in `leaves`.', meaningsOf(endings)),
-    library.ok ? stepKeys(library.value) : section('Steps', 'The library could not be read.'),
+    library.ok ? stepLists(library.value) : section('Steps', 'The library could not be read.'),
   ]
     .join('\n\n')
     .concat('\n');
@@ -96,22 +96,15 @@ function settingTable(): string {
 }
 
 /** Every procedure with the keys of its steps, for those who write `changes`. */
-function stepKeys(library: Library): string {
+function stepLists(library: Library): string {
   const lead = 'The keys that a car’s `changes` can name, procedure by procedure, in order.';
   const parts = phases.flatMap((phase) =>
     library.procedures
       .filter(({ form }) => form.phase === phase)
       .map(({ form }) => {
-        const keys = keysIn(form.steps).map((key) => `\`${key}\``);
+        const keys = stepKeys(form.steps).map((key) => `\`${key}\``);
         return `**\`${form.id}\`** – ${form.title}: ${keys.join(', ')}.`;
       }),
   );
   return section('Steps', [lead, ...parts].join('\n\n'));
-}
-
-function keysIn(entries: readonly EntryForm[]): readonly string[] {
-  return entries.flatMap((entry) => [
-    ...(entry.id === undefined ? [] : [entry.id]),
-    ...keysIn(entry.steps ?? []),
-  ]);
 }

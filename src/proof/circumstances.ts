@@ -3,6 +3,7 @@ import type { Beginning, Ending } from '../procedure/circumstances';
 import { nameOf } from './effects/act';
 import { feedsBoiler } from './effects/stores';
 import type { Flows } from './flows';
+import { isHeld } from './held';
 import type { Model } from './model';
 import { anyFlame, at, burns, flamesIn, of, type State } from './state';
 import { motion, no, shut, steam } from './values';
@@ -60,9 +61,18 @@ const undone: Readonly<Record<Ending, Undone>> = {
   held: (model, _, state) => (isHeld(model, state) ? undefined : 'nothing holds the car'),
 };
 
-/** What of these is not so in a state, each a clause. */
-export function notSo(model: Model, flows: Flows, state: State, which: readonly Ending[]): readonly string[] {
-  return which.flatMap((each) => undone[each](model, flows, state) ?? []);
+/** Something that should be so at the end of an emergency, and what is so instead, a clause. */
+export interface NotSo {
+  readonly ending: Ending;
+  readonly what: string;
+}
+
+/** What of these is not so in a state. */
+export function notSo(model: Model, flows: Flows, state: State, which: readonly Ending[]): readonly NotSo[] {
+  return which.flatMap((ending) => {
+    const what = undone[ending](model, flows, state);
+    return what === undefined ? [] : [{ ending, what }];
+  });
 }
 
 function fed(model: Model, burners: readonly string[]): string | undefined {
@@ -77,14 +87,4 @@ function feedsByItself(model: Model, flows: Flows, state: State, pump: string): 
   if (drive === 'engine' && at(state, model.slots.motion) === motion.standing) return false;
   if (drive === 'electric' && of(state, model.slots.pump, pump) === no) return false;
   return feedsBoiler(model, flows, state, pump);
-}
-
-/** Whether the brake holds the car, or the chocks do. A car that has no parking brake is held by its chocks. */
-function isHeld(model: Model, state: State): boolean {
-  return (
-    at(state, model.slots.chocked) !== no ||
-    Object.entries(model.car.spec.controls).some(
-      ([id, { kind }]) => kind === 'parking-brake' && of(state, model.slots.control, id) !== no,
-    )
-  );
 }

@@ -112,11 +112,14 @@ export interface Day {
   readonly spot: (path: SpecPath) => Spot;
 }
 
-/** Read `day.yaml`. `known` are the keys of every procedure of the library, `cautions` those of its cautions. */
+/**
+ * Read `day.yaml`. `known` are the keys of every procedure of the library with those of its steps, `cautions` those of its
+ * cautions.
+ */
 export function readDay(
   text: string,
   file: string,
-  known: readonly string[],
+  known: ReadonlyMap<string, readonly string[]>,
   cautions?: readonly string[],
 ): Outcome<Day> {
   const source = readSource(text, file);
@@ -140,8 +143,16 @@ export function readDay(
     ]),
   ];
   const problems = named.flatMap(([path, id]) =>
-    known.includes(id) ? [] : [unknown('procedure', id, path, source.value, known)],
+    known.has(id) ? [] : [unknown('procedure', id, path, source.value, [...known.keys()])],
   );
+  for (const [emergency, ways] of Object.entries(form['lit-again'] ?? {})) {
+    ways.forEach((way, index) => {
+      const step = way['at-latest-from'];
+      const steps = known.get(way['rest-of'] ?? '') ?? [];
+      if (step !== undefined && !steps.includes(step))
+        problems.push(unknown('step', step, ['lit-again', emergency, index], source.value, steps));
+    });
+  }
   const asked = Object.entries(form.cautions ?? {});
   for (const [hazard, ids] of asked) {
     ids.forEach((id, index) => {
@@ -182,7 +193,7 @@ function namesOf(way: z.output<typeof wayBackForm>): readonly string[] {
 }
 
 function unknown(
-  what: 'procedure' | 'caution',
+  what: 'procedure' | 'caution' | 'step',
   id: string,
   path: SpecPath,
   source: SpecSource,

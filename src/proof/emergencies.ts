@@ -6,7 +6,7 @@
 import type { Procedure, Procedures } from '../procedure/procedure';
 import { type Chain, type Run, type StruckAt, snags } from './chain';
 import { type Breach, brokenAt, type Found } from './check';
-import { areSo, notSo } from './circumstances';
+import { areSo, type NotSo, notSo } from './circumstances';
 import type { Day, WayBack } from './day';
 import { type Experience, type Leg, Question } from './experience';
 import { halfDone } from './halfDone';
@@ -18,8 +18,8 @@ import { steam } from './values';
 /** An emergency from one of its beginnings, or what follows one. */
 export interface EmergencyRun extends Run {
   readonly struckAt: StruckAt;
-  /** What the emergency says it leaves, and does not: clauses. */
-  readonly leftUndone: readonly string[];
+  /** What the emergency says it leaves, and does not. */
+  readonly leftUndone: readonly NotSo[];
 }
 
 /** Runs of the emergencies, and of what lights the fire again after them, everything being known. */

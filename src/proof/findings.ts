@@ -1,5 +1,6 @@
 /** What the proof found, told to a keeper. */
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { meaningOf } from '../procedure/circumstances';
 import type { Procedure, Step } from '../procedure/procedure';
 import { type Chain, cameBy, type Run } from './chain';
 import type { Breach, Snag } from './check';
@@ -53,13 +54,13 @@ export function emergencyFindings(model: Model, runs: readonly EmergencyRun[]): 
   for (const run of runs) {
     const struck = () => [struckWords(run)];
     keepOf(found, model, run, struck);
-    for (const what of run.leftUndone)
+    for (const { ending, what } of run.leftUndone)
       keep(found, what, undefined, run, () => ({
         code: 'proof-emergency-leaves',
         severity: 'error',
         ...spot(run.procedure.steps[0]),
         message: `${run.procedure.title}: when all is done ${what}`,
-        expected: 'what the emergency says it leaves',
+        expected: meaningOf[ending],
         mend: 'give it the step that is missing, or the car the valve or lock',
         notes: [...struck(), standing(model, run.trace.end)],
       }));

@@ -466,6 +466,24 @@ describe('a library that is spoilt says where', () => {
     ]);
   });
 
+  test('a beginning or an end in a procedure that is no emergency, or one that there is not', () => {
+    const codes = (from: string, to: string) => {
+      const { outcome } = spoilt(fire, from, to);
+      return outcome.ok ? [] : outcome.problems.map(({ code, found }) => [code, found]);
+    };
+    const [first] = codes(
+      '    title: Light the main burner\n',
+      '    title: Light the main burner\n    leaves: [standing]\n',
+    );
+    expect(first?.[0]).toBe('library-form');
+    expect(
+      codes(
+        '    title: Light the main burner\n',
+        '    title: Light the main burner\n    leaves: [sitting]\n',
+      ).join(),
+    ).toContain('library-form');
+  });
+
   test('a step key that stands twice', () => {
     const { outcome } = spoilt(fire, 'id: pilot-joints', 'id: pilot-pressure');
     expect(outcome.ok ? [] : outcome.problems.map((problem) => problem.code)).toEqual(['library-twice']);

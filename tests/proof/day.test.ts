@@ -9,7 +9,11 @@ import { putIn, step, without } from './edits';
 import { demo, theDay } from './library';
 
 const head = 'night-after: [overnight]\nparked-after: [overnight]\nway-out: shut-everything\n';
-const known = ['overnight', 'shut-everything', 'fill-cold'];
+const known = new Map([
+  ['overnight', []],
+  ['shut-everything', []],
+  ['fill-cold', ['hose-on']],
+]);
 
 function problems(text: string): readonly string[] {
   const read = readDay(text, 'day.yaml', known, ['torch']);
@@ -31,6 +35,16 @@ describe('the file', () => {
     expect(problems(`${head}cautions:\n  torch-lit: [torhc]\n`)).toEqual([
       '5: proof-order: there is no caution `torhc`; write `torch`',
     ]);
+  });
+
+  test('says how the fire is lit again in procedures and steps that exist', () => {
+    const way = (text: string) => problems(`${head}lit-again:\n  shut-everything:\n    - ${text}\n`);
+    expect(way('{ by: [fill-cold], rest-of: fill-cold, at-latest-from: hose-on }')).toEqual([]);
+    expect(way('{ by: [fil-cold] }').join()).toMatch(/6: .*no procedure `fil-cold`; write `fill-cold`/);
+    expect(way('{ by: [fill-cold], rest-of: fill-cold, at-latest-from: hos-on }').join()).toMatch(
+      /6: .*no step `hos-on`; write `hose-on`/,
+    );
+    expect(way('{ while: [raining], by: [fill-cold] }').join()).toContain('6: spec-not-a-choice');
   });
 
   test('knows no dangers but those of the model', () => {

@@ -3,6 +3,7 @@ import { readdirSync } from 'node:fs';
 import type { Car } from '../../src/car/car';
 import { expandProcedures } from '../../src/procedure/expand';
 import { readLibrary } from '../../src/procedure/library';
+import { stepKeys } from '../../src/procedure/libraryForm';
 import type { Procedures } from '../../src/procedure/procedure';
 import { type Day, readDay } from '../../src/proof/day';
 import { demoCar, textOf } from '../cars/demo';
@@ -26,7 +27,7 @@ export function theDay(): Day {
   const read = readDay(
     textOf('shared/day.yaml'),
     'shared/day.yaml',
-    library.procedures.map(({ form }) => form.id),
+    new Map(library.procedures.map(({ form }) => [form.id, stepKeys(form.steps)])),
     [...library.cautions.keys()],
   );
   if (!read.ok) throw new Error(JSON.stringify(read.problems, undefined, 2));

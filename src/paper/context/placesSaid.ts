@@ -73,7 +73,7 @@ export function withPlaces(text: string, step: Step, car: Car, told: Set<PartId>
   return `${tagged.slice(0, at)} (${place})${tagged.slice(at)}`;
 }
 
-/** The parts a text names by their tags. */
+/** The parts of a car that have tags. */
 export function taggedParts(car: Car): readonly { readonly id: PartId; readonly tag: string }[] {
   return [...car.parts.values()].flatMap(({ id, tag }) => (tag === undefined ? [] : [{ id, tag }]));
 }

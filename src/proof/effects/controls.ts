@@ -1,4 +1,5 @@
 /** Locks, controls, motor pumps, things put in place, and the car’s own motion. */
+import { setBrake } from '../held';
 import { at, of } from '../state';
 import { motion, no, shut, steam, yes } from '../values';
 import { type Act, cannot, type Effect, idle, nameOf, put } from './act';
@@ -52,9 +53,7 @@ export const remove = carry(no);
 export function heldBy({ model, draft }: Act): string | undefined {
   const { car, slots } = model;
   const { throttle } = car.spec.engine;
-  const brake = Object.keys(car.spec.controls).find(
-    (id) => car.spec.controls[id]?.kind === 'parking-brake' && of(draft, slots.control, id) !== no,
-  );
+  const brake = setBrake(model, draft);
   if (lockOn(model, draft, throttle) !== undefined) return 'the throttle is locked';
   if (of(draft, slots.valve, throttle) === shut) return 'the throttle is shut';
   if (at(draft, slots.steam) === steam.none) return 'there is no steam';

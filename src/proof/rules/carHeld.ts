@@ -1,4 +1,5 @@
-import { at, of, type State } from '../state';
+import { isHeld, parkingBrakes } from '../held';
+import { at, type State } from '../state';
 import { no, steam } from '../values';
 import type { Rule } from './rule';
 
@@ -12,17 +13,11 @@ export const carHeld: Rule = {
   mend: 'set the parking brake, or chock the wheels, before the driver leaves the seat',
   asks: [],
   onQuietSteps: true,
-  appliesTo: ({ car }) =>
-    Object.values(car.spec.controls).some((control) => control.kind === 'parking-brake'),
+  appliesTo: (model) => parkingBrakes(model).length > 0,
   atStep: ({ model, before, after }) => {
-    const { car, slots } = model;
+    const { slots } = model;
     const loose = (state: State) =>
-      at(state, slots.steam) !== steam.none &&
-      at(state, slots.seat) === no &&
-      at(state, slots.chocked) === no &&
-      !Object.entries(car.spec.controls).some(
-        ([id, control]) => control.kind === 'parking-brake' && of(state, slots.control, id) !== no,
-      );
+      at(state, slots.steam) !== steam.none && at(state, slots.seat) === no && !isHeld(model, state);
     return loose(after) && !loose(before)
       ? 'there is steam, nobody is in the driver’s seat, and nothing holds the car'
       : undefined;
