@@ -16,7 +16,7 @@ export const anyMark = 'MMMM·MMMM';
  */
 export function fingerprint(parts: readonly string[]): string {
   const hash = sha256.create();
-  for (const part of parts) hash.update(utf8ToBytes(`${part.length}:`)).update(bytesOf(part));
+  for (const part of parts) hash.update(utf8ToBytes(`${part.length}:`)).update(utf8ToBytes(part));
   const digest = hash.digest();
   let number = digest.subarray(0, 12).reduce((sum, byte) => sum * 256n + BigInt(byte), 0n);
   let mark = '';
@@ -26,22 +26,3 @@ export function fingerprint(parts: readonly string[]): string {
   }
   return `${mark.slice(0, 4)}·${mark.slice(4)}`;
 }
-
-/** Bytes of a part. The same long texts, such as that of all templates, go into the marks of every paper of a car one after another. */
-function bytesOf(part: string): Uint8Array {
-  if (part.length < longPart) return utf8ToBytes(part);
-  const known = lately.get(part);
-  const bytes = known ?? utf8ToBytes(part);
-  if (known === undefined) {
-    const [oldest] = lately.keys();
-    if (oldest !== undefined && lately.size >= mostKept) lately.delete(oldest);
-  } else lately.delete(part);
-  lately.set(part, bytes);
-  return bytes;
-}
-
-const longPart = 20_000;
-const mostKept = 4;
-
-/** The long parts asked for last, the latest at the end. */
-const lately = new Map<string, Uint8Array>();
