@@ -55,13 +55,13 @@ function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting)
   const { number, action } = look.steps;
   const em = action.sizePt;
   const hasBar = survey.steps.hasMarks;
-  const pointerX = place.x + look.line.bar + 0.3 * em;
+  const pointerX = place.x + look.line.bar + 0.15 * em;
   const tickX = hasBar ? pointerX + (saidEm + clearEm) * em : place.x;
   const numberX = block.mark === 'tick' ? tickX + tickSideEm * em + 0.45 * em : tickX;
   const digits = '0'.repeat(survey.steps.digits);
   const numberRight = numberX + look.fonts[number.face].widthOf(digits, number.sizePt);
-  const textX = Math.max(numberRight + 0.6 * em, hasBar ? 0 : place.x + look.space.indent);
-  const shift = textX - (numberRight + 0.6 * em);
+  const textX = Math.max(numberRight + 0.45 * em, hasBar ? 0 : place.x + look.space.indent);
+  const shift = textX - (numberRight + 0.45 * em);
   const textPt = place.x + measure(place.widthPt, look) - textX;
   return { barX: place.x, pointerX, tickX, numberRight: numberRight + shift, textX, textPt };
 }
@@ -224,7 +224,7 @@ function onLeader(
 }
 
 /** Least space between an action and a result on one line, as a share of the type size. */
-const leastGapEm = 0.9;
+const leastGapEm = 0.7;
 
 function resultIndent({ look }: Setting): number {
   return 1.1 * look.steps.result.sizePt;

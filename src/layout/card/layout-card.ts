@@ -14,6 +14,7 @@ import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page, PlacedItem } from '../frame';
 import { RememberedWords, type WordSource } from '../inline/plain';
 import { Labels } from '../labels';
+import { leastLeading } from '../legibility';
 import { outlineOf } from '../pages/outline';
 import { paginateUnderHeads } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
@@ -83,10 +84,11 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut)
 /** What is left of the spaces between steps and blocks where that saves a face. */
 const closerShare = 0.7;
 
-/** The same with less space between steps and blocks; type and leading stay. */
+/** The same with less space between steps and blocks, and lines as close as they may stand; the type stays. */
 function closedUp(options: CardOptions): CardOptions {
   const { shares } = options.theme;
   const closer = {
+    leading: Math.min(shares.leading, leastLeading),
     stepGap: closerShare * shares.stepGap,
     blockGap: closerShare * shares.blockGap,
     headingGap: closerShare * shares.headingGap,

@@ -3,6 +3,7 @@ import { largestSize } from '../../../src/layout/card/largest';
 import { layoutCard, layoutSheet } from '../../../src/layout/card/layout-card';
 import { checkLaidOut } from '../../../src/layout/check';
 import type { LaidOut, Page } from '../../../src/layout/frame';
+import { leastLeading } from '../../../src/layout/legibility';
 import { laminatingEdgeMm, makeSheet, pointsPerMm, readSheetSize } from '../../../src/layout/sheet';
 import type { CardOptions } from '../../../src/layout/types';
 import type { Block } from '../../../src/markup/block';
@@ -79,7 +80,7 @@ describe('layoutCard', () => {
     const short = Array.from({ length: 16 }, (_, index) => step(`Shut ${index}`));
     const blocks = [heading(1, 'Raising steam'), steps(short)];
     // without spaces that could be closed up
-    const shares = { ...plainTheme.shares, stepGap: 0, blockGap: 0, headingGap: 0 };
+    const shares = { ...plainTheme.shares, leading: leastLeading, stepGap: 0, blockGap: 0, headingGap: 0 };
     const theme = { ...plainTheme, shares };
     const { pages } = laidOut(blocks, options('A6', { theme }));
     const size = sizesOf(pages[0])[0] ?? 0;
@@ -255,7 +256,7 @@ describe('layoutCard', () => {
     }
   });
 
-  it('sets steps closer where that saves a face, and only there; type and leading stay', () => {
+  it('sets steps and lines closer where that saves a face, and only there: lines no closer than they may stand', () => {
     const own = options('A7', { mostPt: 8.5 });
     const made = Array.from({ length: 16 }, (_, index) => {
       const items = Array.from({ length: index + 3 }, (_, at) => step(`Step ${at}`));
@@ -264,10 +265,10 @@ describe('layoutCard', () => {
       return { faces: pages.length, apart: (two?.y ?? 0) - (one?.y ?? 0) };
     });
     const em = 8.5;
-    const [wide, close] = [1, 0.7].map((share) => (1.27 + 0.32 * share) * em);
-    const spaced = made.map(({ apart }) => (Math.abs(apart - (wide ?? 0)) < 0.01 ? 'wide' : apart));
+    const [wide, close] = [(1.27 + 0.32) * em, (leastLeading + 0.7 * 0.32) * em];
+    const spaced = made.map(({ apart }) => (Math.abs(apart - wide) < 0.01 ? 'wide' : apart));
     expect(new Set(spaced.filter((each) => each !== 'wide').map((each) => Number(each).toFixed(2)))).toEqual(
-      new Set([close?.toFixed(2)]),
+      new Set([close.toFixed(2)]),
     );
     expect(spaced[0]).toBe('wide');
     // where they are close, one more face would have begun
