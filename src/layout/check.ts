@@ -6,12 +6,12 @@
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import type { Face, FontSet } from '../font/metrics';
 import type { Block } from '../markup/block';
-import { expectedWords, type WordFacts } from './check/expected';
-import { foundWords } from './check/found';
+import { type ExpectedWord, expectedWords, type WordFacts } from './check/expected';
+import { type FoundWord, foundWords } from './check/found';
 import { outside, overlaps } from './check/geometry';
 import { cautionsParted, headingsLast, headsNotRepeated, wordsLost } from './check/keeping';
 import { withoutSaidAbove } from './check/said-above';
-import type { LaidOut, OutlineEntry } from './frame';
+import type { LaidOut, OutlineEntry, PlacedText } from './frame';
 import { Problems } from './problems';
 import { survey } from './survey';
 import type { Theme } from './theme';
@@ -22,6 +22,8 @@ export interface CheckOptions {
   readonly theme: Theme;
   /** Smallest legible size of each face, in points; running heads and feet are not held to it. */
   readonly leastPt: Readonly<Record<Face, number>>;
+  /** The same of what is looked up with the card in the hand; left out where nothing is read from nearer than the rest. */
+  readonly lookUpPt?: Readonly<Record<Face, number>> | undefined;
 }
 
 /** Everything wrong with a finished paper; empty if nothing is. */
@@ -41,13 +43,14 @@ export function checkLaidOut(
     ...headingsLast(blocks, expected, found, facts),
     ...cautionsParted(expected, found, saidAbove),
     ...headsNotRepeated(expected, found, laidOut, facts),
+    ...readTooSmall(expected, found, options.leastPt),
   ];
   return [
     ...lost,
     ...(lost.length === 0 ? kept : []),
     ...outside(laidOut, options.fonts),
     ...overlaps(laidOut, options.fonts),
-    ...tooSmall(laidOut, options.leastPt),
+    ...tooSmall(laidOut, options.lookUpPt ?? options.leastPt),
     ...leadingNowhere(laidOut, ids),
   ];
 }
@@ -57,18 +60,36 @@ function tooSmall(laidOut: LaidOut, leastPt: CheckOptions['leastPt']): Diagnosti
     const small = page.items.find(
       (item) => item.kind === 'text' && item.tag !== undefined && item.sizePt < leastPt[item.face] - 0.001,
     );
-    if (small?.kind !== 'text') return [];
-    return [
-      {
-        code: 'check-type-too-small',
-        severity: 'error',
-        message: `type on page ${page.label} is smaller than the smallest legible size`,
-        found: `\`${small.text.trim()}\` at ${small.sizePt.toFixed(2)} pt`,
-        expected: `at least ${leastPt[small.face].toFixed(2)} pt in the face ${small.face}`,
-        mend: 'use a larger sheet, or allow more faces',
-      },
-    ];
+    return small?.kind === 'text' ? [smallType(page.label, small, leastPt)] : [];
   });
+}
+
+/** The first word in type that only what is looked up may stand in, though it is read from further away. */
+function readTooSmall(
+  expected: readonly ExpectedWord[],
+  found: readonly FoundWord[],
+  leastPt: CheckOptions['leastPt'],
+): Diagnostic[] {
+  const at = found.findIndex(
+    ({ face, sizePt }, index) => expected[index]?.lookUp !== true && sizePt < leastPt[face] - 0.001,
+  );
+  const word = found[at];
+  return word === undefined ? [] : [smallType(String(word.page + 1), { ...word, text: word.word }, leastPt)];
+}
+
+function smallType(
+  page: string,
+  { text, face, sizePt }: Pick<PlacedText, 'text' | 'face' | 'sizePt'>,
+  leastPt: CheckOptions['leastPt'],
+): Diagnostic {
+  return {
+    code: 'check-type-too-small',
+    severity: 'error',
+    message: `type on page ${page} is smaller than the smallest legible size`,
+    found: `\`${text.trim()}\` at ${sizePt.toFixed(2)} pt`,
+    expected: `at least ${leastPt[face].toFixed(2)} pt in the face ${face}`,
+    mend: 'use a larger sheet, or allow more faces',
+  };
 }
 
 /** Links, bookmarks and ids that have no place on any page. */

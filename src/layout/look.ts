@@ -93,6 +93,8 @@ export interface Look {
   readonly line: Theme['line'];
   readonly colours: Theme['colours'];
   readonly words: Theme['words'];
+  /** The look of what is looked up with a card in the hand; left out where everything is read so. */
+  readonly lookUp?: Look;
   /** Widest column of running text, in sizes of body type. */
   readonly measureEm: number;
 }

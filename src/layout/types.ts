@@ -68,6 +68,8 @@ export interface CardOptions {
   readonly ground?: { readonly colour: Colour; readonly outsetPt: number };
   /** Smallest legible size of each face where the card is read, in points. Type never goes below it. */
   readonly leastPt: Readonly<Record<Face, number>>;
+  /** The same of what is looked up with the card in the hand; left out where the whole card is read so. */
+  readonly lookUpPt?: Readonly<Record<Face, number>>;
   /** Height of safety signs, in points: that at which they are told apart where the card is read. */
   readonly signPt: number;
   /** Largest useful size of the steps, in points. */

@@ -213,10 +213,13 @@ export interface ContentsBlock extends BlockBase {
   readonly depth: 1 | 2 | 3;
 }
 
-/** Blocks that belong together: kept on one page if they fit on one, or set in columns where there is room for two. */
+/**
+ * Blocks that belong together: kept on one page if they fit on one, or set in columns where there is room for two. What is
+ * looked up on a card is read with the card in the hand, wherever the card is read else.
+ */
 export interface GroupBlock extends BlockBase {
   readonly kind: 'group';
-  readonly style: 'plain' | 'boxed' | 'columns';
+  readonly style: 'plain' | 'boxed' | 'columns' | 'look-up';
   readonly blocks: readonly Block[];
 }
 

@@ -86,6 +86,8 @@ export interface Paper {
   problems?(world: World): readonly Diagnostic[];
   /** Smallest legible size of each face where the paper is read, in points. */
   leastPt(world: World): Readonly<Record<Face, number>>;
+  /** The same of what is looked up with it in the hand; left out where the whole paper is read so. */
+  lookUpPt?(world: World): Readonly<Record<Face, number>>;
   /**
    * The edge its sheets are turned on, where it is to be printed on both sides; `none` where nothing may stand on their
    * backs. Undefined, that is the printer's choice. A paper that leaves it out is one of faces: two of them that fill

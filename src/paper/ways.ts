@@ -14,7 +14,7 @@ import type { Paper, World } from './paper';
 import { cardSheet, darkCardSheet, lapSheet, measuredSheet, pageSheet } from './sheets';
 
 /** What a paper says of how it is laid out. */
-type Way = Pick<Paper, 'leastPt' | 'layOut' | 'turning'>;
+type Way = Pick<Paper, 'leastPt' | 'lookUpPt' | 'layOut' | 'turning'>;
 
 /** How the chapters of a book stand. */
 interface BookWay {
@@ -72,16 +72,19 @@ export function asMeasuredSheets(title: string): Way {
   };
 }
 
-/** Faces of a card read at one of the car's distances. */
+/** Faces of a card read at one of the car's distances; what is looked up on it, with the card in the hand. */
 export function asCard(title: string, read: 'dash' | 'lap', mostFaces: number): Way {
   const distanceM = ({ car }: World) => car.spec.print.distances[read].si;
+  const lookUpM = (world: World) => Math.min(distanceM(world), handDistanceM);
   return {
     leastPt: (world) => leastSizes(world.fonts, distanceM(world)),
+    lookUpPt: (world) => leastSizes(world.fonts, lookUpM(world)),
     layOut: (blocks, world, mark) =>
       onSheet(cardSheet(world), (sheet) =>
         layoutCard(blocks, {
           ...onFaces(world, title, mark, sheet, mostFaces),
           leastPt: leastSizes(world.fonts, distanceM(world)),
+          lookUpPt: leastSizes(world.fonts, lookUpM(world)),
           signPt: leastSignMm(distanceM(world)) * pointsPerMm,
           mostPt: mostUsefulPt(world.fonts, distanceM(world)),
         }),

@@ -2,11 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { setOnePaper, worldOf } from '../../src/kettlebook';
+import { setOnePaper } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
 import { inEnglish } from '../helpers/english';
 import { answeredSkeletons } from '../newcar/skeletons';
-import { carFrom, goodOf, inWords, root, workshop } from '../whole/made';
+import { carFrom, goodOf, inWords, leastOf, root, workshop } from '../whole/made';
 import { missingParts, strangeTerms, wordsOfPaper } from '../whole/partWords';
 
 const folder = join(root, 'tests', 'fixtures', 'cars');
@@ -33,7 +33,7 @@ describe.each([...fixtures, ...answeredSkeletons()])('%s', (_, text) => {
       const options = {
         fonts: shop.fonts,
         theme: inEnglish(shop.theme),
-        leastPt: paper.leastPt(worldOf(ready, shop)),
+        ...leastOf(paper, ready, shop),
       };
       expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
       const words = wordsOfPaper(set);

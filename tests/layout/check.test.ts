@@ -7,6 +7,7 @@ import {
   caution,
   contents,
   figure,
+  group,
   heading,
   linked,
   list,
@@ -159,6 +160,31 @@ describe('checkLaidOut', () => {
     expect(codes(changed((item) => (isText(item, 'act') ? { ...item, sizePt: 9 } : item)))).toContain(
       'check-type-too-small',
     );
+  });
+
+  it('lets only what is looked up stand in type that is read from nearer', () => {
+    const own = [paragraph('far'), group([paragraph('near')], 'look-up')];
+    const set = laidOutCleanly(own, squareOptions(30, 14));
+    const found = (word: string, sizePt: number) => {
+      const pages = set.pages.map((page) => ({
+        ...page,
+        items: page.items.map((item) => (isText(item, word) ? { ...item, sizePt } : item)),
+      }));
+      const lookUpPt = { text: 7, 'text-italic': 7, 'text-bold': 7, narrow: 7, 'narrow-bold': 7 };
+      return checkLaidOut(own, { ...set, pages }, { ...options, lookUpPt }).map(({ code }) => code);
+    };
+    expect(found('near', 7)).toEqual([]);
+    expect(found('near', 6.5)).toEqual(['check-type-too-small']);
+    expect(found('far', 9)).toEqual(['check-type-too-small']);
+    // where nothing is read from nearer, it may not be smaller either
+    const smaller = {
+      ...set,
+      pages: set.pages.map((page) => ({
+        ...page,
+        items: page.items.map((item) => (isText(item, 'near') ? { ...item, sizePt: 9 } : item)),
+      })),
+    };
+    expect(codes(smaller, own)).toEqual(['check-type-too-small']);
   });
 
   it('finds links and ids without a place', () => {

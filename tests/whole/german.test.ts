@@ -27,7 +27,7 @@ import { languageFiles } from '../helpers/english';
 import { pdfBreaches } from '../helpers/pdfChecks';
 import { PdfFile } from '../helpers/pdfFile';
 import { openPdf, textOf } from '../helpers/pdfText';
-import { demoNames, goodOf, inWords, logs, root, shared, specText, workshop } from './made';
+import { demoNames, goodOf, inWords, leastOf, logs, root, shared, specText, workshop } from './made';
 
 const shop = await workshop();
 const spec = readFileSync(join(root, 'cars', 'de', 'fingerhut.yaml'), 'utf8');
@@ -78,7 +78,7 @@ describe('in German', () => {
   test.each(papers)('%s: everything in order, inside, legible', (_, paper) => {
     const set = goodOf(setOnePaper(german, paper, shop));
     const theme = themeInWords(shop.theme, furniture);
-    const options = { fonts: shop.fonts, theme, leastPt: paper.leastPt(worldOf(german, shop)) };
+    const options = { fonts: shop.fonts, theme, ...leastOf(paper, german, shop) };
     expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
     expect(JSON.stringify(set.laidOut)).not.toContain('\u00ad');
   });

@@ -3,7 +3,16 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readSharedFiles } from '../../src/cli/sharedFiles';
 import type { Diagnostic, Outcome } from '../../src/diagnostic/diagnostic';
-import { openWorkshop, type ReadyCar, readCar, type SharedFiles, type Workshop } from '../../src/kettlebook';
+import {
+  openWorkshop,
+  type ReadyCar,
+  readCar,
+  type SharedFiles,
+  type Workshop,
+  worldOf,
+} from '../../src/kettlebook';
+import type { CheckOptions } from '../../src/layout/check';
+import type { Paper } from '../../src/paper/paper';
 
 /** The root of the checkout. */
 export const root = join(import.meta.dirname, '..', '..');
@@ -23,6 +32,16 @@ export function goodOf<T>(outcome: Outcome<T>): T {
 export function inWords({ code, at, message, found }: Diagnostic): string {
   const place = at === undefined ? '' : `${at.file}:${at.line}:${at.column} `;
   return `${place}${code}: ${message}${found === undefined ? '' : ` (${found})`}`;
+}
+
+/** The smallest legible sizes of a paper of a car. */
+export function leastOf(
+  paper: Paper,
+  ready: ReadyCar,
+  shop: Workshop,
+): Pick<CheckOptions, 'leastPt' | 'lookUpPt'> {
+  const world = worldOf(ready, shop);
+  return { leastPt: paper.leastPt(world), lookUpPt: paper.lookUpPt?.(world) };
 }
 
 let files: Promise<SharedFiles> | undefined;

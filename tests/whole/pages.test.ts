@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { setOnePaper, worldOf } from '../../src/kettlebook';
+import { setOnePaper } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
 import { emptyCells } from '../helpers/emptyCells';
 import { nearlyEmpty } from '../helpers/emptyPages';
 import { inEnglish } from '../helpers/english';
 import { partedIntroductions, straggledRows } from '../helpers/partedPages';
-import { demo, demoNames, goodOf, inWords, type UnitOrder, workshop } from './made';
+import { demo, demoNames, goodOf, inWords, leastOf, type UnitOrder, workshop } from './made';
 
 /** Paper sizes and orders of units. */
 const ways: readonly (readonly ['letter' | 'a4', UnitOrder])[] = [
@@ -28,7 +28,7 @@ describe.each(demoNames)('%s', (name) => {
         const shop = await workshop();
         const ready = await demo(name, sheet, order);
         const set = goodOf(setOnePaper(ready, paper, shop));
-        const options = { fonts, theme: inEnglish(theme), leastPt: paper.leastPt(worldOf(ready, shop)) };
+        const options = { fonts, theme: inEnglish(theme), ...leastOf(paper, ready, shop) };
         expect(checkLaidOut(set.blocks, set.laidOut, options).map(inWords)).toEqual([]);
         const { length } = set.laidOut.pages;
         expect(length).toBeGreaterThan(0);

@@ -1,4 +1,4 @@
-/** Groups: kept on one page if they fit on one; some with a line around them, some in columns. */
+/** Groups: kept on one page if they fit on one; some with a line around them, some in columns, some in a look of their own. */
 import type { GroupBlock } from '../../markup/block';
 import { fits } from '../fits';
 import { columned } from '../flow/columns-splittable';
@@ -17,6 +17,8 @@ export function collectGroup(
 ): Piece[] {
   if (block.style === 'boxed') return boxed(block, place, setting, collectBlocks);
   if (block.style === 'columns') return inColumns(block, place, setting, collectBlocks);
+  if (block.style === 'look-up')
+    return collectBlocks(block.blocks, place, { ...setting, look: setting.look.lookUp ?? setting.look });
   const pieces = collectBlocks(block.blocks, place, setting);
   return fits(stackHeight(pieces) + place.keptAbovePt, setting.roomPt)
     ? heldTogether(pieces, 'ought')
@@ -39,7 +41,7 @@ function boxed(block: GroupBlock, place: Place, setting: Setting, collectBlocks:
 }
 
 /** A column is no narrower than this, in sizes of its type; where two are, there is one. */
-const leastColumnEm = 16;
+const leastColumnEm = 15;
 
 function inColumns(block: GroupBlock, place: Place, setting: Setting, collectBlocks: CollectBlocks): Piece[] {
   const { look } = setting;
@@ -49,5 +51,8 @@ function inColumns(block: GroupBlock, place: Place, setting: Setting, collectBlo
   const widthPt = count === 2 ? halfPt : place.widthPt;
   const inside = { ...setting, look: { ...look, body: look.column } };
   const pieces = collectBlocks(block.blocks, { ...place, widthPt }, inside);
-  return [columned(pieces, { count, pitchPt: widthPt + gapPt }, setting, block.origin)];
+  return [
+    columned(pieces, { count, pitchPt: widthPt + gapPt }, setting, block.origin),
+    gap(look.space.paragraph),
+  ];
 }

@@ -15,14 +15,28 @@ export function leastSizeOf(face: Face, leastPt: LeastSizes): number {
 }
 
 /** What the look of a card is made from, whatever the size of its type. */
-export type CardLookOptions = Pick<CardOptions, 'theme' | 'fonts' | 'leastPt' | 'signPt'>;
+export type CardLookOptions = Pick<CardOptions, 'theme' | 'fonts' | 'leastPt' | 'lookUpPt' | 'signPt'>;
 
-/** The look at type size `sizePt` in the face `base`. */
-export function cardLook(
-  { theme, fonts, leastPt, signPt }: CardLookOptions,
-  base: Face,
-  sizePt: number,
-): Look {
+/**
+ * The look at type size `sizePt` in the face `base`. What is looked up in the hand is seen there under the angle under which
+ * the rest is seen from where the card is read, and stands closer.
+ */
+export function cardLook(options: CardLookOptions, base: Face, sizePt: number): Look {
+  const { leastPt, lookUpPt = leastPt } = options;
+  const lookUp = oneLook(
+    { ...options, leastPt: lookUpPt },
+    base,
+    (sizePt * leastSizeOf(base, lookUpPt)) / leastSizeOf(base, leastPt),
+  );
+  return { ...oneLook(options, base, sizePt), lookUp: closeLook(lookUp) };
+}
+
+/** The same with the lines of lists and tables as close as those of a paragraph, and no more space around them than it has. */
+function closeLook(look: Look): Look {
+  return { ...look, space: { ...look.space, listItem: 0, block: look.space.paragraph, cellY: 0 } };
+}
+
+function oneLook({ theme, fonts, leastPt, signPt }: CardLookOptions, base: Face, sizePt: number): Look {
   const { shares, colours } = theme;
   const style = (share: number, face: Face = base, colour = colours.ink): TextStyle => {
     const size = Math.max(share * sizePt, leastSizeOf(face, leastPt));

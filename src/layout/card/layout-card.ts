@@ -14,7 +14,7 @@ import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page, PlacedItem } from '../frame';
 import { RememberedWords, type WordSource } from '../inline/plain';
 import { Labels } from '../labels';
-import { leastLeading } from '../legibility';
+import { leastArcMinutes, leastLeading, preferredArcMinutes } from '../legibility';
 import { outlineOf } from '../pages/outline';
 import { paginateUnderHeads } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
@@ -71,14 +71,32 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut)
   if (faces > options.mostFaces)
     return bad([tooManyFaces(blocks, options, faces, leastPt), ...smallest.remarks]);
   let best = smallest;
-  largestSize(leastPt, options.mostPt, (sizePt) => {
-    const tried = layoutAt(sizePt, faces);
+  const takes = (tried: Outcome<Tried>): boolean => {
     if (!tried.ok || tried.value.faces > faces || tried.remarks.length > smallest.remarks.length)
       return false;
     best = tried;
     return true;
+  };
+  const sizePt = largestSize(leastPt, options.mostPt, (tried) => takes(layoutAt(tried, faces)));
+  const { breaks } = best.value;
+  // what is looked up grows into room that is left over, and moves nothing to another face
+  const lookUpPt = leastSizeOf(cut.base, options.lookUpPt ?? options.leastPt);
+  largestSize(lookUpPt, Math.min(leastPt, lookUpGrowth * lookUpPt), (larger) => {
+    const tried = layoutIn(withLookUp(taken, larger / lookUpPt), sizePt, faces);
+    return tried.ok && tried.value.breaks === breaks && takes(tried);
   });
   return good(best.value.finish(), best.remarks);
+}
+
+/** Between these angles, and no larger than the rest, what is looked up is as large as there is room for. */
+const lookUpGrowth = preferredArcMinutes / leastArcMinutes;
+
+/** The same with what is looked up larger by a share. */
+function withLookUp(options: CardOptions, share: number): CardOptions {
+  const { lookUpPt } = options;
+  if (lookUpPt === undefined) return options;
+  const larger = Object.entries(lookUpPt).map(([face, sizePt]) => [face, share * sizePt]);
+  return { ...options, lookUpPt: Object.fromEntries(larger) };
 }
 
 /** What is left of the spaces between steps and blocks where that saves a face. */
@@ -107,6 +125,8 @@ interface Trial {
 /** A card as it comes out at one size. */
 interface Tried {
   readonly faces: number;
+  /** Where the faces begin: how much stands on each but the first, on which lines may break otherwise. */
+  readonly breaks: string;
   /** Makes the finished pages: only wanted of the size that is taken. */
   readonly finish: () => LaidOut;
 }
@@ -166,7 +186,14 @@ function layoutOnce(
     return withoutUnused({ pages, structure: structure.finish(), destinations, outline });
   };
   return {
-    finish: () => ({ faces: faces.length, finish }),
+    finish: () => ({
+      faces: faces.length,
+      breaks: faces
+        .slice(1)
+        .map(({ length }) => length)
+        .join(' '),
+      finish,
+    }),
     problems: problems.told(),
     labels: newLabels,
     settled: labels.agreesWith(newLabels),

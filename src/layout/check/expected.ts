@@ -32,6 +32,8 @@ export interface ExpectedWord {
   readonly word: string;
   readonly role: Role;
   readonly origin: BlockOrigin;
+  /** It is looked up with the card in the hand. */
+  readonly lookUp?: boolean;
 }
 
 /** What the words depend on besides the blocks. */
@@ -91,8 +93,10 @@ function wordsOfBlock(block: Block, facts: WordFacts): ExpectedWord[] {
       return block.items.flatMap(({ term, meaning }) => [...set(term), ...set(meaning)]);
     case 'contents':
       return contentsWords(block.depth, origin, facts);
-    case 'group':
-      return expectedWords(block.blocks, facts);
+    case 'group': {
+      const words = expectedWords(block.blocks, facts);
+      return block.style === 'look-up' ? words.map((word) => ({ ...word, lookUp: true })) : words;
+    }
     case 'page-break':
     case 'rule':
       return [];

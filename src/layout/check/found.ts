@@ -1,18 +1,26 @@
 /** The words found on finished pages, read back as a reader of the tagged file would read them. */
+import type { Face } from '../../font/metrics';
 import type { LaidOut, PlacedText, StructureIndex } from '../frame';
 import { splitAtSpaces } from './expected';
 
-/** A word and the page it begins on. */
+/** A word, the page it begins on, and the type its first letter is set in. */
 export interface FoundWord {
   readonly word: string;
   readonly page: number;
+  readonly face: Face;
+  readonly sizePt: number;
+}
+
+/** A stretch of text on a page. */
+interface Part extends Omit<FoundWord, 'word'> {
+  readonly part: string;
 }
 
 /** Words of all tagged text, element by element. Links belong to the text they stand in. */
 export function foundWords(laidOut: LaidOut): FoundWord[] {
   const words: FoundWord[] = [];
   let open: StructureIndex | undefined;
-  let text: { part: string; page: number }[] = [];
+  let text: Part[] = [];
   const close = () => {
     words.push(...wordsIn(text));
     text = [];
@@ -23,7 +31,7 @@ export function foundWords(laidOut: LaidOut): FoundWord[] {
       const element = textElement(laidOut, item.tag);
       if (element !== open) close();
       open = element;
-      text.push({ part: item.text, page: index });
+      text.push({ part: item.text, page: index, face: item.face, sizePt: item.sizePt });
     }
   });
   close();
@@ -52,15 +60,15 @@ function textElement(laidOut: LaidOut, tag: StructureIndex): StructureIndex {
 }
 
 /** Splits joined parts into words; each stands on the page its first letter stands on. */
-function wordsIn(parts: readonly { part: string; page: number }[]): FoundWord[] {
+function wordsIn(parts: readonly Part[]): FoundWord[] {
   const ends: number[] = [];
   for (const { part } of parts) ends.push((ends[ends.length - 1] ?? 0) + part.length);
   const whole = parts.map(({ part }) => part).join('');
   let at = 0;
-  return splitAtSpaces(whole).map((word) => {
+  return splitAtSpaces(whole).flatMap((word) => {
     const from = whole.indexOf(word, at);
     at = from + word.length;
-    const index = ends.findIndex((end) => from < end);
-    return { word, page: parts[index]?.page ?? 0 };
+    const part = parts[ends.findIndex((end) => from < end)];
+    return part === undefined ? [] : [{ word, page: part.page, face: part.face, sizePt: part.sizePt }];
   });
 }

@@ -2,7 +2,7 @@
 import type { GroupBlock } from '../block';
 import { baseOf, type ElementReader } from '../reader';
 
-/** A group; `boxed` has a box around it, `columns` stands in two columns. */
+/** A group; `boxed` has a box around it, `columns` stands in two columns, `look-up` is read with the card in the hand. */
 export const readGroup: ElementReader = (node, reader) => ({
   kind: 'group',
   ...baseOf(node),
@@ -11,5 +11,5 @@ export const readGroup: ElementReader = (node, reader) => ({
 });
 
 function styleOf(name: string | undefined): GroupBlock['style'] {
-  return name === 'boxed' || name === 'columns' ? name : 'plain';
+  return name === 'boxed' || name === 'columns' || name === 'look-up' ? name : 'plain';
 }

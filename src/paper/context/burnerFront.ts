@@ -3,6 +3,8 @@ import type { Car } from '../../car/car';
 import type { Step } from '../../procedure/procedure';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
+import { listOfPlaces } from './placeList';
+import { type Naming, placesOnCard } from './placesSaid';
 import { cardSteps } from './procedures';
 import { criticalKeys } from './proof';
 
@@ -18,36 +20,54 @@ export interface BurnerFrontStep {
 const known: ReadonlySet<Step['action']> = new Set(['open', 'crack', 'shut', 'call', 'set', 'release']);
 
 /** The card of the helper. */
-export function burnerFrontContext({
-  car,
-  guide,
-  procedures,
-  proof,
-}: World): Readonly<Record<string, unknown>> {
+export function burnerFrontContext({ car, guide, procedures, proof }: World) {
   const card = guide.crew['burner-front'];
   const places = burnerPlaces(car);
   const critical = criticalKeys({ proof });
+  const shown = procedures
+    .filter(({ phase }) => card.phases.includes(phase))
+    .map((procedure) => ({
+      procedure,
+      steps: cardSteps(procedure, critical)
+        .map((step, index) => ({ number: index + 1, step }))
+        .filter(({ step }) => concernsHelper(step, places)),
+    }));
+  const list = listOfPlaces(
+    placesOnCard(
+      [
+        ...card.stand.flatMap(({ say }) => namingsIn(say, car)),
+        ...shown.flatMap(({ steps }) => steps.map(({ step }) => step)),
+      ],
+      car,
+    ),
+    car,
+  );
   return {
+    placed: list.tagged.length + list.named.length > 0,
+    places: list,
     stand: card.stand.map(({ say, sign }) => ({ say, sign: sign ?? '' })),
     signed: card.stand.filter(({ sign }) => sign !== undefined),
     stopAt: card['stop-at'],
-    procedures: procedures
-      .filter(({ phase }) => card.phases.includes(phase))
-      .map((procedure) => ({
-        title: procedure.title,
-        good: procedure.good,
-        runs: inRuns(
-          cardSteps(procedure, critical).flatMap((step, index) =>
-            atBurner(step, places) ||
-            step.place === undefined ||
-            known.has(step.action) ||
-            step.action === 'light'
-              ? [{ number: index + 1, line: lineOf(step, car, places) }]
-              : [],
-          ),
-        ),
-      })),
+    procedures: shown.map(({ procedure: { title, good }, steps }) => ({
+      title,
+      good,
+      runs: inRuns(steps.map(({ number, step }) => ({ number, line: lineOf(step, car, places) }))),
+    })),
   };
+}
+
+/** What is done at the burner, what the helper must know of, and what is done nowhere in particular. */
+function concernsHelper(step: Step, places: ReadonlySet<string>): boolean {
+  return (
+    atBurner(step, places) || step.place === undefined || known.has(step.action) || step.action === 'light'
+  );
+}
+
+/** The untagged parts that words outside a procedure name. */
+function namingsIn(say: string, car: Car): readonly Naming[] {
+  return [...car.parts.values()]
+    .filter(({ name, tag }) => tag === undefined && say.includes(name))
+    .map(({ id }) => ({ say, result: '', part: id }));
 }
 
 /** Steps that follow each other on the driver's card, numbered as there, so that both call a step by one number. */

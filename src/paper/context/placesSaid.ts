@@ -35,8 +35,11 @@ export interface PlaceOnCard {
   readonly parts: readonly string[];
 }
 
+/** Words that name parts: a step, or a rule for standing by. */
+export type Naming = Pick<Step, 'say' | 'result' | 'part' | 'place'>;
+
 /** The places of all parts that these steps name, in the order in which they are needed. */
-export function placesOnCard(steps: readonly Step[], car: Car): readonly PlaceOnCard[] {
+export function placesOnCard(steps: readonly Naming[], car: Car): readonly PlaceOnCard[] {
   const tagged = taggedParts(car);
   const at = new Map<string, Set<string>>();
   for (const step of steps) {
@@ -79,7 +82,7 @@ export function taggedParts(car: Car): readonly { readonly id: PartId; readonly 
 }
 
 /** Where a hand goes for a part in this step: to the filler of a tank, if it is done there, else to the part. */
-function placeKey(id: PartId, step: Step, car: Car): string | undefined {
+function placeKey(id: PartId, step: Naming, car: Car): string | undefined {
   const filler = id === step.part ? car.spec.tanks[id]?.filler.place : undefined;
   return filler !== undefined && step.place === filler ? filler : car.parts.get(id)?.place;
 }

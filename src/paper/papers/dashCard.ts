@@ -1,6 +1,7 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
 import type { Procedure } from '../../procedure/procedure';
 import { identityContext } from '../context/identity';
+import { listOfPlaces } from '../context/placeList';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
 import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
@@ -32,6 +33,16 @@ export function dashCard(plan: CardPlan): Paper {
         })
         .filter(({ steps }) => steps.length > 0);
       const trouble = on.some(({ phase }) => phase === 'emergency');
+      // in trouble what is not reached from the seat has its place beside its name
+      const places = listOfPlaces(
+        placesOnCard(
+          procedures
+            .filter((procedure) => standsOn(plan, procedure))
+            .flatMap((procedure) => cardSteps(procedure, criticalKeys({ proof }))),
+          car,
+        ).filter(({ reach }) => !trouble || reach === 'seated'),
+        car,
+      );
       return {
         car: identityContext(car.spec, phrases),
         card: {
@@ -42,13 +53,8 @@ export function dashCard(plan: CardPlan): Paper {
             (procedure) =>
               standsOn(plan, procedure) && procedure.steps.some(({ action }) => action === 'open'),
           ),
-          // in trouble what is not reached from the seat has its place beside its name
-          places: placesOnCard(
-            procedures
-              .filter((procedure) => standsOn(plan, procedure))
-              .flatMap((procedure) => cardSteps(procedure, criticalKeys({ proof }))),
-            car,
-          ).filter(({ reach }) => !trouble || reach === 'seated'),
+          placed: places.tagged.length + places.named.length > 0,
+          places,
           trouble,
           procedures: on,
         },

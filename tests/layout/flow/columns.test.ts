@@ -149,7 +149,7 @@ describe('columns', () => {
   });
 
   it('are one where the sheet is too narrow for two', () => {
-    const { pages } = lay([columnsOf('abcd'.split('').map(oneLine))], 33, 20);
+    const { pages } = lay([columnsOf('abcd'.split('').map(oneLine))], 31, 20);
     expect(columnsOn(pages[0], 16)).toEqual([['aaaaaaaa', 'bbbbbbbb', 'cccccccc', 'dddddddd'], []]);
   });
 

@@ -1,0 +1,59 @@
+/** The places of a card's parts as a list in which a tag that a step names is found at once. */
+import type { Car } from '../../car/car';
+import { byAlphabet } from './partIndex';
+import { type PlaceOnCard, taggedParts } from './placesSaid';
+
+/** One line: parts that are found together, by their tags or their names. */
+export interface PlaceRow {
+  readonly parts: readonly string[];
+  /** Where they are; for a tank that is filled elsewhere, both places. */
+  readonly places: readonly string[];
+}
+
+/** What has a tag, in the order of the tags; what has none, place by place as it is needed. */
+export interface PlaceList {
+  readonly tagged: readonly PlaceRow[];
+  readonly named: readonly PlaceRow[];
+}
+
+/** In so few lines a tag is found whatever stands before it in its line. */
+const atAGlance = 8;
+
+/**
+ * The list of these places. Tags that share a place share a line, where that makes a short list; in a longer one only those
+ * of one letter do, so that a tag stands where its letter leads the eye.
+ */
+export function listOfPlaces(places: readonly PlaceOnCard[], car: Car): PlaceList {
+  const tags = new Set(taggedParts(car).map(({ tag }) => tag));
+  const inOrder = byAlphabet(car);
+  const placesOf = new Map<string, string[]>();
+  for (const { place, parts } of places)
+    for (const tag of parts.filter((part) => tags.has(part)))
+      placesOf.set(tag, [...(placesOf.get(tag) ?? []), place]);
+  const ordered = [...placesOf].sort(([one], [other]) => inOrder(one, other));
+  const byPlace = gathered(ordered, () => '');
+  const named = places
+    .map(({ place, parts }) => ({ parts: parts.filter((part) => !tags.has(part)), places: [place] }))
+    .filter(({ parts }) => parts.length > 0);
+  return { tagged: byPlace.length <= atAGlance ? byPlace : gathered(ordered, letterOf), named };
+}
+
+/** Lines of the tags that agree in place and in what `groupOf` gives, in the order of the first of each. */
+function gathered(
+  ordered: Iterable<readonly [tag: string, places: readonly string[]]>,
+  groupOf: (tag: string) => string,
+): readonly PlaceRow[] {
+  const rows = new Map<string, { parts: string[]; places: readonly string[] }>();
+  for (const [tag, places] of ordered) {
+    const key = [groupOf(tag), ...places].join('\n');
+    const row = rows.get(key);
+    if (row === undefined) rows.set(key, { parts: [tag], places });
+    else row.parts.push(tag);
+  }
+  return [...rows.values()];
+}
+
+/** A tag without its number. */
+function letterOf(tag: string): string {
+  return tag.replace(/\d+$/, '');
+}
