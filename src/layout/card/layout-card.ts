@@ -14,7 +14,7 @@ import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page, PlacedItem } from '../frame';
 import { RememberedWords, type WordSource } from '../inline/plain';
 import { Labels } from '../labels';
-import { leastArcMinutes, leastLeading, preferredArcMinutes } from '../legibility';
+import { leastLeading } from '../legibility';
 import { outlineOf } from '../pages/outline';
 import { paginateUnderHeads } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
@@ -79,17 +79,14 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut)
   };
   const sizePt = largestSize(leastPt, options.mostPt, (tried) => takes(layoutAt(tried, faces)));
   const { breaks } = best.value;
-  // what is looked up grows into room that is left over, and moves nothing to another face
+  // what is looked up grows into room that is left over, up to the size of the rest, and moves nothing to another face
   const lookUpPt = leastSizeOf(cut.base, options.lookUpPt ?? options.leastPt);
-  largestSize(lookUpPt, Math.min(leastPt, lookUpGrowth * lookUpPt), (larger) => {
+  largestSize(lookUpPt, leastPt, (larger) => {
     const tried = layoutIn(withLookUp(taken, larger / lookUpPt), sizePt, faces);
     return tried.ok && tried.value.breaks === breaks && takes(tried);
   });
   return good(best.value.finish(), best.remarks);
 }
-
-/** Between these angles, and no larger than the rest, what is looked up is as large as there is room for. */
-const lookUpGrowth = preferredArcMinutes / leastArcMinutes;
 
 /** The same with what is looked up larger by a share. */
 function withLookUp(options: CardOptions, share: number): CardOptions {

@@ -74,7 +74,7 @@ describe('what is looked up', () => {
     const set = laidOut(card(10, 40));
     for (const { sizePt } of inCells(set)) {
       expect(sizePt).toBeGreaterThanOrEqual(handPt);
-      expect(sizePt).toBeLessThanOrEqual(handPt * 1.25);
+      expect(sizePt).toBeLessThanOrEqual(dashPt);
     }
     const turns = set.pages.flatMap(textsOf).filter(({ text }) => text.startsWith('Turn'));
     expect(new Set(turns.map(({ sizePt }) => sizePt))).toEqual(new Set([dashPt]));
