@@ -74,6 +74,8 @@ export const messageValues = {
   'level-glass-bottom': [],
   'level-cut': [],
   'levels-picture': ['boiler', 'from', 'list'],
+  'glass-highest': [],
+  'glass-picture': ['glass', 'list'],
   'boiler-start': ['start'],
   'minutes-from-lighting': [],
   'not-reached': ['pressure'],

@@ -37,6 +37,7 @@ const plansForm = z.strictObject({
       read: z.enum(['dash', 'lap']),
       phases: phaseList.optional(),
       procedures: z.array(key).min(1).optional(),
+      glass: z.boolean().optional(),
     }),
   ),
   papers: z.record(z.enum(paperNames), z.strictObject({ title: z.string().min(1), what: z.string().min(1) })),

@@ -1,16 +1,23 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
+import { drawGlass, type GlassInput } from '../../drawing/glass';
 import type { Procedure } from '../../procedure/procedure';
+import { glassInputs } from '../context/drawingGlass';
 import { identityContext } from '../context/identity';
 import { listOfPlaces } from '../context/placeList';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
 import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
-import type { Paper } from '../paper';
+import { leastSizes } from '../legible';
+import type { Paper, World } from '../paper';
 import type { CardPlan } from '../plans';
+import { cardSheet } from '../sheets';
 import { asCard } from '../ways';
 
 /** More faces than a keeper will turn over while driving; a card that needs more is refused. */
 const mostFaces = 40;
+
+/** The glass with its words is no wider than this. */
+const mostGlassPt = 290;
 
 /** A card of so many procedures begins with a list of them and their faces. */
 const leastListed = 4;
@@ -22,7 +29,8 @@ export function dashCard(plan: CardPlan): Paper {
     title: plan.title,
     what: plan.what,
     template: 'card',
-    context: ({ car, phrases, procedures, proof }) => {
+    context: (world) => {
+      const { car, phrases, procedures, proof } = world;
       const card = nothingSaid();
       const on = procedures
         .filter((procedure) => standsOn(plan, procedure))
@@ -56,13 +64,25 @@ export function dashCard(plan: CardPlan): Paper {
           placed: places.tagged.length + places.named.length > 0,
           places,
           trouble,
+          glass: glassOf(plan, world).length > 0 ? 'glass' : '',
           procedures: on,
         },
       };
     },
-    drawings: () => [],
+    drawings: (world) => glassOf(plan, world).map((input) => drawGlass(input, world.fonts)),
     ...asCard(plan.title, plan.read, mostFaces),
   };
+}
+
+/** The glass with its levels, on a card that shows it. */
+function glassOf({ glass, read }: CardPlan, world: World): readonly GlassInput[] {
+  if (glass !== true) return [];
+  const { narrow, 'narrow-bold': bold } = leastSizes(world.fonts, world.car.spec.print.distances[read].si);
+  const sheet = cardSheet(world);
+  if (!sheet.ok) return [];
+  const { widthPt, margins } = sheet.value;
+  const roomPt = widthPt - margins.left - margins.right;
+  return glassInputs(world, Math.max(narrow, bold), Math.min(roomPt, mostGlassPt));
 }
 
 /** Whether a procedure stands on a card: by its phase, or by its own key. */
