@@ -185,6 +185,7 @@ class OneChange {
         proves: [],
         sets: {},
         onCard: true,
+        ifSafe: false,
         origin: { kind: 'car', at: this.car.spotOf(this.path([field])), because: this.change.because },
       },
     };

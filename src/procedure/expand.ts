@@ -216,6 +216,7 @@ class Expansion {
       proves: entry.proves ?? [],
       sets: this.settings(entry, part, it),
       onCard: entry.card ?? true,
+      ifSafe: entry['if-safe'] ?? false,
       origin: {
         kind: 'library',
         // places in a file are worked out when a problem asks for them

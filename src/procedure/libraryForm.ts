@@ -101,6 +101,7 @@ export const entryForm = z.strictObject({
     })
     .optional(),
   card: yesNo('It stands on the dash cards.').optional(),
+  'if-safe': yesNo('It is left undone where it cannot be reached without danger.').optional(),
   when: conditionForm.meta({ description: 'Only if this holds.' }).optional(),
   for: selectorForm.meta({ description: 'For a group: the parts it is repeated for.' }).optional(),
   get steps() {

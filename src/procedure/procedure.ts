@@ -84,6 +84,8 @@ export interface Step {
   readonly sets: Readonly<Record<string, string | number | boolean>>;
   /** Left on dash cards; false for steps that only the manual needs. */
   readonly onCard: boolean;
+  /** Left undone where it cannot be reached without danger: without it the procedure has to end as well. */
+  readonly ifSafe: boolean;
   readonly origin: StepOrigin;
 }
 

@@ -18,6 +18,8 @@ import { steam } from './values';
 /** An emergency from one of its beginnings, or what follows one. */
 export interface EmergencyRun extends Run {
   readonly struckAt: StruckAt;
+  /** What could not be reached without danger was left undone. */
+  readonly unreached: boolean;
   /** What the emergency says it leaves, and does not. */
   readonly leftUndone: readonly NotSo[];
 }
@@ -41,6 +43,7 @@ interface Start {
 class Trouble {
   private readonly broken: Question<readonly Found[]>;
   private readonly rests = new Map<string, Procedure>();
+  private readonly reachedOf = new Map<Procedure, Procedure>();
   /** Procedures that may be gone on with in their middle: for these it counts how far they had come. */
   private readonly goneOnWith: ReadonlySet<string | undefined>;
 
@@ -63,7 +66,10 @@ class Trouble {
       .flatMap((procedure) =>
         starts
           .filter(({ state }) => areSo(model, flows, state, procedure.beginsWhile))
-          .flatMap((start) => this.from(procedure, start)),
+          .flatMap((start) => [
+            ...this.from(procedure, start),
+            ...this.withoutWhatIsUnreached(procedure, start),
+          ]),
       );
   }
 
@@ -89,11 +95,35 @@ class Trouble {
     return [...found.values()];
   }
 
-  private from(procedure: Procedure, { state, run: follows, struckAt }: Start): readonly EmergencyRun[] {
+  private from(procedure: Procedure, start: Start): readonly EmergencyRun[] {
+    const run = this.ended(procedure, procedure, start);
+    return [run, ...this.litAgain(run)];
+  }
+
+  /** The emergency with only what can always be reached: it has to end as well. */
+  private withoutWhatIsUnreached(procedure: Procedure, start: Start): readonly EmergencyRun[] {
+    const reached = this.reached(procedure);
+    if (reached === procedure) return [];
+    return [{ ...this.ended(procedure, reached, start), unreached: true }];
+  }
+
+  private reached(procedure: Procedure): Procedure {
+    const known = this.reachedOf.get(procedure);
+    if (known !== undefined) return known;
+    const steps = procedure.steps.filter(({ ifSafe }) => !ifSafe);
+    const reached = steps.length === procedure.steps.length ? procedure : { ...procedure, steps };
+    this.reachedOf.set(procedure, reached);
+    return reached;
+  }
+
+  private ended(
+    procedure: Procedure,
+    steps: Procedure,
+    { state, run: follows, struckAt }: Start,
+  ): EmergencyRun {
     const { model, flows } = this.experience;
-    const run = this.stepped(procedure, procedure, state, follows, struckAt);
-    const ended = { ...run, leftUndone: notSo(model, flows, run.trace.end, procedure.leaves) };
-    return [ended, ...this.litAgain(ended)];
+    const run = this.stepped(procedure, steps, state, follows, struckAt);
+    return { ...run, leftUndone: notSo(model, flows, run.trace.end, procedure.leaves) };
   }
 
   /** What lights the fire again, one procedure after the other, and the rest of what was broken off. */
@@ -157,6 +187,7 @@ class Trouble {
       breaches: this.breaches(procedure, trace),
       snags: snags(trace).filter(({ hitch }) => hitch.what !== lowLevel),
       struckAt,
+      unreached: false,
       leftUndone: [],
     };
   }

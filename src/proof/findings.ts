@@ -52,7 +52,7 @@ export function dayFindings(model: Model, chain: Chain): readonly Diagnostic[] {
 export function emergencyFindings(model: Model, runs: readonly EmergencyRun[]): readonly Diagnostic[] {
   const found = new Map<string, Diagnostic>();
   for (const run of runs) {
-    const struck = () => [struckWords(run)];
+    const struck = () => [struckWords(run), ...(run.unreached ? [leftWords] : [])];
     keepOf(found, model, run, struck);
     for (const { ending, what } of run.leftUndone)
       keep(found, what, undefined, run, () => ({
@@ -67,6 +67,8 @@ export function emergencyFindings(model: Model, runs: readonly EmergencyRun[]): 
   }
   return [...found.values()];
 }
+
+const leftWords = 'What cannot be reached without danger is left undone there.';
 
 function struckWords({ struckAt: { procedure, done, when } }: EmergencyRun): string {
   const step = procedure.steps[when === 'done' ? done - 1 : done];

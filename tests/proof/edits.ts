@@ -77,6 +77,7 @@ export function step(more: Partial<Step> & { readonly id: string }): Step {
     proves: [],
     sets: {},
     onCard: true,
+    ifSafe: false,
     origin: { kind: 'library', at: { file: 'test.yaml', line: 1, column: 1 } },
     ...more,
   };

@@ -15,7 +15,7 @@ import { modelOf } from '../../src/proof/model';
 import { parkedState, type State } from '../../src/proof/state';
 import { motion, no, open, steam, yes } from '../../src/proof/values';
 import { demoCars } from '../cars/demo';
-import { type Edit, putIn, step, without } from './edits';
+import { altered, type Edit, putIn, step, without } from './edits';
 import { demo, theDay } from './library';
 
 class Ground {
@@ -145,6 +145,14 @@ describe.each(demoCars)('%s', (name) => {
     expect(ground.emergencies.filter(({ leaves }) => leaves.length === 0).map(({ id }) => id)).toEqual([]);
   });
 
+  test('what its words leave to danger is left undone in the proof too', () => {
+    const said = ground.emergencies.flatMap(({ steps }) => steps);
+    expect(said.filter(({ ifSafe }) => ifSafe).map(({ say }) => say)).toEqual(
+      said.map(({ say }) => say).filter((say) => /if it can be reached without/i.test(say)),
+    );
+    expect(said.some(({ ifSafe }) => ifSafe)).toBe(true);
+  });
+
   test('no emergency passes with every act on the fuel left out', () => {
     const passed = ground.emergencies.flatMap((procedure) => {
       const steps = procedure.steps.filter((each) => !isOnFuel(ground, each));
@@ -232,6 +240,15 @@ describe('what was once wrong is told', () => {
     expect(marigold.after(without('glass-full', 'full-lock')).join('\n')).toMatch(
       /proof-emergency-leaves Boiler too full: when all is done the throttle lock is off/,
     );
+  });
+
+  test('a fire that goes out only if a valve can be reached without danger', () => {
+    const hoped = marigold.told(
+      altered('low-water', 'cut-fuel', (step) => ({ ...step, ifSafe: true }))(marigold.procedures),
+    );
+    const [left] = hoped.filter(({ code }) => code === 'proof-emergency-leaves');
+    expect(left?.message).toMatch(/^Low water with the fire on: when all is done .* burns$/);
+    expect(left?.notes?.join(' ')).toMatch(/What cannot be reached without danger is left undone there\./);
   });
 
   test('a seat that is left while the car moves', () => {
