@@ -1,6 +1,7 @@
 /** Relations: parts that belong to the part at hand, such as the vent valve of a tank or the last valve of a burner. */
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
+import { drainsOfGlass, waterCocksOfGlass } from './duty/waterParts';
 import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo } from './fuelWay';
 
 /** One relation. */
@@ -94,6 +95,11 @@ export const relations: Readonly<Record<string, Relation>> = {
     meaning: 'Of a pump: the switch that runs it.',
     parts: (car, id) => present(car.spec.pumps[id]?.['switched-by']),
   },
+  'water-cock': {
+    meaning: 'Of a gauge glass: the cocks through which the boiler’s water comes to it.',
+    parts: waterCocksOfGlass,
+  },
+  'drain-cock': { meaning: 'Of a gauge glass: the valves it is blown through.', parts: drainsOfGlass },
   bypass: {
     meaning: 'Of a pump: its bypass valve.',
     parts: (car, id) => present(car.spec.pumps[id]?.bypass),

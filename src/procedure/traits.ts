@@ -1,6 +1,7 @@
 /** Traits: yes-or-no facts of a part or of the whole car that decide whether a step belongs in its papers. */
 import type { Car, PartId } from '../car/car';
 import { duties } from './duties';
+import { drainsOfGlass, waterCocksOfGlass } from './duty/waterParts';
 import { burnersFor, fuelPumps, lastValvesTo, pumpedTanks } from './fuelWay';
 
 /** A yes-or-no fact of a part. */
@@ -53,6 +54,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
   },
   stick: { meaning: 'It is a stick.', holds: (car, id) => car.spec.gauges[id]?.kind === 'stick' },
   glass: { meaning: 'It is a gauge glass.', holds: (car, id) => car.spec.gauges[id]?.kind === 'glass' },
+  'blown-by-cocks': {
+    meaning: 'A gauge glass that is shut off from the water by one cock and blown through by another.',
+    holds: (car, id) => waterCocksOfGlass(car, id).length > 0 && drainsOfGlass(car, id).length > 0,
+  },
   control: {
     meaning: 'It is a control, such as a switch.',
     holds: (car, id) => car.parts.get(id)?.kind === 'control',

@@ -1,6 +1,7 @@
 /** Steps that do something dangerous, as the model sees it, and the cautions that must stand by them. */
 import type { PartId } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { drainsOfGlass, glassDrains } from '../procedure/duty/waterParts';
 import type { Chain } from './chain';
 import type { Day } from './day';
 import { type Experience, Question } from './experience';
@@ -79,6 +80,14 @@ function taps({ car }: Model): readonly PartId[] {
   });
 }
 
+/** A drain of a glass is opened, or, of a glass without one, the step itself stands for blowing it through. */
+function blowsGlass(view: StepView): boolean {
+  const { car } = view.model;
+  if (glassDrains(car).some((id) => opened(view, id))) return true;
+  const { part = '', proves } = view.step;
+  return proves.includes('glass-true') && drainsOfGlass(car, part).length === 0;
+}
+
 const does: Readonly<Record<Hazard, (view: StepView) => boolean>> = {
   'first-flame': firstFlame,
   'torch-lit': ({ model, before, after }) =>
@@ -107,7 +116,7 @@ const does: Readonly<Record<Hazard, (view: StepView) => boolean>> = {
   'igniter-seen': ({ step, procedure }) =>
     procedure.phase !== 'pilot' && procedure.phase !== 'soak' && step.proves.includes('igniter-proven'),
   'vaporizer-proven': ({ step }) => step.proves.includes('vaporizer-hot'),
-  'glass-blown': (view) => hasSteam(view) && view.step.proves.includes('glass-true'),
+  'glass-blown': (view) => hasSteam(view) && blowsGlass(view),
   'superheater-cooled': ({ step }) => step.proves.includes('superheater-flowed'),
   'level-before-fire': ({ step, procedure }) =>
     ['pilot', 'soak', 'main-burner'].includes(procedure.phase) && step.proves.includes('level-known'),

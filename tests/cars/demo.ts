@@ -24,7 +24,16 @@ export function loadDemo(name: string) {
 }
 
 export function demoCar(name: string): Car {
-  const outcome = loadDemo(name);
+  return carOf(`cars/${name}.yaml`);
+}
+
+/** A car that stands with the tests. */
+export function fixtureCar(name: string): Car {
+  return carOf(`tests/fixtures/cars/${name}.yaml`);
+}
+
+function carOf(file: string): Car {
+  const outcome = loadSpec(textOf(file), file, [...liquids().keys()]);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return buildCar(outcome.value);
 }

@@ -27,12 +27,16 @@ describe.each(demoCars)('%s', (name) => {
     return taggedParts(car).filter(({ tag }) => words.includes(`(${tag})`));
   };
 
+  /** Where a hand works a part: at its switch, if it has one. */
+  const handAt = (id: string) =>
+    car.places.get(car.parts.get(car.spec.pumps[id]?.['switched-by'] ?? id)?.place ?? '');
+
   test('every part that the steps name by its tag stands once in the list of places, at its place', () => {
     for (const procedure of procedures.filter(({ phase }) => phase !== 'emergency')) {
       const places = placesOnCard(cardSteps(procedure, new Set()), car);
       for (const { id, tag } of named(procedure)) {
         const at = places.filter(({ parts }) => parts.includes(tag)).map(({ place }) => place);
-        const own = car.places.get(car.parts.get(id)?.place ?? '')?.name;
+        const own = handAt(id)?.name;
         const filler = car.places.get(car.spec.tanks[id]?.filler.place ?? '')?.name;
         expect(at.length, `${procedure.id} ${tag}`).toBeGreaterThan(0);
         expect(
@@ -52,7 +56,7 @@ describe.each(demoCars)('%s', (name) => {
         .map(({ text }) => text)
         .join('');
       return named(procedure).flatMap(({ id, tag }) => {
-        const place = car.places.get(car.parts.get(id)?.place ?? '');
+        const place = handAt(id);
         const times = words.split(`${tag}, ${place?.name})`).length - 1;
         expect(times, `${procedure.id} ${tag}`).toBe(place?.reach === 'seated' ? 0 : 1);
         return place?.reach === 'seated' ? [] : [tag];
@@ -82,3 +86,18 @@ test('what a caution says again is no longer than what it says the first time, a
     expect(form.again.length, id).toBeLessThanOrEqual(form.short.length);
   }
 });
+
+test('what a switch works is looked for at the switch, not at the machine', () => {
+  const car = demoCar('heron');
+  const shut = proceduresOf(car, library).filter(({ id }) => id === 'shut-everything');
+  const blower = car.parts.get('blower');
+  const [at] = placesOnCard(cardSteps(shut[0] ?? missing(), new Set()), car).filter(({ parts }) =>
+    parts.includes(blower?.tag ?? ''),
+  );
+  expect(at?.place).toBe(car.places.get(car.parts.get('blower-switch')?.place ?? '')?.name);
+  expect(at?.place).not.toBe(car.places.get(blower?.place ?? '')?.name);
+});
+
+function missing(): never {
+  throw new Error('no such procedure');
+}

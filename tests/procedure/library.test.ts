@@ -7,7 +7,7 @@ import type { ConditionForm, EntryForm, SelectorForm } from '../../src/procedure
 import { phases } from '../../src/procedure/procedure';
 import { relations } from '../../src/procedure/relations';
 import { carTraits, partTraits } from '../../src/procedure/traits';
-import { demoCar, demoCars } from '../cars/demo';
+import { demoCar, demoCars, fixtureCar } from '../cars/demo';
 import { english } from '../helpers/english';
 import { smallCar, smallCars } from '../helpers/smallCars';
 import { libraryFiles, proceduresOf, sharedText, theLibrary } from './shared';
@@ -75,6 +75,7 @@ describe('the library', () => {
       ...Object.values(smallCars).map((patches) => smallCar(...patches)),
       ...demoCars.map(demoCar),
       ...moreShapes(),
+      fixtureCar('quartet'),
     ];
     const given = new Set(
       cars.flatMap((car) =>

@@ -24,7 +24,12 @@ export function nothingSaidInTrouble(car: Car): SaidOnCard {
 }
 
 function isSeated(id: PartId, car: Car): boolean {
-  return car.places.get(car.parts.get(id)?.place ?? '')?.reach === 'seated';
+  return car.places.get(workedAt(id, car) ?? '')?.reach === 'seated';
+}
+
+/** Where a hand goes to work a part: to the switch of a pump or a blower that has one, else to the part. */
+function workedAt(id: PartId, car: Car): string | undefined {
+  return car.parts.get(car.spec.pumps[id]?.['switched-by'] ?? id)?.place;
 }
 
 /** One place and the parts there that a card names, by their tags or, without one, by their names. */
@@ -81,10 +86,10 @@ export function taggedParts(car: Car): readonly { readonly id: PartId; readonly 
   return [...car.parts.values()].flatMap(({ id, tag }) => (tag === undefined ? [] : [{ id, tag }]));
 }
 
-/** Where a hand goes for a part in this step: to the filler of a tank, if it is done there, else to the part. */
+/** Where a hand goes for a part in this step: to the filler of a tank, if it is done there, else where the part is worked. */
 function placeKey(id: PartId, step: Naming, car: Car): string | undefined {
   const filler = id === step.part ? car.spec.tanks[id]?.filler.place : undefined;
-  return filler !== undefined && step.place === filler ? filler : car.parts.get(id)?.place;
+  return filler !== undefined && step.place === filler ? filler : workedAt(id, car);
 }
 
 function placeOf(id: PartId, step: Step, car: Car): string | undefined {

@@ -38,10 +38,19 @@ export function glassCocks(car: Car): readonly PartId[] {
   return unique(glasses(car).flatMap((id) => car.spec.gauges[id]?.cocks ?? []));
 }
 
-/** Valves that such a gauge is blown through. */
-export function glassDrains(car: Car): readonly PartId[] {
-  return valvesOf(
-    car,
-    unique(glasses(car).flatMap((id) => (car.plant.out.get(id) ?? []).map((pipe) => pipe.to))),
+/** Valves that one such gauge is blown through: those next below it. */
+export function drainsOfGlass(car: Car, glass: PartId): readonly PartId[] {
+  return valvesOf(car, unique((car.plant.out.get(glass) ?? []).map((pipe) => pipe.to)));
+}
+
+/** Cocks through which water comes to one such gauge. */
+export function waterCocksOfGlass(car: Car, glass: PartId): readonly PartId[] {
+  return (car.spec.gauges[glass]?.cocks ?? []).filter((cock) =>
+    (car.plant.out.get(cock) ?? []).some((pipe) => pipe.to === glass && pipe.carries === 'water'),
   );
+}
+
+/** Valves that such gauges are blown through. */
+export function glassDrains(car: Car): readonly PartId[] {
+  return unique(glasses(car).flatMap((id) => drainsOfGlass(car, id)));
 }
