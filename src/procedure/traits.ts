@@ -186,6 +186,14 @@ export const carTraits: Readonly<Record<string, CarTrait>> = {
     holds: (car) => car.spec.engine.exhaust === 'condenser',
   },
   monotube: { meaning: 'The boiler is a monotube.', holds: (car) => car.spec.boiler.kind === 'monotube' },
+  'coil-fed-by-hand': {
+    meaning: 'A monotube into which nothing but a hand pump puts water while the car stands.',
+    holds: ({ spec }) =>
+      spec.boiler.kind === 'monotube' &&
+      Object.values(spec.pumps).every(
+        ({ moves, drive }) => moves !== 'water' || drive === 'hand' || drive === 'engine',
+      ),
+  },
   'blow-down-pressure-said': {
     meaning: 'The spec gives the pressure for blowing down.',
     holds: (car) => car.spec.boiler['blow-down-pressure'] !== undefined,

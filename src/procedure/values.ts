@@ -52,6 +52,9 @@ export const carValueMeanings = {
   'boiler.draws-full': 'There if the boiler draws itself full as it cools.',
   'boiler.never-draws-full': 'There if it is known not to draw itself full.',
   'boiler.glass': 'There if its level is read on a glass with steam up.',
+  'boiler.coil': 'There if it is one long tube, fed as fast as it boils.',
+  'boiler.own-cut-off':
+    'There if something puts the fire out by itself when water is short or the steam too hot.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
   'inspector.due': 'When the next is due.',
@@ -93,6 +96,12 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       'never-draws-full': boiler['draws-full'] === 'no' ? 'yes' : undefined,
       glass: car.spec.boiler.level.some(
         ({ gauge, when }) => when !== 'cold' && car.spec.gauges[gauge]?.kind === 'glass',
+      )
+        ? 'yes'
+        : undefined,
+      coil: boiler.kind === 'monotube' ? 'yes' : undefined,
+      'own-cut-off': Object.values(car.spec.devices).some(
+        ({ kind }) => kind === 'low-water-cut-off' || kind === 'temperature-cut-off',
       )
         ? 'yes'
         : undefined,

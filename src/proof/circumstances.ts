@@ -1,7 +1,7 @@
 /** Whether what an emergency says of the car at its beginning and at its end is so. */
 import type { Beginning, Ending } from '../procedure/circumstances';
 import { nameOf } from './effects/act';
-import { feedsBoiler } from './effects/stores';
+import { feedsByItself } from './feeding';
 import type { Flows } from './flows';
 import { isHeld } from './held';
 import type { Model } from './model';
@@ -47,7 +47,10 @@ const undone: Readonly<Record<Ending, Undone>> = {
       flows.fed(state).filter((id) => model.mains.includes(id)),
     ),
   'no-feed': (model, flows, state) => {
-    const feeding = Object.keys(model.car.spec.pumps).find((id) => feedsByItself(model, flows, state, id));
+    // whoever was at a hand pump has let go of it
+    const feeding = Object.entries(model.car.spec.pumps).find(
+      ([id, { drive }]) => drive !== 'hand' && feedsByItself(model, flows, state, id),
+    )?.[0];
     return feeding === undefined ? undefined : `${nameOf(model, feeding)} feeds the boiler`;
   },
   'throttle-shut': (model, _, state) =>
@@ -78,13 +81,4 @@ export function notSo(model: Model, flows: Flows, state: State, which: readonly 
 function fed(model: Model, burners: readonly string[]): string | undefined {
   const [first] = burners;
   return first === undefined ? undefined : `fuel comes to ${nameOf(model, first)}`;
-}
-
-/** A pump that nobody works: driven by steam that reaches it, by the engine while that turns, by a motor that is on. */
-function feedsByItself(model: Model, flows: Flows, state: State, pump: string): boolean {
-  const { drive } = model.car.spec.pumps[pump] ?? {};
-  if (drive === 'hand') return false;
-  if (drive === 'engine' && at(state, model.slots.motion) === motion.standing) return false;
-  if (drive === 'electric' && of(state, model.slots.pump, pump) === no) return false;
-  return feedsBoiler(model, flows, state, pump);
 }

@@ -8,6 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { frontMatter } from '../../src/procedure/frontMatter';
 import type { Step } from '../../src/procedure/procedure';
 import { demoCar, demoCars } from '../cars/demo';
+import { english } from '../helpers/english';
 import { smallCar, smallCars } from '../helpers/smallCars';
 import { procedure, proceduresOf, theLibrary } from './shared';
 
@@ -16,7 +17,7 @@ const library = theLibrary();
 const verbs = new Set(
   (
     'Agree Aim Ask Begin Blow Brake Bring Call Come Compare Cover Crack Dip Dress Empty Feel Fill Find Fit Get Give Go Hang Have Hold Join Lay Leave Let Light ' +
-    'Listen Look Mop Oil Open Play Press Prove Pull Pump Push Put Read Rock See Set Shut Sit Slacken Smell Sound Stand Stay Stop Stow Strain Switch Take Tighten Touch Try Wait Walk ' +
+    'Listen Look Mop Oil Open Play Press Prove Pull Pump Push Put Read Rock Say See Set Shut Sit Slacken Smell Sound Stand Stay Steer Stop Stow Strain Switch Take Tighten Touch Try Wait Walk ' +
     'Watch Work Write'
   ).split(' '),
 );
@@ -59,6 +60,30 @@ describe.each(cars)('%s', (_, car) => {
       );
     });
     expect(wrong.map((step) => `${step.at}: ${step.say}`)).toEqual([]);
+  });
+
+  test('what a step sends to is a procedure of this car', () => {
+    const titles = new Set(library.procedures.map(({ form }) => form.title));
+    const own = new Set(procedures.map(({ title }) => title));
+    const sent = procedures.flatMap(({ id, seen, never, steps: all }) =>
+      [seen, ...never, ...all.flatMap(({ say, result, remark }) => [say, result, remark])].flatMap((text) =>
+        [...text.matchAll(/“([^”]+)”/g)].flatMap(([, quoted = '']) =>
+          titles.has(quoted) && !own.has(quoted) ? [`${id}: ${text}`] : [],
+        ),
+      ),
+    );
+    expect(sent).toEqual([]);
+  });
+
+  test('a valve that does not turn anticlockwise to open says how at every step on it', () => {
+    const acts = new Set(['open', 'crack', 'shut']);
+    const silent = steps.filter(({ action, part = '', say, result }) => {
+      const valve = car.spec.valves[part];
+      if (!acts.has(action) || valve === undefined || valve.opens === 'anticlockwise') return false;
+      const way = english.ways[valve.opens]?.[action === 'shut' ? 'shut' : 'open'] ?? '';
+      return !`${say} ${result}`.toLowerCase().includes(way.toLowerCase());
+    });
+    expect(silent.map(({ at, say, result }) => `${at}: ${say} ${result}`)).toEqual([]);
   });
 
   test('no result says that something was checked', () => {

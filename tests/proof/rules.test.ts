@@ -110,6 +110,8 @@ describe('a rule about what only some cars have fires on such a car', () => {
     ['monotube-feed', without('main-burner', 'feed-pump-on')],
     ['monotube-feed', without('main-burner', 'feed-pump-moves')],
     ['monotube-feed', without('going-on', 'feed-pump-moves')],
+    ['coil-fed', without('short-stop', 'stop-feed-on')],
+    ['coil-not-flooded', without('short-stop', 'stop-feed-pump')],
   ] as const)('%s', (rule, edit) => {
     expect(rulesBroken('heron', edit)).toContain(rule);
     expect(rules.find((each) => each.id === rule)?.appliesTo(modelOf(demo('marigold').car))).toBe(false);
@@ -210,6 +212,8 @@ describe('the catalogue', () => {
       ...Object.keys(wrongs),
       ...rules.filter((rule) => rule.asks.length > 0 || rule.ofCar !== undefined).map((rule) => rule.id),
       'monotube-feed',
+      'coil-fed',
+      'coil-not-flooded',
     ]);
     expect(rules.filter((rule) => !shown.has(rule.id)).map((rule) => rule.id)).toEqual([]);
   });

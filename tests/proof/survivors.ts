@@ -47,6 +47,7 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
       'the main burner goes out on the road, and the pressure falls; the car is brought to a stand as it always is',
     ),
   ],
+  [/^coil-less-feed/, harmless('the fire is smaller, and the steam is cooler, as was wanted')],
   [
     /^(road-bypass|in-bypass)/,
     harmless('a bypass or drip stands otherwise while somebody watches the level, or a fire goes out early'),

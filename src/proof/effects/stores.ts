@@ -8,12 +8,12 @@ import { content, level, no, open, pressure, shut, steam, yes } from '../values'
 import { type Act, cannot, type Effect, nameOf, put } from './act';
 
 /**
- * Whether a pump, worked now, sends water into the boiler: water comes to it, the way on is open, its bypass is shut, and
+ * Whether a pump, worked now, sends water into the boiler: water comes to it, the way on is open, its bypass is not wide open, and
  * steam comes to it if it is driven by steam of its own.
  */
 export function feedsBoiler(model: Model, flows: Flows, state: State, pump: PartId): boolean {
   const { bypass, drive, moves } = model.car.spec.pumps[pump] ?? {};
-  if (moves !== 'water' || (bypass !== undefined && of(state, model.slots.valve, bypass) !== shut))
+  if (moves !== 'water' || (bypass !== undefined && of(state, model.slots.valve, bypass) === open))
     return false;
   const worked = working(model, state, pump);
   if (drive === 'steam' && !flows.reaches('steam', pump, worked)) return false;

@@ -16,6 +16,8 @@ import { cameIn } from './cameIn';
 import { carHeld } from './carHeld';
 import { checkValveAtBoiler } from './checkValveAtBoiler';
 import { chestDrained } from './chestDrained';
+import { coilFed } from './coilFed';
+import { coilNotFlooded } from './coilNotFlooded';
 import { driverStaysWithMovingCar } from './driverStaysWithMovingCar';
 import { endsCold } from './endsCold';
 import { endsParked } from './endsParked';
@@ -85,6 +87,8 @@ export const rules: readonly Rule[] = [
   levelKnownAgain,
   levelTwice,
   monotubeFeed,
+  coilFed,
+  coilNotFlooded,
   storesMeasured,
   tubeOffBeforeFlame,
   waterIntoDryBoiler,
