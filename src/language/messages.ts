@@ -8,6 +8,7 @@
 /** Every message, with the names of its values. */
 export const messageValues = {
   // amounts and names
+  'on-card': ['card'],
   'not-known': [],
   about: ['amount'],
   part: ['name'],

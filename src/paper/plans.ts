@@ -38,6 +38,8 @@ const plansForm = z.strictObject({
       phases: phaseList.optional(),
       procedures: z.array(key).min(1).optional(),
       glass: z.boolean().optional(),
+      // the card that is taken up when this one is done
+      then: key.optional(),
     }),
   ),
   papers: z.record(z.enum(paperNames), z.strictObject({ title: z.string().min(1), what: z.string().min(1) })),

@@ -4,6 +4,7 @@
  */
 import type { Car, PartId, Place } from '../../car/car';
 import type { Step } from '../../procedure/procedure';
+import type { OtherCards } from './cardsSaid';
 
 /** What a card has said already, so that it need not say it again. */
 export interface SaidOnCard {
@@ -11,6 +12,8 @@ export interface SaidOnCard {
   readonly cautions: Set<string>;
   /** Parts whose place was told or is not to be told beside their names; left out where no place is. */
   readonly places?: Set<PartId>;
+  /** What other cards hold; left out where nothing is told of them. */
+  readonly cards?: OtherCards;
 }
 
 /** A card that has said nothing yet, and has a list of places. */

@@ -2,6 +2,7 @@
 import type { Car, PartId } from '../../car/car';
 import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
+import { type OtherCards, withCards } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
 
 /** One step. */
@@ -135,7 +136,7 @@ function stepContexts(
     said.add(id);
     return saying.kind === 'brief' ? { brief: true, repeated: before } : { brief: before, repeated: false };
   };
-  const told = saying.kind === 'brief' ? saying.said.places : undefined;
+  const { places: told, cards } = saying.kind === 'brief' ? saying.said : {};
   if (saying.kind === 'whole-once') for (const { id } of atHead) saying.said.add(id);
   return steps.map((step, index) => {
     // a card has no cautions over a whole procedure
@@ -144,7 +145,7 @@ function stepContexts(
     const cautions = step.cautions
       .filter(({ id }) => !before.some((caution) => caution.id === id))
       .map((caution) => ({ ...caution, ...form(caution.id) }));
-    return stepContext(step, procedure, known, cautions, told);
+    return stepContext(step, procedure, known, cautions, told, cards);
   });
 }
 
@@ -154,11 +155,13 @@ function stepContext(
   { car, critical }: Known,
   cautions: readonly CautionContext[],
   told: Set<PartId> | undefined,
+  cards: OtherCards | undefined,
 ): StepContext {
   const part = step.part === undefined ? undefined : car.parts.get(step.part);
   const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   const place = car.places.get(step.place ?? '');
-  const placed = (text: string) => (told === undefined ? text : withPlaces(text, step, car, told));
+  const carded = (text: string) => (cards === undefined ? text : withCards(text, cards));
+  const placed = (text: string) => carded(told === undefined ? text : withPlaces(text, step, car, told));
   return {
     id: step.id,
     say: withNamesStrong(placed(step.say), names),

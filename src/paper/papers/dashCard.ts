@@ -1,12 +1,13 @@
 /** Dash cards: procedures as action and wanted result, in type that is read from the driver's seat. */
 import { drawGlass, type GlassInput } from '../../drawing/glass';
-import type { Procedure } from '../../procedure/procedure';
+import { otherCards } from '../context/cardsSaid';
 import { glassInputs } from '../context/drawingGlass';
 import { identityContext } from '../context/identity';
 import { listOfPlaces } from '../context/placeList';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
 import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
+import { standsOn } from '../context/standsOn';
 import { leastSizes } from '../legible';
 import type { Paper, World } from '../paper';
 import type { CardPlan } from '../plans';
@@ -30,13 +31,16 @@ export function dashCard(plan: CardPlan): Paper {
     what: plan.what,
     template: 'card',
     context: (world) => {
-      const { car, phrases, procedures, proof } = world;
-      const card = nothingSaid();
+      const { car, phrases, plans, procedures, proof } = world;
+      const card = { ...nothingSaid(), cards: otherCards(plan, world) };
       const on = procedures
         .filter((procedure) => standsOn(plan, procedure))
         .map((procedure) => {
           // in trouble a card is opened at the trouble and nowhere else
-          const said = procedure.phase === 'emergency' ? nothingSaidInTrouble(car) : card;
+          const said =
+            procedure.phase === 'emergency'
+              ? { ...nothingSaidInTrouble(car), cards: otherCards(plan, world) }
+              : card;
           return cardProcedure(procedure, car, criticalKeys({ proof }), said);
         })
         .filter(({ steps }) => steps.length > 0);
@@ -64,6 +68,7 @@ export function dashCard(plan: CardPlan): Paper {
           placed: places.tagged.length + places.named.length > 0,
           places,
           trouble,
+          then: plans.cards.find(({ name }) => name === plan.then)?.title ?? '',
           glass: glassOf(plan, world).length > 0 ? 'glass' : '',
           procedures: on,
         },
@@ -83,9 +88,4 @@ function glassOf({ glass, read }: CardPlan, world: World): readonly GlassInput[]
   const { widthPt, margins } = sheet.value;
   const roomPt = widthPt - margins.left - margins.right;
   return glassInputs(world, Math.max(narrow, bold), Math.min(roomPt, mostGlassPt));
-}
-
-/** Whether a procedure stands on a card: by its phase, or by its own key. */
-function standsOn({ phases = [], procedures = [] }: CardPlan, { id, phase }: Procedure): boolean {
-  return phases.includes(phase) || procedures.includes(id);
 }

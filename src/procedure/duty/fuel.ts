@@ -118,10 +118,6 @@ export const fuelDuties: Duties = {
     meaning: 'Hand valves of a branch that sends pilot fuel to the main burner’s vaporizer.',
     parts: startingValves,
   },
-  'fuel-hand-pump': {
-    meaning: 'Fuel pumps worked by hand.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'fuel' && pump.drive === 'hand'),
-  },
   'fuel-electric-pump': {
     meaning: 'Fuel pumps driven by a motor.',
     parts: (car) =>
