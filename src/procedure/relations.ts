@@ -1,6 +1,7 @@
 /** Relations: parts that belong to the part at hand, such as the vent valve of a tank or the last valve of a burner. */
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
+import { filledByTransfer, transferPumps, waterTanksBefore } from '../car/waterPumps';
 import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo } from './fuelWay';
 
 /** One relation. */
@@ -93,6 +94,14 @@ export const relations: Readonly<Record<string, Relation>> = {
   switch: {
     meaning: 'Of a pump: the switch that runs it.',
     parts: (car, id) => present(car.spec.pumps[id]?.['switched-by']),
+  },
+  fills: {
+    meaning: 'Of a pump that moves water from tank to tank: the tanks it fills.',
+    parts: (car, id) => (transferPumps(car).includes(id) ? filledByTransfer(car, id) : []),
+  },
+  'draws-from': {
+    meaning: 'Of such a pump: the tanks it draws from.',
+    parts: (car, id) => (transferPumps(car).includes(id) ? waterTanksBefore(car, id) : []),
   },
   bypass: {
     meaning: 'Of a pump: its bypass valve.',

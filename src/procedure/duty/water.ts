@@ -1,8 +1,9 @@
 /** Duties of the water side. */
 import type { Car, PartId } from '../../car/car';
+import { feedPumps, transferPumps } from '../../car/waterPumps';
 import type { Duties } from './duty';
 import { drainsOf } from './lines';
-import { keysWhere, unique, without } from './pick';
+import { unique, without } from './pick';
 import { ventValves } from './vents';
 import {
   feedBypasses,
@@ -11,6 +12,7 @@ import {
   glassDrains,
   glasses,
   levelValves,
+  transferValves,
   waterTanks,
 } from './waterParts';
 
@@ -36,27 +38,35 @@ export const waterDuties: Duties = {
   },
   'feed-engine-pump': {
     meaning: 'Feed pumps driven by the engine.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'engine'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive === 'engine'),
   },
   'feed-electric-pump': {
     meaning: 'Feed pumps driven by a motor.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'electric'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive === 'electric'),
   },
   'feed-hand-pump': {
     meaning: 'Feed pumps worked by hand.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'hand'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive === 'hand'),
   },
   'standing-pump': {
     meaning: 'Feed pumps that can be worked while the car stands: by hand, motor or their own steam.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive !== 'engine'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive !== 'engine'),
+  },
+  'transfer-pump': {
+    meaning: 'Pumps that move water from one tank into another, worked by hand, motor or their own steam.',
+    parts: (car) => transferPumps(car).filter((id) => car.spec.pumps[id]?.drive !== 'engine'),
+  },
+  'transfer-valve': {
+    meaning: 'Hand valves on the way of the water to and from such a pump, bypasses left out.',
+    parts: transferValves,
   },
   'feed-bypass': { meaning: 'Bypass valves of the feed pumps.', parts: feedBypasses },
   'road-bypass': {
     meaning: 'Bypass valves of the feed pumps that run while the car moves.',
     parts: (car) =>
       unique(
-        Object.values(car.spec.pumps).map((pump) =>
-          pump.moves === 'water' && pump.drive !== 'hand' ? pump.bypass : undefined,
+        feedPumps(car).map((id) =>
+          car.spec.pumps[id]?.drive === 'hand' ? undefined : car.spec.pumps[id]?.bypass,
         ),
       ),
   },
