@@ -2,6 +2,7 @@
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
 import { filledByTransfer, transferPumps, waterTanksBefore } from '../car/waterPumps';
+import { injectorValves } from './duty/waterParts';
 import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo } from './fuelWay';
 
 /** One relation. */
@@ -90,6 +91,11 @@ export const relations: Readonly<Record<string, Relation>> = {
       partsInFlowOrder(routesTo(car.plant, id, (from) => from === 'boiler', carrying('steam'))).filter(
         (each) => each in car.spec.valves,
       ),
+  },
+  'injector-valve': {
+    meaning:
+      'Of a pump driven by its own steam that has an overflow: the hand valves on its water alone, from the tank forward.',
+    parts: injectorValves,
   },
   switch: {
     meaning: 'Of a pump: the switch that runs it.',

@@ -11,6 +11,7 @@ import {
   glassCocks,
   glassDrains,
   glasses,
+  injectorValves,
   levelValves,
   transferValves,
   waterTanks,
@@ -60,6 +61,11 @@ export const waterDuties: Duties = {
     meaning: 'Hand valves on the way of the water to and from such a pump, bypasses left out.',
     parts: transferValves,
   },
+  'injector-valve': {
+    meaning:
+      'Hand valves on the water of a pump driven by its own steam that has an overflow, and of no other.',
+    parts: (car) => unique(feedPumps(car).flatMap((id) => injectorValves(car, id))),
+  },
   'feed-bypass': { meaning: 'Bypass valves of the feed pumps.', parts: feedBypasses },
   'road-bypass': {
     meaning: 'Bypass valves of the feed pumps that run while the car moves.',
@@ -79,10 +85,12 @@ export const waterDuties: Duties = {
     parts: (car) => levelWays(car, 'steaming'),
   },
   'level-any': {
-    meaning: 'Every way of reading the boiler’s level, those that work both cold and under steam first.',
+    meaning:
+      'Every way of reading the boiler’s level: those that work both cold and under steam, then those that work cold.',
     parts: (car) =>
       unique([
         ...levelWays(car, 'cold').filter((id) => levelWays(car, 'steaming').includes(id)),
+        ...levelWays(car, 'cold'),
         ...car.spec.boiler.level.map((way) => way.gauge),
       ]),
   },

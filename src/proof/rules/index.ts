@@ -16,6 +16,7 @@ import { cameIn } from './cameIn';
 import { carHeld } from './carHeld';
 import { checkValveAtBoiler } from './checkValveAtBoiler';
 import { chestDrained } from './chestDrained';
+import { coilFedByHand } from './coilFedByHand';
 import { driverStaysWithMovingCar } from './driverStaysWithMovingCar';
 import { endsCold } from './endsCold';
 import { endsParked } from './endsParked';
@@ -85,6 +86,7 @@ export const rules: readonly Rule[] = [
   levelKnownAgain,
   levelTwice,
   monotubeFeed,
+  coilFedByHand,
   storesMeasured,
   tubeOffBeforeFlame,
   waterIntoDryBoiler,
