@@ -7,7 +7,7 @@ import type { ConditionForm, EntryForm, SelectorForm } from '../../src/procedure
 import { phases } from '../../src/procedure/procedure';
 import { relations } from '../../src/procedure/relations';
 import { carTraits, partTraits } from '../../src/procedure/traits';
-import { demoCar, demoCars } from '../cars/demo';
+import { demoCar, demoCars, fixtureCar } from '../cars/demo';
 import { english } from '../helpers/english';
 import { smallCar, smallCars } from '../helpers/smallCars';
 import { libraryFiles, proceduresOf, sharedText, theLibrary } from './shared';
@@ -74,6 +74,7 @@ describe('the library', () => {
     const cars = [
       ...Object.values(smallCars).map((patches) => smallCar(...patches)),
       ...demoCars.map(demoCar),
+      ...['bramble', 'dragonfly'].map(fixtureCar),
       ...moreShapes(),
     ];
     const given = new Set(
@@ -243,7 +244,7 @@ function moreShapes() {
         ],
       }),
     ),
-    // pumps with steam of their own, their valves in reach of the seat and out of it, alone and beside a hand pump
+    // injectors and other pumps with steam of their own, their valves in reach of the seat and out of it, alone and beside a hand pump
     ...['dash', 'underneath'].flatMap((place) =>
       [{}, steamPump.pumps].map((others) =>
         smallCar(...(smallCars['one pilot valve'] ?? []), {
@@ -252,9 +253,15 @@ function moreShapes() {
             ...others,
             donkey: { name: 'donkey pump', place: 'underneath', moves: 'water', drive: 'steam' },
           },
-          valves: { 'donkey-valve': { ...small('donkey valve', 'W9'), place } },
+          valves: {
+            'donkey-valve': { ...small('donkey valve', 'W9'), place },
+            'donkey-water': { ...small('donkey water valve', 'W10'), place },
+          },
           boiler: { 'fill-by': 'fill-joint' },
-          fittings: { 'fill-joint': { name: 'hose joint', place: 'underneath', kind: 'hose-joint' } },
+          fittings: {
+            'fill-joint': { name: 'hose joint', place: 'underneath', kind: 'hose-joint' },
+            overflow: { name: 'overflow', place: 'underneath', kind: 'outlet' },
+          },
           lines: [
             { carries: 'water', through: ['open-air', 'fill-joint', 'boiler'] },
             {
@@ -263,7 +270,8 @@ function moreShapes() {
             },
             { carries: 'pilot fuel', through: ['pilot-tank', 'pilot-valve', 'pilot-burner'] },
             { carries: 'steam', through: ['boiler', 'donkey-valve', 'donkey'] },
-            { carries: 'water', through: ['water-tank', 'donkey', 'check-valve', 'boiler'] },
+            { carries: 'water', through: ['water-tank', 'donkey-water', 'donkey', 'check-valve', 'boiler'] },
+            { carries: 'water', through: ['donkey', 'overflow', 'ground'] },
             ...steamLines.filter((line) => 'hand-pump' in others || !line.through.includes('hand-pump')),
           ],
         }),
