@@ -105,6 +105,8 @@ export interface StepsBlock extends BlockBase {
   readonly kind: 'steps';
   /** `number`: steps are numbered from `start`; `tick`: each has a box to tick as well. */
   readonly mark: 'number' | 'tick';
+  /** A result stands at the end of its action’s line where it fits, whatever the look of the paper. */
+  readonly led?: boolean;
   readonly start: number;
   readonly items: readonly StepItem[];
 }

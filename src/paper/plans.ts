@@ -39,7 +39,7 @@ const plansForm = z.strictObject({
       procedures: z.array(key).min(1).optional(),
       glass: z.boolean().optional(),
       // the card that is taken up when this one is done
-      then: key.optional(),
+      next: key.optional(),
     }),
   ),
   papers: z.record(z.enum(paperNames), z.strictObject({ title: z.string().min(1), what: z.string().min(1) })),

@@ -1,7 +1,8 @@
 /** Relations: parts that belong to the part at hand, such as the vent valve of a tank or the last valve of a burner. */
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
-import { drainsOfGlass, waterCocksOfGlass } from './duty/waterParts';
+import { filledByTransfer, transferPumps, waterTanksBefore } from '../car/waterPumps';
+import { drainsOfGlass, injectorValves, waterCocksOfGlass } from './duty/waterParts';
 import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo } from './fuelWay';
 
 /** One relation. */
@@ -91,6 +92,11 @@ export const relations: Readonly<Record<string, Relation>> = {
         (each) => each in car.spec.valves,
       ),
   },
+  'injector-valve': {
+    meaning:
+      'Of a pump driven by its own steam that has an overflow: the hand valves on its water alone, from the tank forward.',
+    parts: injectorValves,
+  },
   switch: {
     meaning: 'Of a pump: the switch that runs it.',
     parts: (car, id) => present(car.spec.pumps[id]?.['switched-by']),
@@ -100,6 +106,14 @@ export const relations: Readonly<Record<string, Relation>> = {
     parts: waterCocksOfGlass,
   },
   'drain-cock': { meaning: 'Of a gauge glass: the valves it is blown through.', parts: drainsOfGlass },
+  fills: {
+    meaning: 'Of a pump that moves water from tank to tank: the tanks it fills.',
+    parts: (car, id) => (transferPumps(car).includes(id) ? filledByTransfer(car, id) : []),
+  },
+  'draws-from': {
+    meaning: 'Of such a pump: the tanks it draws from.',
+    parts: (car, id) => (transferPumps(car).includes(id) ? waterTanksBefore(car, id) : []),
+  },
   bypass: {
     meaning: 'Of a pump: its bypass valve.',
     parts: (car, id) => present(car.spec.pumps[id]?.bypass),

@@ -1,5 +1,6 @@
 /** Traits: yes-or-no facts of a part or of the whole car that decide whether a step belongs in its papers. */
 import type { Car, PartId } from '../car/car';
+import { feedPumps, filledByTransfer, transferPumps } from '../car/waterPumps';
 import { duties } from './duties';
 import { drainsOfGlass, waterCocksOfGlass } from './duty/waterParts';
 import { burnersFor, fuelPumps, lastValvesTo, pumpedTanks } from './fuelWay';
@@ -94,6 +95,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     holds: (car, id) =>
       Object.values(car.spec.pumps).some((pump) => pump.moves === 'air' && pump.charges === id),
   },
+  'filled-by-transfer': {
+    meaning: 'A tank that a pump fills with water from another tank.',
+    holds: (car, id) => transferPumps(car).some((pump) => filledByTransfer(car, pump).includes(id)),
+  },
   'read-by-stick': { meaning: 'A tank read with a stick.', holds: (car, id) => readBy(car, id) === 'stick' },
   'read-by-gauge': {
     meaning: 'A tank read on a gauge or glass.',
@@ -187,16 +192,23 @@ export const carTraits: Readonly<Record<string, CarTrait>> = {
   },
   monotube: { meaning: 'The boiler is a monotube.', holds: (car) => car.spec.boiler.kind === 'monotube' },
   'coil-fed-by-hand': {
-    meaning: 'A monotube into which nothing but a hand pump puts water while the car stands.',
-    holds: ({ spec }) =>
-      spec.boiler.kind === 'monotube' &&
-      Object.values(spec.pumps).every(
-        ({ moves, drive }) => moves !== 'water' || drive === 'hand' || drive === 'engine',
-      ),
+    meaning: 'The boiler is a monotube, and nothing but a hand pump feeds it while the car stands.',
+    holds: (car) =>
+      car.spec.boiler.kind === 'monotube' &&
+      standingDrives(car).includes('hand') &&
+      !standingDrives(car).includes('electric'),
   },
   'blow-down-pressure-said': {
     meaning: 'The spec gives the pressure for blowing down.',
     holds: (car) => car.spec.boiler['blow-down-pressure'] !== undefined,
+  },
+  'level-called': {
+    meaning:
+      'Somebody beside the driver can read the level while the car moves: there is a second seat, and the first way that works under steam is no cock.',
+    holds: ({ spec }) => {
+      const [first] = spec.boiler.level.filter((way) => way.when !== 'cold');
+      return spec.car.seats > 1 && first !== undefined && !(first.gauge in spec.valves);
+    },
   },
   'two-readings-cold': {
     meaning: 'The level can be read in two ways with the boiler cold.',
@@ -207,6 +219,11 @@ export const carTraits: Readonly<Record<string, CarTrait>> = {
     holds: (car) => waysWhen(car, 'steaming') > 1,
   },
 };
+
+/** What drives the feed pumps that can be worked while the car stands. */
+function standingDrives(car: Car): readonly (string | undefined)[] {
+  return feedPumps(car).map((id) => car.spec.pumps[id]?.drive);
+}
 
 function waysWhen(car: Car, when: 'cold' | 'steaming'): number {
   return new Set(

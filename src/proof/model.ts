@@ -5,6 +5,7 @@
  * The bytes on which flow depends come first; whoever asks what is live is answered from those alone.
  */
 import type { Car, PartId } from '../car/car';
+import { feedPumps } from '../car/waterPumps';
 import { type FactKey, facts } from '../procedure/facts';
 import { burnersFor, fuelTanks } from '../procedure/fuelWay';
 import { vaporizerNeeds } from './heat';
@@ -66,6 +67,8 @@ export interface Model {
   readonly torches: readonly PartId[];
   readonly fuelTanks: readonly PartId[];
   readonly waterTanks: readonly PartId[];
+  /** Pumps whose water comes to the boiler; those that only move it from tank to tank are none. */
+  readonly feedPumps: readonly PartId[];
   readonly chargedTanks: readonly PartId[];
   readonly places: readonly string[];
   /** Minutes of heat each vaporizer needs before fuel. */
@@ -146,6 +149,7 @@ export function modelOf(car: Car, asked: ReadonlySet<FactKey> = askedFacts): Mod
     igniters: [...new Set(burnersFor(car, 'main').flatMap((id) => spec.burners[id]?.['lit-by'] ?? []))],
     fuelTanks: fuelTanks(car),
     waterTanks: Object.entries(spec.tanks).flatMap(([id, tank]) => (tank.holds === 'water' ? [id] : [])),
+    feedPumps: feedPumps(car),
     chargedTanks: fuelTanks(car).filter((id) => spec.tanks[id]?.pressure !== undefined),
     places: [...car.places.keys()],
     heatNeeded: vaporizerNeeds(car),

@@ -121,10 +121,8 @@ function levelCanBeRead({ model, flows, draft, step }: Act): string | undefined 
   if (blocked !== undefined) return blocked;
   if (at(draft, model.slots.level) > level.low) return undefined;
   const fedUp = model.car.spec.boiler['fill-by'] === undefined && at(draft, model.slots.ranDry) === no;
-  const pumps = Object.entries(model.car.spec.pumps).filter(
-    ([, pump]) => pump.moves === 'water' && pump.drive !== 'engine',
-  );
-  return fedUp && pumps.some(([id]) => feedsBoiler(model, flows, draft, id)) ? undefined : lowLevel;
+  const pumps = model.feedPumps.filter((id) => model.car.spec.pumps[id]?.drive !== 'engine');
+  return fedUp && pumps.some((id) => feedsBoiler(model, flows, draft, id)) ? undefined : lowLevel;
 }
 
 function shutCock(

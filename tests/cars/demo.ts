@@ -18,22 +18,25 @@ export function liquids(): ReadonlyMap<string, Liquid> {
   return outcome.value;
 }
 
-export function loadDemo(name: string) {
-  const file = `cars/${name}.yaml`;
+function load(file: string) {
   return loadSpec(textOf(file), file, [...liquids().keys()]);
 }
 
+export function loadDemo(name: string) {
+  return load(`cars/${name}.yaml`);
+}
+
 export function demoCar(name: string): Car {
-  return carOf(`cars/${name}.yaml`);
+  return carIn(`cars/${name}.yaml`);
 }
 
-/** A car that stands with the tests. */
+/** A car the program was not written for, by the name of its file among the fixtures. */
 export function fixtureCar(name: string): Car {
-  return carOf(`tests/fixtures/cars/${name}.yaml`);
+  return carIn(`tests/fixtures/cars/${name}.yaml`);
 }
 
-function carOf(file: string): Car {
-  const outcome = loadSpec(textOf(file), file, [...liquids().keys()]);
+function carIn(file: string): Car {
+  const outcome = load(file);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return buildCar(outcome.value);
 }

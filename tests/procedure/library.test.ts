@@ -74,6 +74,7 @@ describe('the library', () => {
     const cars = [
       ...Object.values(smallCars).map((patches) => smallCar(...patches)),
       ...demoCars.map(demoCar),
+      ...['bramble', 'dragonfly'].map(fixtureCar),
       ...moreShapes(),
       fixtureCar('quartet'),
     ];
@@ -208,7 +209,43 @@ function moreShapes() {
         ...steamLines,
       ],
     }),
-    // pumps with steam of their own, their valves in reach of the seat and out of it, alone and beside a hand pump
+    // drips out of reach of the seat behind a superheater in the fire; motor feed pumps in reach of it and out of it; a pump
+    // between tanks with steam of its own
+    ...['dash', 'underneath'].map((place) =>
+      smallCar(...(smallCars['one pilot valve'] ?? []), {
+        superheater: { name: 'superheater', place: 'underneath', 'in-the-fire': true },
+        tanks: {
+          'side-tank': {
+            name: 'side tank',
+            place: 'underneath',
+            holds: 'water',
+            capacity: '10 US gal',
+            vent: 'lid',
+            filler: { place: 'underneath' },
+            read: 'not-read',
+          },
+        },
+        pumps: {
+          'hand-pump': null,
+          'feed-motor': { name: 'motor feed pump', place, moves: 'water', drive: 'electric' },
+          lifter: { name: 'water lifter', place: 'underneath', moves: 'water', drive: 'steam' },
+        },
+        valves: { 'drip-cock': { place: 'underneath' }, 'lifter-valve': small('lifter valve', 'W9') },
+        lines: [
+          {
+            carries: 'main fuel',
+            through: ['fuel-tank', 'strainer', 'fuel-stop-valve', 'automatic', 'coil', 'main-burner'],
+          },
+          { carries: 'pilot fuel', through: ['pilot-tank', 'pilot-valve', 'pilot-burner'] },
+          { carries: 'steam', through: ['boiler', 'throttle', 'superheater', 'engine'] },
+          { carries: 'steam', through: ['boiler', 'lifter-valve', 'lifter'] },
+          { carries: 'water', through: ['side-tank', 'lifter', 'water-tank'] },
+          { carries: 'water', through: ['water-tank', 'feed-motor', 'check-valve', 'boiler'] },
+          ...steamLines.filter(({ through }) => through[1] !== 'throttle' && !through.includes('hand-pump')),
+        ],
+      }),
+    ),
+    // injectors and other pumps with steam of their own, their valves in reach of the seat and out of it, alone and beside a hand pump
     ...['dash', 'underneath'].flatMap((place) =>
       [{}, steamPump.pumps].map((others) =>
         smallCar(...(smallCars['one pilot valve'] ?? []), {
@@ -217,15 +254,25 @@ function moreShapes() {
             ...others,
             donkey: { name: 'donkey pump', place: 'underneath', moves: 'water', drive: 'steam' },
           },
-          valves: { 'donkey-valve': { ...small('donkey valve', 'W9'), place } },
+          valves: {
+            'donkey-valve': { ...small('donkey valve', 'W9'), place },
+            'donkey-water': { ...small('donkey water valve', 'W10'), place },
+          },
+          boiler: { 'fill-by': 'fill-joint' },
+          fittings: {
+            'fill-joint': { name: 'hose joint', place: 'underneath', kind: 'hose-joint' },
+            overflow: { name: 'overflow', place: 'underneath', kind: 'outlet' },
+          },
           lines: [
+            { carries: 'water', through: ['open-air', 'fill-joint', 'boiler'] },
             {
               carries: 'main fuel',
               through: ['fuel-tank', 'strainer', 'fuel-stop-valve', 'automatic', 'coil', 'main-burner'],
             },
             { carries: 'pilot fuel', through: ['pilot-tank', 'pilot-valve', 'pilot-burner'] },
             { carries: 'steam', through: ['boiler', 'donkey-valve', 'donkey'] },
-            { carries: 'water', through: ['water-tank', 'donkey', 'check-valve', 'boiler'] },
+            { carries: 'water', through: ['water-tank', 'donkey-water', 'donkey', 'check-valve', 'boiler'] },
+            { carries: 'water', through: ['donkey', 'overflow', 'ground'] },
             ...steamLines.filter((line) => 'hand-pump' in others || !line.through.includes('hand-pump')),
           ],
         }),

@@ -6,7 +6,7 @@ import { readLibrary } from '../../src/procedure/library';
 import { stepKeys } from '../../src/procedure/libraryForm';
 import type { Procedures } from '../../src/procedure/procedure';
 import { type Day, readDay } from '../../src/proof/day';
-import { demoCar, textOf } from '../cars/demo';
+import { demoCar, fixtureCar, textOf } from '../cars/demo';
 import { english } from '../helpers/english';
 
 /** The step library and the order of the day, as they come with the program. */
@@ -39,6 +39,12 @@ export function proceduresFor(car: Car): Procedures {
   const expanded = expandProcedures(car, library, { system: car.spec.print.units.first });
   if (!expanded.ok) throw new Error(JSON.stringify(expanded.problems, undefined, 2));
   return expanded.value;
+}
+
+/** A car among the fixtures and its procedures. */
+export function fixture(name: string): { readonly car: Car; readonly procedures: Procedures } {
+  const car = fixtureCar(name);
+  return { car, procedures: proceduresFor(car) };
 }
 
 /** A demo car and its procedures. */

@@ -10,7 +10,7 @@ import type { Quantity } from '../../src/quantity/quantity';
 import type { CarSpec } from '../../src/spec/schema/carSpec';
 import { demoCars } from '../cars/demo';
 import { altered, brokenIn, type Edit, forgetting, putIn, step, without } from './edits';
-import { demo } from './library';
+import { demo, fixture } from './library';
 
 const demos = Object.fromEntries(demoCars.map((name) => [name, demo(name)]));
 
@@ -116,6 +116,14 @@ describe('a rule about what only some cars have fires on such a car', () => {
     expect(rulesBroken('heron', edit)).toContain(rule);
     expect(rules.find((each) => each.id === rule)?.appliesTo(modelOf(demo('marigold').car))).toBe(false);
   });
+
+  test.each(['main-burner', 'going-on'])('coil-fed-by-hand in %s', (id) => {
+    const { car, procedures } = fixture('dragonfly');
+    expect([...brokenIn(car, procedures).rules]).toEqual([]);
+    expect([...brokenIn(car, without(id, 'man-coil-pump')(procedures)).rules]).toContain('coil-fed-by-hand');
+    const applies = rules.find((each) => each.id === 'coil-fed-by-hand')?.appliesTo;
+    expect(demoCars.map((name) => applies?.(modelOf(demo(name).car)))).toEqual([false, false, false]);
+  });
 });
 
 describe('a rule fires when nobody knows what it asks for', () => {
@@ -214,6 +222,7 @@ describe('the catalogue', () => {
       'monotube-feed',
       'coil-fed',
       'coil-not-flooded',
+      'coil-fed-by-hand',
     ]);
     expect(rules.filter((rule) => !shown.has(rule.id)).map((rule) => rule.id)).toEqual([]);
   });

@@ -91,7 +91,8 @@ const lightingValve: Wanted = ({ id, kind }, { procedures }) =>
   kind === 'valve' &&
   procedures.some(
     ({ phase, steps }) =>
-      ['pilot', 'soak', 'main-burner'].includes(phase) && steps.some(({ part }) => part === id),
+      ['pilot', 'soak', 'main-burner'].includes(phase) &&
+      steps.some(({ part, action }) => part === id && action !== 'read'),
   );
 
 /** What stops everything: every valve that shuts a fire, the throttle and what locks it. */

@@ -1,5 +1,6 @@
 /** Feed pumps driven by the engine against what the boiler takes. */
 import type { Car } from '../../car/car';
+import { feedPumps } from '../../car/waterPumps';
 import { type Quantity, quantity } from '../../quantity/quantity';
 import type { Figure, FigureInput } from '../figure';
 import type { Liquids } from '../fuel/liquids';
@@ -22,9 +23,10 @@ export function feedFigures(
   liquids: Liquids,
 ): readonly Figure[] {
   const taken = takenByBoiler(car, uses, liquids);
-  return Object.entries(car.spec.pumps).flatMap(([id, pump]) => {
+  return feedPumps(car).flatMap((id) => {
+    const pump = car.spec.pumps[id];
+    if (pump?.drive !== 'engine') return [];
     const stroke = pump['stroke-volume'];
-    if (pump.moves !== 'water' || pump.drive !== 'engine') return [];
     if (stroke === undefined) return [strokeNotKnown(id, pump.name)];
     return [figureOf(car, id, pump, stroke, taken)];
   });

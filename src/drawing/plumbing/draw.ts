@@ -5,7 +5,7 @@ import type { FontSet } from '../../font/metrics';
 import { inks } from '../carScale';
 import type { Drawing, Shape } from '../drawing';
 import { circle, polygon, polyline, stroke, text } from '../shapes';
-import { gaugeRadiusPt, labelLeadingPt, labelSizePt } from './extents';
+import { fitsCircle, gaugeRadiusPt, gaugeSizePt, labelLeadingPt, labelSizePt } from './extents';
 import { keyOf } from './key';
 import { layOutPlumbing } from './layOut';
 import { halo, pipe } from './pipeLines';
@@ -85,12 +85,16 @@ function partShapes(placed: PlacedPart, shut: ReadonlySet<string>, fonts: FontSe
     ...(stalk ? [polyline([stalk.centre, { x: frame.left, y }], stroke(0.9, inks.line))] : []),
     ...gauges.flatMap(({ tag, centre }) => [
       circle(centre, gaugeRadiusPt, { fill: inks.paper, stroke: stroke(0.9, inks.line) }),
-      text({ x: centre.x, y: centre.y + 2.9 }, tag, {
-        face: 'narrow-bold',
-        sizePt: 8,
-        colour: inks.line,
-        anchor: 'middle',
-      }),
+      ...(fitsCircle(tag, fonts)
+        ? [
+            text({ x: centre.x, y: centre.y + 2.9 }, tag, {
+              face: 'narrow-bold',
+              sizePt: gaugeSizePt,
+              colour: inks.line,
+              anchor: 'middle',
+            }),
+          ]
+        : []),
     ]),
     ...symbol(part.symbol, frame, shut.has(part.id)),
     ...lines.flatMap((line, index) => {

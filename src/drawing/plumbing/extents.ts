@@ -70,9 +70,23 @@ const headed: ReadonlySet<SymbolKind> = new Set(['valve', 'automatic', 'relief-v
 /** No word of a label stays whole that is wider; those of ordinary names are half as wide. */
 const mostWordPt = 110;
 
-/** The label in lines no wider than `widthPt`, unless a word is. */
-export function labelLines({ tag, name }: PlumbingPart, fonts: FontSet, widthPt: number): readonly string[] {
-  const words = tag === '' ? name : `${tag} ${name}`;
+/** Type in a gauge’s circle. */
+export const gaugeSizePt = 8;
+
+/** Whether a gauge’s tag has room in its circle; the name of a gauge without a tag has none. */
+export function fitsCircle(tag: string, fonts: FontSet): boolean {
+  return fonts['narrow-bold'].widthOf(tag, gaugeSizePt) <= 2 * gaugeRadiusPt - 2;
+}
+
+/** The label in lines no wider than `widthPt`, unless a word is. Gauges that are not told in their circles are told here. */
+export function labelLines(
+  { tag, name, gauges }: PlumbingPart,
+  fonts: FontSet,
+  widthPt: number,
+): readonly string[] {
+  const told = gauges.filter((each) => !fitsCircle(each, fonts));
+  const called = tag === '' ? name : `${tag} ${name}`;
+  const words = told.length === 0 ? called : `${called} (${told.join(', ')})`;
   return wrapLine(words, fonts['narrow-bold'], labelSizePt, widthPt, mostWordPt);
 }
 

@@ -38,7 +38,7 @@ export interface PlumbingPart {
   /** Empty if it has none. */
   readonly tag: string;
   readonly name: string;
-  /** Tags of the gauges that read it and are not in a pipe themselves. */
+  /** Tags of the gauges that read it and are not in a pipe themselves, or their names. */
   readonly gauges: readonly string[];
 }
 

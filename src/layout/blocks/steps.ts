@@ -155,7 +155,10 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
   if (lines.length === 0) lines.push(emptyLine(item, setting));
   if (item.result.length > 0) {
     const result = setResult(item, parent, context);
-    const led = steps.leader[block.mark] ? onLeader(lines, action.text, result, context) : undefined;
+    const led =
+      block.led === true || steps.leader[block.mark]
+        ? onLeader(lines, action.text, result, context)
+        : undefined;
     if (led !== undefined) lines[lines.length - 1] = led;
     addBelow(lines, resultBeneath(result, led === undefined ? 0 : 1, item, context));
   }

@@ -11,7 +11,7 @@ import { paginate } from './paginate';
 /** A last page filled to no more than this share is worth saving. */
 const littleShare = 0.3;
 /** What is left of the spaces between blocks, tried in turn. */
-const closer = [0.9, 0.8, 0.7] as const;
+const closer = [0.9, 0.8, 0.7, 0.6, 0.5] as const;
 
 /** Boxes page by page, part after part. There is at least one page. */
 export function paginateChapters(chapters: readonly (readonly Piece[])[], setting: Setting): FilledBox[][] {

@@ -9,6 +9,7 @@ export const readSteps: ElementReader = (node, reader) => ({
   kind: 'steps',
   ...baseOf(node),
   mark: node.attributes.get('data-mark') === 'tick' ? 'tick' : 'number',
+  ...(node.attributes.has('data-led') ? { led: true } : {}),
   start: Number(node.attributes.get('start') ?? 1),
   items: elementsOf(node).map((item) => readStep(item, reader)),
 });

@@ -14,9 +14,11 @@ export const stepForms = {
       ...id,
       ...classOf('steps'),
       'data-mark': { kind: 'one-of', values: ['number', 'tick'] },
+      'data-led': { kind: 'flag' },
       start: { kind: 'count', least: 1, most: 9999 },
     },
-    meaning: 'a procedure; `data-mark="tick"` gives every step a box to tick, `start` the first number',
+    meaning:
+      'a procedure; `data-mark="tick"` gives every step a box to tick, `start` the first number; with `data-led` a result stands at the end of its action’s line where it fits, as it does on cards and beside boxes to tick',
   },
   'li in ol.steps': {
     element: 'li',

@@ -2,6 +2,7 @@
 
 import type { Car } from '../../car/car';
 import { fuelRoutes } from '../../car/flow';
+import { feedPumps, filledByTransfer, transferPumps, waterTanksBefore } from '../../car/waterPumps';
 
 /** What the templates need to tell a newcomer how the car works: which of the usual parts it has, by name. */
 export interface HowItWorks {
@@ -13,6 +14,13 @@ export interface HowItWorks {
   readonly condenser: string;
   readonly feedHeater: string;
   readonly feedPumps: readonly { readonly name: string; readonly drive: string }[];
+  readonly transferPumps: readonly {
+    readonly name: string;
+    readonly drive: string;
+    readonly from: readonly string[];
+    readonly into: readonly string[];
+  }[];
+  /** The tanks that water is put into and drawn from to feed the boiler, those behind a transfer pump left out. */
   readonly waterTanks: readonly string[];
   readonly automatics: readonly { readonly name: string; readonly does: string }[];
   readonly mains: readonly {
@@ -55,12 +63,14 @@ export function howItWorksContext(car: Car): HowItWorks {
     superheaterInFire: spec.superheater?.['in-the-fire'] === true,
     condenser: spec.condenser?.name ?? '',
     feedHeater: spec['feed-heater']?.name ?? '',
-    feedPumps: Object.values(spec.pumps)
-      .filter(({ moves }) => moves === 'water')
-      .map(({ name: called, drive }) => ({ name: called, drive })),
-    waterTanks: Object.values(spec.tanks)
-      .filter(({ holds }) => holds === 'water')
-      .map(({ name: called }) => called),
+    feedPumps: feedPumps(car).map((id) => ({ name: name(id), drive: spec.pumps[id]?.drive ?? '' })),
+    transferPumps: transferPumps(car).map((id) => ({
+      name: name(id),
+      drive: spec.pumps[id]?.drive ?? '',
+      from: waterTanksBefore(car, id).map(name),
+      into: filledByTransfer(car, id).map(name),
+    })),
+    waterTanks: waterTanksBefore(car, 'boiler').map(name),
     automatics: Object.values(spec.devices)
       .filter((device) => device.kind !== 'check-valve')
       .map(({ name: called, does }) => ({ name: called, does })),

@@ -68,7 +68,7 @@ export function dashCard(plan: CardPlan): Paper {
           placed: places.tagged.length + places.named.length > 0,
           places,
           trouble,
-          then: plans.cards.find(({ name }) => name === plan.then)?.title ?? '',
+          next: plans.cards.find(({ name }) => name === plan.next)?.title ?? '',
           glass: glassOf(plan, world).length > 0 ? 'glass' : '',
           procedures: on,
         },

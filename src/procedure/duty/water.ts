@@ -1,8 +1,9 @@
 /** Duties of the water side. */
 import type { Car, PartId } from '../../car/car';
+import { feedPumps, transferPumps } from '../../car/waterPumps';
 import type { Duties } from './duty';
 import { drainsOf } from './lines';
-import { keysWhere, unique, without } from './pick';
+import { unique, without } from './pick';
 import { ventValves } from './vents';
 import {
   feedBypasses,
@@ -10,7 +11,9 @@ import {
   glassCocks,
   glassDrains,
   glasses,
+  injectorValves,
   levelValves,
+  transferValves,
   waterTanks,
 } from './waterParts';
 
@@ -36,27 +39,40 @@ export const waterDuties: Duties = {
   },
   'feed-engine-pump': {
     meaning: 'Feed pumps driven by the engine.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'engine'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive === 'engine'),
   },
   'feed-electric-pump': {
     meaning: 'Feed pumps driven by a motor.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'electric'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive === 'electric'),
   },
   'feed-hand-pump': {
     meaning: 'Feed pumps worked by hand.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive === 'hand'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive === 'hand'),
   },
   'standing-pump': {
     meaning: 'Feed pumps that can be worked while the car stands: by hand, motor or their own steam.',
-    parts: (car) => keysWhere(car.spec.pumps, (pump) => pump.moves === 'water' && pump.drive !== 'engine'),
+    parts: (car) => feedPumps(car).filter((id) => car.spec.pumps[id]?.drive !== 'engine'),
+  },
+  'transfer-pump': {
+    meaning: 'Pumps that move water from one tank into another, worked by hand, motor or their own steam.',
+    parts: (car) => transferPumps(car).filter((id) => car.spec.pumps[id]?.drive !== 'engine'),
+  },
+  'transfer-valve': {
+    meaning: 'Hand valves on the way of the water to and from such a pump, bypasses left out.',
+    parts: transferValves,
+  },
+  'injector-valve': {
+    meaning:
+      'Hand valves on the water of a pump driven by its own steam that has an overflow, and of no other.',
+    parts: (car) => unique(feedPumps(car).flatMap((id) => injectorValves(car, id))),
   },
   'feed-bypass': { meaning: 'Bypass valves of the feed pumps.', parts: feedBypasses },
   'road-bypass': {
     meaning: 'Bypass valves of the feed pumps that run while the car moves.',
     parts: (car) =>
       unique(
-        Object.values(car.spec.pumps).map((pump) =>
-          pump.moves === 'water' && pump.drive !== 'hand' ? pump.bypass : undefined,
+        feedPumps(car).map((id) =>
+          car.spec.pumps[id]?.drive === 'hand' ? undefined : car.spec.pumps[id]?.bypass,
         ),
       ),
   },
@@ -69,10 +85,12 @@ export const waterDuties: Duties = {
     parts: (car) => levelWays(car, 'steaming'),
   },
   'level-any': {
-    meaning: 'Every way of reading the boiler’s level, those that work both cold and under steam first.',
+    meaning:
+      'Every way of reading the boiler’s level: those that work both cold and under steam, then those that work cold.',
     parts: (car) =>
       unique([
         ...levelWays(car, 'cold').filter((id) => levelWays(car, 'steaming').includes(id)),
+        ...levelWays(car, 'cold'),
         ...car.spec.boiler.level.map((way) => way.gauge),
       ]),
   },

@@ -1,6 +1,7 @@
 /** Filling, draining, charging and venting tanks and the boiler; working pumps. */
 import type { PartId } from '../../car/car';
 import { carrying, live } from '../../car/flow';
+import { filledByTransfer } from '../../car/waterPumps';
 import type { Flows } from '../flows';
 import type { Model } from '../model';
 import { at, of, type State } from '../state';
@@ -71,7 +72,8 @@ function workPump(act: Act, id: PartId): void {
   const { model, flows, draft } = act;
   const each = model.car.spec.pumps[id];
   act.during = working(model, draft, id);
-  if (each?.moves === 'water') {
+  if (each?.moves === 'water' && !model.feedPumps.includes(id)) pumpOver(act, id);
+  else if (each?.moves === 'water') {
     const dry = model.waterTanks.every((tank) => of(draft, model.slots.content, tank) === content.empty);
     if (!feedsBoiler(model, flows, draft, id)) {
       if (!dry) cannot(act, `no water goes from ${nameOf(model, id)} to the boiler`);
@@ -79,6 +81,19 @@ function workPump(act: Act, id: PartId): void {
   }
   if (each?.moves === 'air' && each.charges !== undefined) chargeTank(act, each.charges);
   if (each?.moves === 'fuel') pumpFuel(act, id);
+}
+
+/** Move water from one tank into another. */
+function pumpOver(act: Act, id: PartId): void {
+  const { model, flows, draft } = act;
+  const worked = working(model, draft, id);
+  const filled = filledByTransfer(model.car, id).filter((tank) => flows.leads(id, tank, 'water', worked));
+  const steamDriven = model.car.spec.pumps[id]?.drive === 'steam';
+  if (steamDriven && !flows.reaches('steam', id, worked))
+    cannot(act, `no steam comes to ${nameOf(model, id)}`);
+  else if (!flows.reaches('water', id, worked)) cannot(act, `no water comes to ${nameOf(model, id)}`);
+  else if (filled.length === 0) cannot(act, `the way on from ${nameOf(model, id)} is shut`);
+  for (const tank of filled) put(act, model.slots.content.get(tank), content.enough);
 }
 
 function pumpFuel(act: Act, id: PartId): void {

@@ -18,9 +18,10 @@ export const feedBeforeMain: Rule = {
     if (model.waterTanks.every((tank) => of(after, model.slots.content, tank) === content.empty))
       return 'the main burner is lit and the water tank is empty';
     // a pump with steam of its own cannot be worked before there is any
-    const standing = Object.entries(model.car.spec.pumps).flatMap(([id, pump]) =>
-      pump.moves === 'water' && pump.drive !== 'engine' && pump.drive !== 'steam' ? [id] : [],
-    );
+    const standing = model.feedPumps.filter((id) => {
+      const drive = model.car.spec.pumps[id]?.drive;
+      return drive !== 'engine' && drive !== 'steam';
+    });
     if (standing.length === 0) return undefined;
     if (!standing.some((id) => feedsBoiler(model, flows, after, id)))
       return 'the main burner is lit and no pump that works while the car stands can send water to the boiler as the valves stand';

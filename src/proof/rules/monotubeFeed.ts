@@ -5,10 +5,8 @@ import { knowsOfAny, of } from '../state';
 import { no } from '../values';
 import type { Rule } from './rule';
 
-function motorPumps({ car }: Model): readonly PartId[] {
-  return Object.keys(car.spec.pumps).filter(
-    (id) => car.spec.pumps[id]?.moves === 'water' && car.spec.pumps[id]?.drive === 'electric',
-  );
+function motorPumps({ car, feedPumps }: Model): readonly PartId[] {
+  return feedPumps.filter((id) => car.spec.pumps[id]?.drive === 'electric');
 }
 
 export const monotubeFeed: Rule = {

@@ -20,9 +20,7 @@ export const provenBeforeRoad: Rule = {
     )
       return undefined;
     if (!knows(model, before, 'no-steam-leaks')) return 'the car moves and nobody has looked for steam leaks';
-    const standing = Object.values(model.car.spec.pumps).some(
-      (pump) => pump.moves === 'water' && pump.drive !== 'engine',
-    );
+    const standing = model.feedPumps.some((id) => model.car.spec.pumps[id]?.drive !== 'engine');
     if (standing && !knowsOfAny(model, before, 'feeds-against-pressure'))
       return 'the car moves and no pump has been seen to feed against the pressure';
     const automatic = Object.entries(model.car.spec.devices).find(

@@ -13,9 +13,9 @@ export const waterIntoDryBoiler: Rule = {
   appliesTo: everyCar,
   atStep: ({ model, step, before }) => {
     const dry = at(before, model.slots.ranDry) !== no && at(before, model.slots.level) <= level.low;
-    const waterPump = step.action === 'pump' && model.car.spec.pumps[step.part ?? '']?.moves === 'water';
-    const motorPump = step.action === 'set' && model.car.spec.pumps[step.part ?? '']?.moves === 'water';
-    return dry && (waterPump || motorPump || (step.action === 'fill' && step.part === 'boiler'))
+    const fed =
+      (step.action === 'pump' || step.action === 'set') && model.feedPumps.includes(step.part ?? '');
+    return dry && (fed || (step.action === 'fill' && step.part === 'boiler'))
       ? 'the boiler has run dry with the fire on, and water is put into it'
       : undefined;
   },

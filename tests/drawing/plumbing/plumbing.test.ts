@@ -129,6 +129,24 @@ describe('a plumbing diagram', () => {
     expect(plumbingFaults({ ...good, runs: bent })).not.toEqual([]);
   });
 
+  it('tells the name of a gauge without a tag in the label, since it has no room in the circle', () => {
+    const gauged = (gauge: string) =>
+      toSvg(
+        drawPlumbing(
+          diagram(
+            [part('tank', 'tank', 'T1', [gauge]), part('ground', 'ground')],
+            line('water', 'tank', 'ground'),
+          ),
+          plexFonts,
+        ),
+      );
+    const texts = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)</g)].map(([, words]) => words);
+    expect(texts(gauged('G2'))).toContain('G2');
+    const named = texts(gauged('tank glass'));
+    expect(named).not.toContain('tank glass');
+    expect(named.join(' ')).toContain('tank (tank glass)');
+  });
+
   it('never overlaps and never loses a part, whatever the plant', () => {
     const names = [
       'valve',
@@ -142,7 +160,7 @@ describe('a plumbing diagram', () => {
           symbol: fc.constantFrom(...symbolKinds),
           tag: fc.constantFrom('', 'V1', 'W12'),
           name: fc.constantFrom(...names),
-          gauges: fc.constantFrom([], ['G1'], ['G1', 'G2']),
+          gauges: fc.constantFrom([], ['G1'], ['G1', 'G2'], ['steam gauge']),
         }),
         { minLength: 2, maxLength: 22 },
       )

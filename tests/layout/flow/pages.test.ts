@@ -317,6 +317,15 @@ describe('steps', () => {
     expect(texts.find(({ text }) => text === 'a long result')?.y).toBe(32.5);
   });
 
+  it('put a result at the end of a leader where they are to, though they have no box to tick', () => {
+    const plain = steps([step('act', { result: 'seen' })]);
+    if (plain.kind !== 'steps') throw new Error('no steps');
+    const yOf = (block: Block) =>
+      textsOf(laidOutCleanly([block], squareOptions(24, 12)).pages[0]).find(({ text }) => text === 'seen')?.y;
+    expect(yOf(plain)).toBe(20.5);
+    expect(yOf({ ...plain, led: true })).toBe(8.5);
+  });
+
   it('keep a caution whole, before its step, on its page', () => {
     const careful = step('shut it', { cautions: [caution('warning', 'Hot.', 'It burns.', 'Wear gloves.')] });
     for (let above = 0; above < 14; above += 1) {

@@ -21,14 +21,15 @@ describe('chapters on new pages', () => {
   });
 
   it('are set closer, as little as it takes, where that saves a last page that holds little', () => {
-    // seven boxes and six gaps are 200 pt; an eighth needs gaps of 40/7 pt, of 6 pt at the most of 10
+    // eight boxes and seven gaps of 40/7 pt are 200 pt
     expect(pagesOf(chapter(7, 10))).toEqual({ counts: [7], second: [30] });
     expect(pagesOf(chapter(8, 8))).toEqual({ counts: [8], second: [20 + 0.7 * 8] });
     expect(pagesOf(chapter(8, 6))).toEqual({ counts: [8], second: [20 + 0.9 * 6] });
   });
 
   it('keep their spaces where closing them up saves nothing, or where the last page holds more than a little', () => {
-    expect(pagesOf(chapter(8, 10))).toEqual({ counts: [7, 1], second: [30, undefined] });
+    // eight boxes and seven gaps of half of 12 pt are 202 pt
+    expect(pagesOf(chapter(8, 12))).toEqual({ counts: [6, 2], second: [32, 32] });
     // the last three boxes would fit if the gaps were halved
     expect(pagesOf(chapter(10, 9))).toEqual({ counts: [7, 3], second: [29, 29] });
   });
