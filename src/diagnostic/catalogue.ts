@@ -281,8 +281,6 @@ export const catalogue = {
     'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
   'rule-blower-first':
     'A procedure breaks the rule that the blower runs, and has aired the burner, before main fuel is let on, where the car has one.',
-  'rule-coil-fed-by-hand':
-    'A procedure breaks the rule that somebody is at the hand pump of a monotube that is fed by hand when its burner is lit.',
   'rule-monotube-feed':
     'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
   'rule-coil-fed': 'A procedure breaks the rule that a coil is fed for as long as its main burner burns.',

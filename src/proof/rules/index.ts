@@ -17,7 +17,6 @@ import { carHeld } from './carHeld';
 import { checkValveAtBoiler } from './checkValveAtBoiler';
 import { chestDrained } from './chestDrained';
 import { coilFed } from './coilFed';
-import { coilFedByHand } from './coilFedByHand';
 import { coilNotFlooded } from './coilNotFlooded';
 import { driverStaysWithMovingCar } from './driverStaysWithMovingCar';
 import { endsCold } from './endsCold';
@@ -90,7 +89,6 @@ export const rules: readonly Rule[] = [
   monotubeFeed,
   coilFed,
   coilNotFlooded,
-  coilFedByHand,
   storesMeasured,
   tubeOffBeforeFlame,
   waterIntoDryBoiler,
