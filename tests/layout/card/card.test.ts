@@ -265,10 +265,11 @@ describe('layoutCard', () => {
       return { faces: pages.length, apart: (two?.y ?? 0) - (one?.y ?? 0) };
     });
     const em = 8.5;
-    const [wide, close] = [(1.27 + 0.32) * em, (leastLeading + 0.7 * 0.32) * em];
+    const wide = (1.27 + 0.32) * em;
+    const close = [0.7, 0.5].map((share) => ((leastLeading + share * 0.32) * em).toFixed(2));
     const spaced = made.map(({ apart }) => (Math.abs(apart - wide) < 0.01 ? 'wide' : apart));
     expect(new Set(spaced.filter((each) => each !== 'wide').map((each) => Number(each).toFixed(2)))).toEqual(
-      new Set([close.toFixed(2)]),
+      new Set(close),
     );
     expect(spaced[0]).toBe('wide');
     // where they are close, one more face would have begun
