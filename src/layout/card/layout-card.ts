@@ -165,6 +165,7 @@ function layoutOnce(
   const headOf = (index: number, part: string | undefined) => (index === 0 ? heads.first : heads.next(part));
   const filled = paginateUnderHeads(pieces, setting, {
     parts: heads.parts,
+    evenEnd: true,
     roomOf: (index, part) => roomUnder(headOf(index, part)),
     // where page numbers are printed, the next round may need fewer faces
     mostPages: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,

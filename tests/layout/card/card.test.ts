@@ -281,6 +281,22 @@ describe('layoutCard', () => {
     });
   });
 
+  it('leaves no step alone on the last face while the face before it holds several', () => {
+    let several = 0;
+    // without spaces that could be closed up
+    const shares = { ...plainTheme.shares, leading: leastLeading, stepGap: 0, blockGap: 0, headingGap: 0 };
+    const own = options('A7', { mostPt: 8.5, theme: { ...plainTheme, shares } });
+    for (let count = 8; count < 40; count += 1) {
+      const { pages } = laidOut([heading(1, 'Raising steam'), numbered(count)], own);
+      const onFaces = pages.map((page) => textsOf(page).filter(({ text }) => text.startsWith('Shut')).length);
+      expect(onFaces.reduce((sum, each) => sum + each, 0)).toBe(count);
+      if (pages.length < 2 || (onFaces.at(-2) ?? 0) < 4) continue;
+      several += 1;
+      expect(onFaces.at(-1), `${count} steps: ${onFaces.join(' ')}`).toBeGreaterThan(1);
+    }
+    expect(several).toBeGreaterThan(10);
+  });
+
   it('never ends a face with a heading, whatever stands above it', () => {
     for (let above = 1; above < 16; above += 1) {
       const blocks = [
