@@ -87,7 +87,9 @@ function evened(pages: (FilledPage & Start)[], heads: HeadRooms, setting: Settin
   const before = pages[index];
   const holdsLittle = (boxes: readonly FilledBox[]) =>
     Math.max(0, ...boxes.map(({ box, y }) => y + box.heightPt)) <= littleShare * setting.roomPt;
-  if (before === undefined || !holdsLittle(pages[index + 1]?.boxes ?? [])) return pages;
+  const end = pages[index + 1];
+  if (before === undefined || end === undefined || !holdsLittle(end.boxes)) return pages;
+  if (end.work.bound.pieces[end.work.at - 1]?.kind === 'break') return pages;
   // what is only tried leaves no problems behind
   const trial = { ...setting, problems: new Problems() };
   for (const share of leftShares) {
