@@ -61,11 +61,17 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut)
     layoutAtSize(blocks, own, cut, { sizePt, words, most });
   const asWished = layoutIn(options, leastPt, Number.POSITIVE_INFINITY);
   if (!asWished.ok) return asWished;
-  const closer = closedUp(options);
-  const most = asWished.value.faces - 1;
-  const closed = most > 0 ? layoutIn(closer, leastPt, most) : asWished;
-  const saves = closed.ok && closed.value.faces <= most && closed.remarks.length <= asWished.remarks.length;
-  const [smallest, taken] = saves ? [closed, closer] : [asWished, options];
+  let smallest = asWished;
+  let taken = options;
+  for (const share of closerShares) {
+    const most = smallest.value.faces - 1;
+    if (most === 0) break;
+    const closer = closedUp(options, share);
+    const closed = layoutIn(closer, leastPt, most);
+    if (!closed.ok || closed.value.faces > most || closed.remarks.length > asWished.remarks.length) continue;
+    smallest = closed;
+    taken = closer;
+  }
   const layoutAt = (sizePt: number, mostFaces: number) => layoutIn(taken, sizePt, mostFaces);
   const { faces } = smallest.value;
   if (faces > options.mostFaces)
@@ -96,17 +102,17 @@ function withLookUp(options: CardOptions, share: number): CardOptions {
   return { ...options, lookUpPt: Object.fromEntries(larger) };
 }
 
-/** What is left of the spaces between steps and blocks where that saves a face. */
-const closerShare = 0.7;
+/** What is left of the spaces between steps and blocks where that saves a face, tried in turn. */
+const closerShares = [0.7, 0.5] as const;
 
 /** The same with less space between steps and blocks, and lines as close as they may stand; the type stays. */
-function closedUp(options: CardOptions): CardOptions {
+function closedUp(options: CardOptions, share: number): CardOptions {
   const { shares } = options.theme;
   const closer = {
     leading: Math.min(shares.leading, leastLeading),
-    stepGap: closerShare * shares.stepGap,
-    blockGap: closerShare * shares.blockGap,
-    headingGap: closerShare * shares.headingGap,
+    stepGap: share * shares.stepGap,
+    blockGap: share * shares.blockGap,
+    headingGap: share * shares.headingGap,
   };
   return { ...options, theme: { ...options.theme, shares: { ...shares, ...closer } } };
 }
@@ -159,6 +165,7 @@ function layoutOnce(
   const headOf = (index: number, part: string | undefined) => (index === 0 ? heads.first : heads.next(part));
   const filled = paginateUnderHeads(pieces, setting, {
     parts: heads.parts,
+    evenEnd: true,
     roomOf: (index, part) => roomUnder(headOf(index, part)),
     // where page numbers are printed, the next round may need fewer faces
     mostPages: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,

@@ -265,10 +265,11 @@ describe('layoutCard', () => {
       return { faces: pages.length, apart: (two?.y ?? 0) - (one?.y ?? 0) };
     });
     const em = 8.5;
-    const [wide, close] = [(1.27 + 0.32) * em, (leastLeading + 0.7 * 0.32) * em];
+    const wide = (1.27 + 0.32) * em;
+    const close = [0.7, 0.5].map((share) => ((leastLeading + share * 0.32) * em).toFixed(2));
     const spaced = made.map(({ apart }) => (Math.abs(apart - wide) < 0.01 ? 'wide' : apart));
     expect(new Set(spaced.filter((each) => each !== 'wide').map((each) => Number(each).toFixed(2)))).toEqual(
-      new Set([close.toFixed(2)]),
+      new Set(close),
     );
     expect(spaced[0]).toBe('wide');
     // where they are close, one more face would have begun
@@ -278,6 +279,22 @@ describe('layoutCard', () => {
       if (spaced[index] === 'wide' && index > 0 && spaced[index - 1] !== 'wide')
         expect(faces).toBe((before?.faces ?? 0) + 1);
     });
+  });
+
+  it('leaves no step alone on the last face while the face before it holds several', () => {
+    let several = 0;
+    // without spaces that could be closed up
+    const shares = { ...plainTheme.shares, leading: leastLeading, stepGap: 0, blockGap: 0, headingGap: 0 };
+    const own = options('A7', { mostPt: 8.5, theme: { ...plainTheme, shares } });
+    for (let count = 8; count < 40; count += 1) {
+      const { pages } = laidOut([heading(1, 'Raising steam'), numbered(count)], own);
+      const onFaces = pages.map((page) => textsOf(page).filter(({ text }) => text.startsWith('Shut')).length);
+      expect(onFaces.reduce((sum, each) => sum + each, 0)).toBe(count);
+      if (pages.length < 2 || (onFaces.at(-2) ?? 0) < 4) continue;
+      several += 1;
+      expect(onFaces.at(-1), `${count} steps: ${onFaces.join(' ')}`).toBeGreaterThan(1);
+    }
+    expect(several).toBeGreaterThan(10);
   });
 
   it('never ends a face with a heading, whatever stands above it', () => {
