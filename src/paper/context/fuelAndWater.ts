@@ -287,11 +287,12 @@ export function rangeContext(
   const print = phrases[which];
   const stepM =
     printedStepM[which === 'second' ? (phrases.systems[1] ?? 'metric') : (phrases.systems[0] ?? 'metric')];
+  const byStick = car.spec.tanks[model.id]?.read === 'stick';
   const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
   return {
     liquid: words['range-of'][liquid],
     tank: model.name,
-    byStick: car.spec.tanks[model.id]?.read === 'stick',
+    byStick,
     known: known.length > 0,
     unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
@@ -303,7 +304,8 @@ export function rangeContext(
           which === 'both'
             ? markWords(row.depthM, phrases)
             : print(quantity('length', row.depthM), { rounding: 'up' }),
-        volume: print(quantity('volume', row.volumeM3), { rounding: 'down' }),
+        // a tank without a stick is looked up by what is in it, and less than that must not do for the distance
+        volume: print(quantity('volume', row.volumeM3), { rounding: byStick ? 'down' : 'up' }),
         distances: known.map((terrain) =>
           print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 }),
         ),
