@@ -13,6 +13,7 @@ export const catalogue = {
   'spec-version': 'The file was written for another version of the spec format.',
   // spec: fields
   'spec-missing': 'Something the papers cannot do without is missing.',
+  'spec-lit-by': 'A burner is lit by equipment that cannot be left burning at it.',
   'spec-unknown-key': 'A key the spec does not know; often a misspelling.',
   'spec-wrong-type':
     'A value of the wrong kind: text where a number belongs, a list where one value belongs.',
@@ -281,6 +282,8 @@ export const catalogue = {
     'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
   'rule-blower-first':
     'A procedure breaks the rule that the blower runs, and has aired the burner, before main fuel is let on, where the car has one.',
+  'rule-helper-aboard':
+    'A procedure breaks the rule that nobody but the driver of a one-seat car has anything to do while it moves.',
   'rule-monotube-feed':
     'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
   'rule-coil-fed': 'A procedure breaks the rule that a coil is fed for as long as its main burner burns.',

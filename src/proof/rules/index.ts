@@ -31,6 +31,7 @@ import { fuelValvesShutDown } from './fuelValvesShutDown';
 import { gaugeAlive } from './gaugeAlive';
 import { glassTrue } from './glassTrue';
 import { glovesForBlowDown } from './glovesForBlowDown';
+import { helperAboard } from './helperAboard';
 import { hoseIntoHotBoiler } from './hoseIntoHotBoiler';
 import { igniterProven } from './igniterProven';
 import { jointsDry } from './jointsDry';
@@ -89,6 +90,7 @@ export const rules: readonly Rule[] = [
   monotubeFeed,
   coilFed,
   coilNotFlooded,
+  helperAboard,
   storesMeasured,
   tubeOffBeforeFlame,
   waterIntoDryBoiler,

@@ -38,8 +38,28 @@ export const checkNeeds: SenseCheck = (spec, source) => {
     'steam gauge',
     'add the gauge with `reads: pressure` and `of: boiler`',
   );
-  return [...lacks, ...unreadTanks(spec)].map((each) => finding(source, each));
+  return [...lacks, ...unreadTanks(spec), ...noTorches(spec)].map((each) => finding(source, each));
 };
+
+/** What is to light a burner and can be nothing that burns on by itself: whoever lights one stands aside by then. */
+function noTorches({ burners, equipment }: CarSpec): readonly Finding[] {
+  return Object.entries(burners).flatMap(([id, { name, 'lit-by': litBy }]): Finding[] => {
+    const lighter = equipment[litBy];
+    return lighter === undefined || lighter.kind === 'torch'
+      ? []
+      : [
+          {
+            code: 'spec-lit-by',
+            path: ['burners', id, 'lit-by'],
+            message: `the ${name} is lit by the ${lighter.name}, which is no torch`,
+            found: `\`kind: ${lighter.kind}\``,
+            expected:
+              'equipment of `kind: torch`: what stands by itself and burns on while everybody is clear of the burner',
+            mend: 'name what is set burning at the burner, such as a blowlamp, or a wick on a wire, with `kind: torch`; a match in the hand keeps the hand there',
+          },
+        ];
+  });
+}
 
 /** Tanks that are run at a pressure which nothing on the car shows. */
 function unreadTanks({ tanks, gauges }: CarSpec): readonly Finding[] {
