@@ -282,8 +282,6 @@ export const catalogue = {
     'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
   'rule-blower-first':
     'A procedure breaks the rule that the blower runs, and has aired the burner, before main fuel is let on, where the car has one.',
-  'rule-helper-aboard':
-    'A procedure breaks the rule that nobody but the driver of a one-seat car has anything to do while it moves.',
   'rule-monotube-feed':
     'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
   'rule-coil-fed': 'A procedure breaks the rule that a coil is fed for as long as its main burner burns.',

@@ -117,14 +117,6 @@ describe('a rule about what only some cars have fires on such a car', () => {
     expect(rules.find((each) => each.id === rule)?.appliesTo(modelOf(demo('marigold').car))).toBe(false);
   });
 
-  test('helper-aboard', () => {
-    const { car, procedures } = fixture('dragonfly');
-    const called = altered('running', 'road-level', (each) => ({ ...each, who: 'helper' }));
-    expect([...brokenIn(car, called(procedures)).rules]).toContain('helper-aboard');
-    const applies = rules.find((each) => each.id === 'helper-aboard')?.appliesTo;
-    expect(demoCars.map((name) => applies?.(modelOf(demo(name).car)))).toEqual([false, false, false]);
-  });
-
   test.each([
     ['main-burner', 'man-coil-pump'],
     ['going-on', 'man-coil-pump'],
@@ -232,7 +224,6 @@ describe('the catalogue', () => {
       'monotube-feed',
       'coil-fed',
       'coil-not-flooded',
-      'helper-aboard',
     ]);
     expect(rules.filter((rule) => !shown.has(rule.id)).map((rule) => rule.id)).toEqual([]);
   });

@@ -31,7 +31,6 @@ import { fuelValvesShutDown } from './fuelValvesShutDown';
 import { gaugeAlive } from './gaugeAlive';
 import { glassTrue } from './glassTrue';
 import { glovesForBlowDown } from './glovesForBlowDown';
-import { helperAboard } from './helperAboard';
 import { hoseIntoHotBoiler } from './hoseIntoHotBoiler';
 import { igniterProven } from './igniterProven';
 import { jointsDry } from './jointsDry';
@@ -90,7 +89,6 @@ export const rules: readonly Rule[] = [
   monotubeFeed,
   coilFed,
   coilNotFlooded,
-  helperAboard,
   storesMeasured,
   tubeOffBeforeFlame,
   waterIntoDryBoiler,
