@@ -105,7 +105,7 @@ describe('small differences', () => {
       'taking-fuel',
     ).map(({ say }) => say);
     expect(said.join(' ')).not.toContain('Pressure over the fuel');
-    expect(said.join(' ')).toContain('the part after “Fuel in the tanks”');
+    expect(said.join(' ')).toContain('Begin again with “Light the pilot”');
   });
 
   test('a glass without a drain is not blown through; broken, with no cocks, it is left to blow', () => {
