@@ -13,6 +13,7 @@ export const catalogue = {
   'spec-version': 'The file was written for another version of the spec format.',
   // spec: fields
   'spec-missing': 'Something the papers cannot do without is missing.',
+  'spec-lit-by': 'A burner is lit, or a vaporizer heated, by equipment that cannot be left burning at it.',
   'spec-unknown-key': 'A key the spec does not know; often a misspelling.',
   'spec-wrong-type':
     'A value of the wrong kind: text where a number belongs, a list where one value belongs.',

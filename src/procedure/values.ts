@@ -51,6 +51,7 @@ export const carValueMeanings = {
   'boiler.blow-down': 'The pressure at which it is blown down.',
   'boiler.draws-full': 'There if the boiler draws itself full as it cools.',
   'boiler.never-draws-full': 'There if it is known not to draw itself full.',
+  'boiler.automatic': 'There if a steam automatic shuts its burner.',
   'boiler.glass': 'There if its level is read on a glass with steam up.',
   'boiler.coil': 'There if it is one long tube, fed as fast as it boils.',
   'boiler.own-cut-off':
@@ -94,6 +95,9 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       'blow-down': print.show(boiler['blow-down-pressure'], 'down'),
       'draws-full': boiler['draws-full'] === 'yes' ? 'yes' : undefined,
       'never-draws-full': boiler['draws-full'] === 'no' ? 'yes' : undefined,
+      automatic: Object.values(car.spec.devices).some(({ kind }) => kind === 'steam-automatic')
+        ? 'yes'
+        : undefined,
       glass: car.spec.boiler.level.some(
         ({ gauge, when }) => when !== 'cold' && car.spec.gauges[gauge]?.kind === 'glass',
       )

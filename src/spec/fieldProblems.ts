@@ -46,6 +46,8 @@ export interface StrangerHints {
   /** A mapping further up that has a field of this name. */
   readonly above: SpecPath | undefined;
   readonly known: readonly string[];
+  /** Nothing is said of it, and it is no key: the rest of a text that a comma cut in two. */
+  readonly cutText: boolean;
 }
 
 /** A key that the schema does not know. */
@@ -55,7 +57,8 @@ export function unknownKey(
   hints: StrangerHints,
   source: SpecSource,
 ): Diagnostic {
-  const { near, above, known } = hints;
+  const { near, above, known, cutText } = hints;
+  if (cutText) return cutByComma(path, name, source);
   return {
     code: 'spec-unknown-key',
     severity: 'error',
@@ -64,6 +67,19 @@ export function unknownKey(
     found: `\`${name}\``,
     expected: near === undefined ? oneOfWords(known) : `\`${near}\``,
     mend: strangerMend(near, above),
+  };
+}
+
+/** What stands behind a comma in braces, where a text was meant to go on. */
+function cutByComma(path: SpecPath, name: string, source: SpecSource): Diagnostic {
+  return {
+    code: 'spec-unknown-key',
+    severity: 'error',
+    at: source.spotOfKey(path),
+    message: 'the text before this is cut off, since in braces a comma ends it',
+    found: `\`${name}\` by itself`,
+    expected: 'the whole text in quotes',
+    mend: `put the text in quotes, from its beginning as far as \`${name}\``,
   };
 }
 

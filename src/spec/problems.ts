@@ -67,9 +67,10 @@ function strangersOf(
   const here = valueAt(source.data, path);
   const absent = known.filter((name) => !isMapping(here) || !Object.hasOwn(here, name));
   return keys.map((name) => {
-    const near = nearest(name, absent);
+    const cutText = /\s/.test(name) && valueAt(source.data, [...path, name]) === null;
+    const near = cutText ? undefined : nearest(name, absent);
     const above = near === undefined && path.length > 0 ? ownerAbove(name, path, source, root) : undefined;
-    const problem = unknownKey([...path, name], name, { near, above, known }, source);
+    const problem = unknownKey([...path, name], name, { near, above, known, cutText }, source);
     return near === undefined ? { problem } : { problem, meantPath: showPath([...path, near]) };
   });
 }

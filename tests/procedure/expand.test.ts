@@ -396,7 +396,6 @@ describe('what a car lacks', () => {
       { burners: { 'pilot-burner': { soak: null } } },
       'how long the pilot burner has to heat the vaporizer',
     ],
-    ['a torch', { equipment: { torch: { kind: 'other' } } }, 'a torch for the pilot burner'],
     ['a brake', { controls: { 'hand-brake': { kind: 'other' } } }, 'a brake'],
   ] as const)('%s', (_, patch, lacking) => {
     const outcome = expandProcedures(smallCar(...(smallCars['one pilot valve'] ?? []), patch), library, {

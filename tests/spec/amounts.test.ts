@@ -453,6 +453,25 @@ describe('what no car may be without', () => {
     `);
   });
 
+  test('a lighter and a heater that burn on by themselves', () => {
+    const text = spoiled(
+      ['lit-by: torch', 'lit-by: extinguisher'],
+      ['heated-by: [pilot-burner', 'heated-by: [extinguisher'],
+    );
+    expect(told(text)).toMatchInlineSnapshot(`
+      "121:13 error spec-lit-by at “extinguisher”
+        the pilot burner is lit by the dry-powder extinguisher, which is no torch
+        found: \`kind: extinguisher\`
+        expected: equipment of \`kind: torch\`: what stands by itself and burns on while everybody is clear
+        mend: name what is set burning there, such as a blowlamp, or a wick on a wire, with \`kind: torch\`; a match in the hand keeps the hand there
+      125:59 error spec-lit-by at “extinguisher], hot-when:”
+        the vaporizer is heated by the dry-powder extinguisher, which is no torch
+        found: \`kind: extinguisher\`
+        expected: equipment of \`kind: torch\`: what stands by itself and burns on while everybody is clear
+        mend: name what is set burning there, such as a blowlamp, or a wick on a wire, with \`kind: torch\`; a match in the hand keeps the hand there"
+    `);
+  });
+
   test('a steam gauge', () => {
     expect(
       told(spoiled(['reads: pressure, of: boiler', 'reads: pressure, of: engine'])),

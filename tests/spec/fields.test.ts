@@ -141,6 +141,18 @@ describe('unknown keys', () => {
     `);
   });
 
+  test('the rest of a text that a comma in braces has cut in two', () => {
+    expect(
+      told(spoiled(['does: Lets steam to the engine.', 'does: Lets steam to the engine, no more.'])),
+    ).toMatchInlineSnapshot(`
+      "147:134 error spec-unknown-key at “no more. }”
+        the text before this is cut off, since in braces a comma ends it
+        found: \`no more.\` by itself
+        expected: the whole text in quotes
+        mend: put the text in quotes, from its beginning as far as \`no more.\`"
+    `);
+  });
+
   test('a key near one that is there already', () => {
     expect(told(spoiled(['  seats: 2', '  seats: 2\n  seat: 3']))).toMatchInlineSnapshot(`
       "12:3 error spec-unknown-key at “seat: 3”

@@ -20,6 +20,8 @@ export interface DataContext {
     readonly kind: string;
     readonly allowed: string;
     readonly working: string;
+    /** A steam automatic shuts its burner; else a hand does. */
+    readonly automatic: boolean;
     readonly cutsOut: string;
     readonly cutsIn: string;
     readonly safety: string;
@@ -182,6 +184,7 @@ function boilerData({ spec }: Car, { both }: Phrases): DataContext['boiler'] {
     kind: boiler.kind,
     allowed: both(boiler['allowed-pressure'], { rounding: 'down' }),
     working: both(boiler['working-pressure']),
+    automatic: Object.values(spec.devices).some(({ kind }) => kind === 'steam-automatic'),
     cutsOut: both(boiler['burner-cuts-out']),
     cutsIn: both(boiler['burner-cuts-in']),
     safety: both(spec.devices[boiler['safety-valve']]?.set),

@@ -117,6 +117,7 @@ export const lock = z.strictObject({
 export const controlKinds = [
   'brake',
   'parking-brake',
+  'feed',
   'reverse',
   'switch',
   'steering',

@@ -100,7 +100,11 @@ export const boilerSection = z.strictObject({
   kind: choice(['fire-tube', 'water-tube', 'monotube'], 'How it is made.', 'fire-tube'),
   'allowed-pressure': measure('gaugePressure', 'The most that the inspector allows.', '600 psi gauge'),
   'working-pressure': measure('gaugePressure', 'What it is run at.', '500 psi gauge'),
-  'burner-cuts-out': measure('gaugePressure', 'Where the automatic shuts the burner.', '550 psi gauge'),
+  'burner-cuts-out': measure(
+    'gaugePressure',
+    'Where the automatic shuts the burner; without one, where the driver does.',
+    '550 psi gauge',
+  ),
   'burner-cuts-in': measure(
     'gaugePressure',
     'Where the automatic opens it again.',
@@ -186,7 +190,7 @@ export const burner = z.strictObject({
   'low-rate': measure('volumeFlow', 'Fuel burnt at the lowest steady fire.', '1.5 US gal/h').optional(),
   'lit-by': names(
     ['burner', 'control', 'equipment'],
-    'What lights it: a pilot burner, a switch for the spark, or a torch.',
+    'What lights it: a pilot burner, a switch for the spark, or a torch, which is whatever stands by itself and burns on.',
     'pilot',
   ),
   vaporizer: names(

@@ -38,8 +38,45 @@ export const checkNeeds: SenseCheck = (spec, source) => {
     'steam gauge',
     'add the gauge with `reads: pressure` and `of: boiler`',
   );
-  return [...lacks, ...unreadTanks(spec)].map((each) => finding(source, each));
+  return [...lacks, ...unreadTanks(spec), ...noTorches(spec)].map((each) => finding(source, each));
 };
+
+/**
+ * What is to light a burner or heat its vaporizer, and can be nothing that burns on by itself: whoever does it stands aside
+ * by then.
+ */
+function noTorches({ burners, vaporizers, equipment }: CarSpec): readonly Finding[] {
+  const uses = [
+    ...Object.entries(burners).map(([id, { name, 'lit-by': by }]) => ({
+      path: ['burners', id, 'lit-by'],
+      by,
+      what: `the ${name} is lit`,
+    })),
+    ...Object.entries(vaporizers ?? {}).flatMap(([id, { name, 'heated-by': heaters }]) =>
+      heaters.map((by, at) => ({
+        path: ['vaporizers', id, 'heated-by', at],
+        by,
+        what: `the ${name} is heated`,
+      })),
+    ),
+  ];
+  return uses.flatMap(({ path, by, what }): Finding[] => {
+    const lighter = equipment[by];
+    return lighter === undefined || lighter.kind === 'torch'
+      ? []
+      : [
+          {
+            code: 'spec-lit-by',
+            path,
+            message: `${what} by the ${lighter.name}, which is no torch`,
+            found: `\`kind: ${lighter.kind}\``,
+            expected:
+              'equipment of `kind: torch`: what stands by itself and burns on while everybody is clear',
+            mend: 'name what is set burning there, such as a blowlamp, or a wick on a wire, with `kind: torch`; a match in the hand keeps the hand there',
+          },
+        ];
+  });
+}
 
 /** Tanks that are run at a pressure which nothing on the car shows. */
 function unreadTanks({ tanks, gauges }: CarSpec): readonly Finding[] {
