@@ -176,6 +176,10 @@ function moreShapes() {
     smallCar(...(smallCars['three pilot valves and a starting branch'] ?? []), {
       valves: { 'main-needle': { place: 'underneath' } },
     }),
+    // the switch of the spark is out of the seat's reach
+    smallCar(...(smallCars['electric ignition, monotube, condenser'] ?? []), {
+      controls: { spark: { place: 'underneath' } },
+    }),
     // a torch lights the main burner and heats its vaporizer; nothing is a pilot
     smallCar(...(smallCars['one pilot valve'] ?? []), {
       tanks: { 'pilot-tank': null },

@@ -205,6 +205,8 @@ const reasons: Readonly<Record<string, string>> = {
   'shut-everything cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'steam-in-burner cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'spark-fails spark-off': 'a spark without fuel lights nothing',
+  'steam-in-burner low-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
+  'glass-full full-feed-back': 'the motor pump feeds past it, and it is shut again before the car moves',
   'low-water low-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
   'glass-full full-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
   'feed-fails feed-bypass-shut': 'the car is brought to a stand, and the pump of its engine with it',
