@@ -286,7 +286,7 @@ export const catalogue = {
     'A procedure breaks the rule that the motor feed pump of a monotube runs when its burner is lit.',
   'rule-coil-fed': 'A procedure breaks the rule that a coil is fed for as long as its main burner burns.',
   'rule-coil-not-flooded':
-    'A procedure breaks the rule that no motor feeds a coil of a standing car once its fire is out.',
+    'A procedure breaks the rule that nothing goes on feeding a coil of a standing car once its fire is out.',
   'rule-bands-agree':
     'A procedure breaks the rule that bands of tanks, gauges, relief valves and the boiler agree with each other.',
   'rule-check-valve-at-boiler':

@@ -1,7 +1,7 @@
 /** Whether what an emergency says of the car at its beginning and at its end is so. */
 import type { Beginning, Ending } from '../procedure/circumstances';
 import { nameOf } from './effects/act';
-import { feedsByItself } from './feeding';
+import { isFeeding } from './feeding';
 import type { Flows } from './flows';
 import { isHeld } from './held';
 import type { Model } from './model';
@@ -49,7 +49,7 @@ const undone: Readonly<Record<Ending, Undone>> = {
   'no-feed': (model, flows, state) => {
     // whoever was at a hand pump has let go of it
     const feeding = Object.entries(model.car.spec.pumps).find(
-      ([id, { drive }]) => drive !== 'hand' && feedsByItself(model, flows, state, id),
+      ([id, { drive }]) => drive !== 'hand' && isFeeding(model, flows, state, id),
     )?.[0];
     return feeding === undefined ? undefined : `${nameOf(model, feeding)} feeds the boiler`;
   },

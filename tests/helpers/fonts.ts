@@ -36,3 +36,12 @@ function theme(text: string): Theme {
   if (!read.ok) throw new Error(JSON.stringify(read.problems, null, 2));
   return inEnglish(read.value);
 }
+
+/** One size for every face. */
+export const everyFace = (sizePt: number) => ({
+  text: sizePt,
+  'text-italic': sizePt,
+  'text-bold': sizePt,
+  narrow: sizePt,
+  'narrow-bold': sizePt,
+});

@@ -10,15 +10,8 @@ import { makeSheet } from '../../src/layout/sheet';
 import type { RunningLine } from '../../src/layout/types';
 import type { Block } from '../../src/markup/block';
 import { anyBlocks, anyCard } from '../helpers/anyBlocks';
-import { plainTheme, plexFonts } from '../helpers/fonts';
+import { everyFace, plainTheme, plexFonts } from '../helpers/fonts';
 
-const all = (size: number) => ({
-  text: size,
-  'text-italic': size,
-  'text-bold': size,
-  narrow: size,
-  'narrow-bold': size,
-});
 const foot: RunningLine = { left: [{ kind: 'chapter' }], centre: [], right: [{ kind: 'page' }] };
 
 function sheetOf(widthPt: number, heightPt: number) {
@@ -44,7 +37,7 @@ function expectSound(blocks: readonly Block[], result: Outcome<LaidOut>, leastPt
     for (const { code } of result.problems) expect(fair.concat('layout-word-broken')).toContain(code);
     return false;
   }
-  const options = { fonts: plexFonts, theme: plainTheme, leastPt: all(leastPt) };
+  const options = { fonts: plexFonts, theme: plainTheme, leastPt: everyFace(leastPt) };
   expect(checkLaidOut(blocks, result.value, options)).toEqual([]);
   return true;
 }
@@ -120,7 +113,7 @@ describe('any card', () => {
             sheet: sheetOf(width, height),
             title: 'any card',
             foot: ['an invented car', 'issue A', 'K7M2-4QXD'],
-            leastPt: all(9),
+            leastPt: everyFace(9),
             signPt: 30,
             mostPt: 20,
             mostFaces: 40,

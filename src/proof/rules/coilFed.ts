@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { feedsByItself } from '../feeding';
+import { isFeeding } from '../feeding';
 import { burns } from '../state';
 import type { Rule } from './rule';
 
@@ -14,8 +14,10 @@ export const coilFed: Rule = {
   appliesTo: (model) => model.car.spec.boiler.kind === 'monotube',
   atStep: ({ model, flows, step, after }) => {
     const burning = model.mains.find((id) => burns(model, after, id));
-    if (burning === undefined || step.action === 'pump') return undefined;
-    const fed = Object.keys(model.car.spec.pumps).some((id) => feedsByItself(model, flows, after, id));
+    if (burning === undefined) return undefined;
+    // whoever pumps in this very step feeds it
+    if (step.action === 'pump' && model.feedPumps.includes(step.part ?? '')) return undefined;
+    const fed = model.feedPumps.some((id) => isFeeding(model, flows, after, id));
     return fed ? undefined : `${nameOf(model, burning)} burns and nothing feeds the coil`;
   },
 };

@@ -7,22 +7,16 @@ export const coilNotFlooded: Rule = {
   id: 'coil-not-flooded',
   code: 'rule-coil-not-flooded',
   group: 'water',
-  title: 'no motor feeds a coil of a standing car once its fire is out',
+  title: 'nothing goes on feeding a coil of a standing car once its fire is out',
   reason: 'a coil is full within minutes, and what comes after goes over into the engine as water',
   mend: 'switch the feed pump off once the fire is out and the coil has cooled',
   asks: [],
   tidy: true,
   appliesTo: (model) => model.car.spec.boiler.kind === 'monotube',
   atEnd: ({ model, state }) => {
-    const { pumps } = model.car.spec;
     if (at(state, model.slots.motion) !== motion.standing) return undefined;
     if (model.mains.some((id) => burns(model, state, id))) return undefined;
-    const left = Object.keys(pumps).find(
-      (id) =>
-        pumps[id]?.moves === 'water' &&
-        pumps[id]?.drive !== 'engine' &&
-        of(state, model.slots.pump, id) !== no,
-    );
+    const left = model.feedPumps.find((id) => of(state, model.slots.pump, id) !== no);
     return left === undefined ? undefined : `no main burner burns and ${nameOf(model, left)} goes on feeding`;
   },
 };

@@ -18,16 +18,8 @@ import {
   table,
   words,
 } from '../../helpers/blocks';
-import { plainTheme, plexFonts } from '../../helpers/fonts';
+import { everyFace, plainTheme, plexFonts } from '../../helpers/fonts';
 import { linesOf, textsOf } from '../../helpers/squarePage';
-
-const all = (size: number) => ({
-  text: size,
-  'text-italic': size,
-  'text-bold': size,
-  narrow: size,
-  'narrow-bold': size,
-});
 
 function options(sheetName: string, more: Partial<CardOptions> = {}): CardOptions {
   const size = readSheetSize(sheetName);
@@ -39,7 +31,7 @@ function options(sheetName: string, more: Partial<CardOptions> = {}): CardOption
     sheet: sheet.value,
     title: 'Raising steam',
     foot: ['Invented tourer', 'Raising steam', 'issue C, 2026-04-12', 'K7M2-4QXD'],
-    leastPt: all(8.5),
+    leastPt: everyFace(8.5),
     signPt: 30,
     mostPt: 24,
     mostFaces: 9,
@@ -87,7 +79,7 @@ describe('layoutCard', () => {
     expect(pages).toHaveLength(1);
     expect(size).toBeGreaterThan(8.5);
     expect(size).toBeLessThan(24);
-    const larger = layoutCard(blocks, options('A6', { theme, leastPt: all(size + 0.25) }));
+    const larger = layoutCard(blocks, options('A6', { theme, leastPt: everyFace(size + 0.25) }));
     expect(larger.ok && larger.value.pages.length).toBe(2);
   });
 
@@ -327,7 +319,7 @@ describe('layoutCard', () => {
   });
 
   it('is never set below the smallest size of any face it uses', () => {
-    const least = { ...all(9), 'narrow-bold': 11 };
+    const least = { ...everyFace(9), 'narrow-bold': 11 };
     const { pages } = laidOut([heading(1, 'Raising steam'), numbered(20)], options('A7', { leastPt: least }));
     for (const { face, sizePt, tag } of pages.flatMap(textsOf)) {
       if (tag !== undefined) expect(sizePt).toBeGreaterThanOrEqual(least[face]);
@@ -388,7 +380,7 @@ describe('layoutSheet', () => {
   });
 
   it('is refused if it does not fit on its page at the least size', () => {
-    const result = layoutSheet(blocks, options('A7', { leastPt: all(18), mostFaces: 1 }));
+    const result = layoutSheet(blocks, options('A7', { leastPt: everyFace(18), mostFaces: 1 }));
     expect(result.ok ? [] : result.problems.map(({ code }) => code)).toEqual(['layout-too-many-faces']);
   });
 });

@@ -7,16 +7,8 @@ import { makeSheet, readSheetSize } from '../../../src/layout/sheet';
 import type { CardOptions } from '../../../src/layout/types';
 import type { Block } from '../../../src/markup/block';
 import { group, heading, step, steps, table } from '../../helpers/blocks';
-import { plainTheme, plexFonts } from '../../helpers/fonts';
+import { everyFace, plainTheme, plexFonts } from '../../helpers/fonts';
 import { textsOf } from '../../helpers/squarePage';
-
-const all = (size: number) => ({
-  text: size,
-  'text-italic': size,
-  'text-bold': size,
-  narrow: size,
-  'narrow-bold': size,
-});
 
 const dashPt = 16;
 const handPt = 10;
@@ -31,8 +23,8 @@ function laidOut(blocks: readonly Block[], own: Partial<CardOptions> = {}): Laid
     sheet: sheet.value,
     title: 'Cold start',
     foot: ['Invented tourer'],
-    leastPt: all(dashPt),
-    lookUpPt: all(handPt),
+    leastPt: everyFace(dashPt),
+    lookUpPt: everyFace(handPt),
     signPt: 30,
     mostPt: dashPt,
     mostFaces: 30,
@@ -101,7 +93,7 @@ describe('what is looked up', () => {
   });
 
   it('does not grow where the whole card is read in the hand', () => {
-    const set = laidOut(card(10, 40), { leastPt: all(handPt), mostPt: handPt });
+    const set = laidOut(card(10, 40), { leastPt: everyFace(handPt), mostPt: handPt });
     expect(new Set(inCells(set).map(({ sizePt }) => sizePt))).toEqual(new Set([handPt]));
   });
 
