@@ -56,6 +56,7 @@ export const carValueMeanings = {
   'boiler.coil': 'There if it is one long tube, fed as fast as it boils.',
   'boiler.own-cut-off':
     'There if something puts the fire out by itself when water is short or the steam too hot.',
+  'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
   'inspector.due': 'When the next is due.',
@@ -110,6 +111,9 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
         ? 'yes'
         : undefined,
     },
+    engine: {
+      reverses: Object.values(car.spec.controls).some(({ kind }) => kind === 'reverse') ? 'yes' : undefined,
+    },
     inspector: {
       called: inspection.by,
       last: day(inspection.last),
@@ -135,6 +139,7 @@ export const partValueMeanings = {
   turns: 'Valve: how far it is opened.',
   crack: 'Valve: how far it is cracked.',
   parked: 'Valve: `open` or `shut` when the car is put away.',
+  'blown-down-to': 'Blow-down valve: what the steam gauge shows when it is shut again.',
   note: 'Valve, gauge, equipment: what there is to know about working it.',
   does: 'Valve: what it does.',
   holds: 'Tank: what is in it.',
@@ -214,9 +219,15 @@ function valveValues(car: Car, id: PartId, print: Printer, { ways, words }: Lang
     turns: print.show(valve.turns),
     crack: print.show(valve['first-crack']),
     parked: words.parked[valve.parked],
+    'blown-down-to': print.show(blownDownTo(car, id), 'up'),
     note: valve.note,
     does: valve.does,
   };
+}
+
+function blownDownTo({ spec: { boiler } }: Car, id: PartId): Quantity | undefined {
+  const index = boiler['blow-down'].indexOf(id);
+  return index < 0 ? undefined : boiler['blown-down-to']?.[index];
 }
 
 function tankValues(car: Car, id: PartId, print: Printer, { words }: Language): Values {

@@ -21,12 +21,20 @@ export function otherCards(plan: CardPlan, world: World): OtherCards {
   return { words, told: new Set() };
 }
 
-/** A text of a step with the cards of the procedures that it is the first to send to. They are noted in `told`. */
+/**
+ * A text of a step with the cards of the procedures that it is the first to send to. They are noted in `told`. Titles one
+ * after the other that stand on one card have it once, after the last.
+ */
 export function withCards(text: string, { words, told }: OtherCards): string {
-  return text.replace(/[“„]([^“”„]+)[”“]/g, (quoted, title: string) => {
-    const card = words.get(title);
-    if (card === undefined || told.has(title)) return quoted;
-    told.add(title);
-    return `${quoted} ${card}`;
+  const quoted = /[“„]([^“”„]+)[”“]/g;
+  const sentTo = [...text.matchAll(quoted)].flatMap(([, title = '']) =>
+    words.has(title) && !told.has(title) ? [title] : [],
+  );
+  return text.replace(quoted, (title, inside: string) => {
+    const card = words.get(inside);
+    if (card === undefined || told.has(inside)) return title;
+    told.add(inside);
+    const next = words.get(sentTo[sentTo.indexOf(inside) + 1] ?? '');
+    return next === card ? title : `${title} ${card}`;
   });
 }

@@ -133,6 +133,15 @@ export const boilerSection = z.strictObject({
     'The pressure at which it is blown down.',
     '150 psi gauge',
   ).optional(),
+  'blown-down-to': z
+    .array(
+      measure('gaugePressure', 'What the steam gauge shows when that valve is shut again.', '40 psi gauge'),
+    )
+    .min(1)
+    .meta({
+      description: 'Where the blowing stops: for each of the valves of `blow-down`, in the same order.',
+    })
+    .optional(),
   'most-hardness': measure(
     'hardness',
     'The hardest the water in the boiler may become, as the inspector or whoever treats the water allows.',
