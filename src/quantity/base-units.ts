@@ -65,7 +65,7 @@ function measures(country: 'US' | 'imp', gallon: number, ouncesInGallon: number)
       name: `${country} gal`,
       also: spell(['gal', 'gallon', 'gallons', 'gals']),
       factor: gallon,
-      decimals: [1, 1, 0],
+      decimals: [1, 1, 0, 2],
     },
     quart: {
       name: `${country} qt`,

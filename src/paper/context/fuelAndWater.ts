@@ -226,7 +226,7 @@ function toppingUpContext(
     liquids: wanted.map(({ liquid }) => phrases.told(liquid.name)),
     rows: rows.map(({ depthM, roomM3, amountsM3 }) => ({
       depth: markWords(depthM, phrases),
-      room: phrases.both(quantity('volume', roomM3), { rounding: 'down' }),
+      room: phrases.poured(quantity('volume', roomM3), 'down'),
       amounts: (amountsM3 ?? []).map((amount, index) => {
         const portion = wanted[index];
         const rounding =
