@@ -208,7 +208,7 @@ class Expansion {
       action: entry.act ?? 'look',
       ...(part === undefined ? {} : { part }),
       ...(place === undefined ? {} : { place }),
-      who: entry.who ?? 'driver',
+      who: this.role(entry.who ?? 'driver'),
       say: text('say'),
       result: text('result'),
       remark: text('remark'),
@@ -232,6 +232,11 @@ class Expansion {
     if (entry.at === 'filler') return this.car.spec.tanks[part ?? it ?? '']?.filler.place;
     const beside = entry.beside === undefined ? undefined : select(this.car, entry.beside, it ?? part)[0];
     return this.car.parts.get(beside ?? part ?? '')?.place;
+  }
+
+  private role(who: NonNullable<EntryForm['who']>): Step['who'] {
+    if (who !== 'rider') return who;
+    return this.car.spec.car.seats > 1 ? 'helper' : 'driver';
   }
 
   private settings(entry: EntryForm, part: PartId | undefined, it: PartId | undefined): Step['sets'] {

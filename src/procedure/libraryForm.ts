@@ -82,7 +82,11 @@ export const entryForm = z.strictObject({
         'Other parts its words speak of, by a name of your own. Outside a group, the step’s own part is the part at hand.',
     })
     .optional(),
-  who: choice(roles, 'Who does it.', 'driver').optional(),
+  who: choice(
+    [...roles, 'rider'],
+    'Who does it; a rider is a helper where the car seats more than one, and else the driver.',
+    'driver',
+  ).optional(),
   say: words('The act, one plain imperative sentence.', 'Open {{part}}.').optional(),
   result: words('The state or value that is seen when it is done.', 'open').optional(),
   remark: words('A word more.', '{{> how-to-open}}').optional(),

@@ -67,6 +67,15 @@ describe('a one-seat car whose coil is fed by hand while it stands', () => {
     expect(ids(stepsOf(car, 'shut-down'))).toContain('down-hand-feed');
   });
 
+  test('with one seat, nobody but the driver is told to pump while the car rolls', () => {
+    const who = (seats: number) => {
+      const seated = { ...car, spec: { ...car.spec, car: { ...car.spec.car, seats } } };
+      return stepsOf(seated, 'short-stop').find(({ id }) => id.startsWith('stop-hand-feed-on'))?.who;
+    };
+    expect(car.spec.car.seats).toBe(1);
+    expect([who(1), who(2)]).toEqual(['driver', 'helper']);
+  });
+
   test('the level of a cold coil is read the way that works cold', () => {
     expect(stepsOf(car, 'main-burner').find((step) => step.id === 'main-level')?.part).toBe('coil-tap');
   });
