@@ -1,7 +1,8 @@
 /**
- * One column of labels: an order and heights for them, so that the straight leaders to their points do not cross.
+ * One column of labels: an order and heights for them, so that the straight leaders to their points do not cross, and none
+ * runs over the point of another if that can be helped.
  *
- * Two ways are tried and the one with the shortest leaders is kept. Labels near their points: the order is by
+ * Two ways are tried and the one with the fewest points run over is kept; of several, that with the shortest leaders. Labels near their points: the order is by
  * height, and pairs whose leaders cross change places until none do; this may fail. Labels one under the
  * other: each next port takes the point that all other points lie below of, seen from it; this cannot fail, since
  * the leader taken then has everything that follows on one side of it.
@@ -34,10 +35,80 @@ export function placeColumn(labels: readonly ColumnLabel[], column: Column): Top
   const underEachOther = oneUnderTheOther(labels, column);
   const candidates = [nearTheirPoints(labels, column) ?? [], ...underEachOther];
   const sound = candidates.filter((tops) => tops.length > 0 && !crossing(labels, tops, column));
-  const lengths = sound.map((tops) => totalLength(labels, tops, column));
-  const best = sound[lengths.indexOf(Math.min(...lengths))] ?? underEachOther[0];
+  const costs = sound.map(
+    (tops) => runOver(labels, tops, column) * overPt + totalLength(labels, tops, column),
+  );
+  const best = sound[costs.indexOf(Math.min(...costs))] ?? underEachOther[0];
   if (!best) throw new Error('a column of labels could not be placed');
+  return nudged(labels, best, column);
+}
+
+/** A leader closer to another's point than this reads as one that ends there. */
+export const clearOfPointPt = 3;
+/** So much longer leaders are taken into account, all together, for one point that none runs over. */
+const overPt = 500;
+
+/** How many points other leaders run over. Of points close together, a leader can keep only half of their distance. */
+function runOver(labels: readonly ColumnLabel[], tops: Tops, column: Column): number {
+  return labels.reduce((sum, label, index) => {
+    const port = { x: column.edge, y: (tops[index] ?? 0) + column.portDown };
+    return (
+      sum + labels.filter((other) => other !== label && isRunOver(other.anchor, port, label.anchor)).length
+    );
+  }, 0);
+}
+
+/** Whether a leader from `port` to `end` runs over another's point. */
+export function isRunOver(point: Point, port: Point, end: Point): boolean {
+  const clear = Math.min(clearOfPointPt, 0.5 * Math.hypot(point.x - end.x, point.y - end.y));
+  return distanceTo(point, port, end) < clear;
+}
+
+function distanceTo(point: Point, from: Point, to: Point): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / (dx * dx + dy * dy);
+  const held = Math.min(1, Math.max(0, along));
+  return Math.hypot(point.x - from.x - held * dx, point.y - from.y - held * dy);
+}
+
+/** Labels moved up or down, alone or with all that follow or go before, where leaders then run over fewer points. */
+function nudged(labels: readonly ColumnLabel[], placed: Tops, column: Column): Tops {
+  let best = placed;
+  let over = runOver(labels, best, column);
+  const steps = [2, -2, 4, -4, 7, -7, 11, -11, 16, -16, 24, -24];
+  for (let round = 0; over > 0 && round < labels.length; round += 1) {
+    const now = best;
+    const order = [...labels.keys()].sort((a, b) => (now[a] ?? 0) - (now[b] ?? 0));
+    const moves = order.flatMap((_, from) =>
+      [from + 1, order.length].flatMap((to) => steps.map((step) => ({ moved: order.slice(from, to), step }))),
+    );
+    const better = [
+      ...moves,
+      ...order.flatMap((_, to) => steps.map((step) => ({ moved: order.slice(0, to), step }))),
+    ]
+      .map(({ moved, step }) => now.map((top, index) => (moved.includes(index) ? top + step : top)))
+      .filter((tops) => stands(labels, tops, column) && !crossing(labels, tops, column))
+      .map((tops) => ({ tops, over: runOver(labels, tops, column) }))
+      .sort((a, b) => a.over - b.over)[0];
+    if (better === undefined || better.over >= over) break;
+    best = better.tops;
+    over = better.over;
+  }
   return best;
+}
+
+/** Whether the labels stand in the column, none over another. */
+function stands(labels: readonly ColumnLabel[], tops: Tops, column: Column): boolean {
+  const order = [...labels.keys()].sort((a, b) => (tops[a] ?? 0) - (tops[b] ?? 0));
+  return order.every((label, place) => {
+    const [top = 0, before] = [tops[label], order[place - 1]];
+    const end =
+      before === undefined
+        ? column.top
+        : (tops[before] ?? 0) + (labels[before]?.heightPt ?? 0) + column.gapPt;
+    const fits = top >= end - 0.001;
+    return fits && top + (labels[label]?.heightPt ?? 0) <= column.bottom + 0.001;
+  });
 }
 
 function nearTheirPoints(labels: readonly ColumnLabel[], column: Column): Tops | undefined {

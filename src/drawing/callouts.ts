@@ -4,7 +4,7 @@
  * Labels stand in a column left and a column right of the drawing. Points at the same place share one label.
  */
 import type { Face, FontSet } from '../font/metrics';
-import { placeColumn } from './calloutColumn';
+import { isRunOver, placeColumn } from './calloutColumn';
 import type { Point } from './shapes';
 import { wrapLine } from './wrapLine';
 
@@ -70,10 +70,13 @@ export interface Callout {
   readonly leader: readonly [Point, Point, Point];
 }
 
-/** All labels, and the height by which the fuller column is too tall for the room (0: it fits). */
+/** All labels. */
 export interface PlacedCallouts {
   readonly callouts: readonly Callout[];
+  /** The height by which the fuller column is too tall for the room (0: it fits). */
   readonly overflowPt: number;
+  /** How many points the leaders of others run over. */
+  readonly runOver: number;
 }
 
 interface Shared {
@@ -98,12 +101,18 @@ export function placeCallouts(
     }
   }
   const shared = sharePlaces(points, style.sharePt).map((members) => labelFor(members, points, room, style));
-  const { left, right } = chooseSides(shared, room, style.gapPt);
-  const columns = [columnOf(left, 'left', room, style), columnOf(right, 'right', room, style)];
-  return {
-    callouts: columns.flatMap(({ callouts }) => callouts),
-    overflowPt: Math.max(...columns.map(({ overflowPt }) => overflowPt)),
-  };
+  let best: PlacedCallouts | undefined;
+  for (const { left, right } of sidesToTry(shared, room, style.gapPt)) {
+    const columns = [columnOf(left, 'left', room, style), columnOf(right, 'right', room, style)];
+    const placed = {
+      callouts: columns.flatMap(({ callouts }) => callouts),
+      overflowPt: Math.max(...columns.map(({ overflowPt }) => overflowPt)),
+      runOver: columns.reduce((sum, { runOver }) => sum + runOver, 0),
+    };
+    if (best === undefined || placed.runOver < best.runOver) best = placed;
+    if (best.runOver === 0) break;
+  }
+  return best ?? { callouts: [], overflowPt: 0, runOver: 0 };
 }
 
 /** Which points stand at the same place, in the order given. */
@@ -140,29 +149,33 @@ function labelFor(
   return { anchor: { x, y }, members, lines, heightPt: lines.length * leadingPt };
 }
 
+interface Sides {
+  readonly left: readonly Shared[];
+  readonly right: readonly Shared[];
+}
+
+/** So many ways to cut are tried before points that are run over are put up with. */
+const cutsTried = 5;
+
 /**
  * Cuts the points, sorted from left to right, into those named on the left and those named on the right: as near
- * their own side as the height of the columns allows. Leaders of the two sides then never meet.
+ * their own side as the height of the columns allows. Leaders of the two sides then never meet. The best cut comes first,
+ * then those that need no taller columns.
  */
-function chooseSides(
-  shared: readonly Shared[],
-  room: CalloutRoom,
-  gapPt: number,
-): { readonly left: readonly Shared[]; readonly right: readonly Shared[] } {
+function sidesToTry(shared: readonly Shared[], room: CalloutRoom, gapPt: number): readonly Sides[] {
   const sorted = [...shared].sort((a, b) => a.anchor.x - b.anchor.x || a.anchor.y - b.anchor.y);
   const space = room.bottom - room.top;
   const over = (labels: readonly Shared[]): number => Math.max(0, heightOf(labels, gapPt) - space);
-  let best = { cut: 0, cost: Number.POSITIVE_INFINITY };
-  for (let cut = 0; cut <= sorted.length; cut += 1) {
+  const cuts = Array.from({ length: sorted.length + 1 }, (_, cut) => {
     const [left, right] = [sorted.slice(0, cut), sorted.slice(cut)];
     const run =
       left.reduce((sum, { anchor }) => sum + anchor.x - room.left, 0) +
       right.reduce((sum, { anchor }) => sum + room.right - anchor.x, 0);
     const uneven = Math.abs(heightOf(left, gapPt) - heightOf(right, gapPt));
-    const cost = run + uneven / 2 + 1000 * Math.max(over(left), over(right));
-    if (cost < best.cost) best = { cut, cost };
-  }
-  return { left: sorted.slice(0, best.cut), right: sorted.slice(best.cut) };
+    const overPt = Math.max(over(left), over(right));
+    return { left, right, overPt, cost: run + uneven / 2 + 1000 * overPt };
+  }).sort((a, b) => a.cost - b.cost);
+  return cuts.filter(({ overPt }) => overPt <= (cuts[0]?.overPt ?? 0)).slice(0, cutsTried);
 }
 
 function heightOf(labels: readonly Shared[], gapPt: number): number {
@@ -189,5 +202,17 @@ function columnOf(
     const leader = [{ x, y }, { x: edge, y }, anchor] as const;
     return { members, side, anchor, lines, x, top, heightPt, widthPt: room.labelWidthPt, leader };
   });
-  return { callouts, overflowPt: Math.max(0, heightOf(labels, gapPt) - (room.bottom - room.top)) };
+  return {
+    callouts,
+    overflowPt: Math.max(0, heightOf(labels, gapPt) - (room.bottom - room.top)),
+    runOver: runOverBy(callouts.map(({ leader: [, port, anchor] }) => [port, anchor] as const)),
+  };
+}
+
+function runOverBy(leaders: readonly (readonly [port: Point, anchor: Point])[]): number {
+  return leaders.reduce(
+    (sum, leader) =>
+      sum + leaders.filter((other) => other !== leader && isRunOver(other[1], leader[0], leader[1])).length,
+    0,
+  );
 }

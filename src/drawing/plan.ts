@@ -8,6 +8,7 @@ import { type Callout, type CalloutPoint, type CalloutRoom, placeCallouts } from
 import type { OutlineInput } from './carBody';
 import { carOutline } from './carOutline';
 import { type CarScale, inks } from './carScale';
+import { driverMark, type Overdrawn } from './carSeats';
 import type { Drawing, Shape } from './drawing';
 import { calloutIndentPt, calloutSizePt, calloutStyle, labelShapes, leaderShapes } from './numberedCallouts';
 import { scaleBars } from './scaleBar';
@@ -53,12 +54,22 @@ export function drawPlan(input: PlanInput, fonts: FontSet): Drawing {
     shapes: [
       ...carOutline(input, scale),
       ...callouts.flatMap(leaderShapes),
+      ...driverMark(
+        input,
+        scale,
+        { says: input.say('driver-seat', {}), font: fonts.narrow },
+        overdrawn(callouts),
+      ),
       ...frontMark(scale, room, callouts, input.say),
       ...callouts.flatMap((callout) => labelShapes(callout, numbers)),
       ...scaleBars({ x: room.left, y: heightPt - 6 }, scale.ptPerM),
       ...scaleNote(widthPt - 2, heightPt, input.say),
     ],
   };
+}
+
+function overdrawn(callouts: readonly Callout[]): Overdrawn {
+  return { leaders: callouts.map(({ leader }) => leader), dots: callouts.map(({ anchor }) => anchor) };
 }
 
 interface Sheet {

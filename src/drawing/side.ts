@@ -49,9 +49,15 @@ export function drawSide(input: SideInput, fonts: FontSet): Drawing {
   const ptPerM = (room.right - room.left - 2 * margin) / input.lengthM;
   const tallM = Math.max(input.heightM ?? 1.7, ...input.places.map(({ upM }) => upM + 0.1));
   const carPt = tallM * ptPerM + 12;
-  const first = place(input, fonts, room, ptPerM, carPt, carPt);
-  const bodyPt = carPt + first.overflowPt;
-  const { callouts } = first.overflowPt > 0 ? place(input, fonts, room, ptPerM, carPt, bodyPt) : first;
+  const { overflowPt } = place(input, fonts, room, ptPerM, carPt, carPt);
+  const at = (more: number) => {
+    const bodyPt = carPt + overflowPt + more;
+    return { bodyPt, ...place(input, fonts, room, ptPerM, carPt, bodyPt) };
+  };
+  const { bodyPt, callouts } = morePt.reduce((best, more) => {
+    const sheet = best.runOver === 0 ? best : at(more);
+    return sheet.runOver < best.runOver ? sheet : best;
+  }, at(0));
   const scale = scaleFor(room.left, ptPerM, (bodyPt + carPt) / 2);
   const numbers = input.places.map(({ number }) => number);
   const ground = scale.at(0, 0).y;
@@ -79,6 +85,9 @@ export function drawSide(input: SideInput, fonts: FontSet): Drawing {
     ],
   };
 }
+
+/** Heights added for labels to move in, where leaders would else run over points. */
+const morePt = [12, 24, 36, 48];
 
 /** The car stands on a line just above `bottom`. */
 function scaleFor(left: number, ptPerM: number, bottom: number): SideScale {

@@ -2,7 +2,10 @@
  * The car from its left side, in outline: wheels, mudguards, frame, body, seats, steering. Length, wheelbase and front
  * axle are measured; the rest is the usual shape of its kind of car (common practice, no source).
  */
+
+import { isRoofed } from '../spec/schema/identity';
 import { type Body, bodyOf, type OutlineInput } from './carBody';
+import { roofFromSide } from './carRoof';
 import { inks, lines } from './carScale';
 import type { PathPiece, Shape } from './drawing';
 import { circle, type Point, polygon, polyline, stroke } from './shapes';
@@ -23,16 +26,30 @@ export function sideOutline(
   const body = bodyOf(input);
   const frameUp = body.wheel * 0.62;
   const beltUp = frameUp + (input.steering === 'wheel' ? 0.62 : 0.4);
-  const steered = steering(input, body, scale, frameUp, beltUp);
+  const roofUp = isRoofed(input.outline) ? input.heightM : undefined;
   return [
-    ...steered,
+    ...steering(input, body, scale, frameUp, beltUp),
     ...(input.steering === 'wheel' ? hood(body, scale, frameUp, beltUp) : []),
     tub(input, body, scale, frameUp, beltUp),
     ...seats(body, scale, beltUp),
+    ...(roofUp === undefined ? [] : roofFromSide(input, body, scale, { beltUp, topM: roofUp })),
     frame(body, scale, frameUp),
+    ...(input.singleWheel === 'front' ? [fork(input, body, scale, frameUp, beltUp)] : []),
     ...axles(input).flatMap((back) => wheel(back, body, scale)),
-    ...axles(input).map((back) => mudguard(back, body, scale)),
+    ...(input.outline === 'bare' ? [] : axles(input).map((back) => mudguard(back, body, scale))),
   ];
+}
+
+/** Holds a front wheel that stands alone. */
+function fork(
+  { frontAxleBackM }: OutlineInput,
+  { nose, wheel: across }: Body,
+  scale: SideScale,
+  low: number,
+  belt: number,
+): Shape {
+  const [head, hub] = [scale.at(nose, belt), scale.at(frontAxleBackM, across / 2)];
+  return polyline([scale.at(nose, low), head, hub], stroke(2.2, inks.line));
 }
 
 function axles({ frontAxleBackM, wheelbaseM }: OutlineInput): readonly number[] {

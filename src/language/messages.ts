@@ -53,6 +53,7 @@ export const messageValues = {
   'leak-pipe': ['from', 'to'],
   'leak-of': ['leak', 'fluid'],
   // drawings
+  'driver-seat': [],
   front: [],
   'plan-to-scale': [],
   'places-to-scale': [],

@@ -18,6 +18,8 @@ const car: SideInput = {
   seats: 5,
   driverSide: 'left',
   steering: 'wheel',
+  outline: 'open',
+  singleWheel: undefined,
   places: [
     { number: 1, backM: 0.5, upM: 0.5, height: '20 in', items: [{ tag: 'P1', name: 'pilot valve' }] },
     { number: 2, backM: 2.5, upM: 1.5, height: '59 in', items: [{ tag: 'G1', name: 'steam gauge' }] },

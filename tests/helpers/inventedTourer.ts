@@ -12,4 +12,6 @@ export const inventedTourer = {
   seats: 5,
   driverSide: 'left',
   steering: 'wheel',
+  outline: 'open',
+  singleWheel: undefined,
 } as const;

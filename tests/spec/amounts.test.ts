@@ -498,6 +498,22 @@ describe('what no car may be without', () => {
     `);
   });
 
+  test('the height of a roof that is to be drawn', () => {
+    expect(told(spoiled(['steering: tiller', 'steering: tiller\n  outline: van']))).toMatchInlineSnapshot(`
+      "14:12 error spec-lacks at “van”
+        the roof is to be drawn and has no height
+        found: \`outline: van\` without \`height\`
+        expected: the height of the roof above the ground
+        mend: measure from the ground to the top of the roof and give it as \`height\`"
+    `);
+    expect(
+      told(spoiled(['steering: tiller', 'steering: tiller\n  outline: van\n  height: 6 ft 6 in'])),
+    ).toMatchInlineSnapshot(`"fine"`);
+    expect(told(spoiled(['steering: tiller', 'steering: tiller\n  outline: bare']))).toMatchInlineSnapshot(
+      `"fine"`,
+    );
+  });
+
   test('a steam gauge', () => {
     expect(
       told(spoiled(['reads: pressure, of: boiler', 'reads: pressure, of: engine'])),

@@ -16,6 +16,8 @@ export function planInput({ car, language }: World): PlanInput {
     seats: spec.car.seats,
     driverSide: spec.car['driver-side'],
     steering: spec.car.steering,
+    outline: spec.car.outline ?? 'open',
+    singleWheel: spec.car['single-wheel'],
     places: placesInOrder(car).map((place, index) => ({
       id: place.id,
       number: index + 1,

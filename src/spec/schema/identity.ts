@@ -2,6 +2,17 @@
 import { z } from 'zod';
 import { choice, count, date, measure, sentences, words, yesNo } from './field';
 
+/** What the drawings may show of a body; the first if nothing is said. */
+export const outlines = ['open', 'bare', 'top-up', 'closed', 'van'] as const;
+
+/** One of them. */
+export type Outline = (typeof outlines)[number];
+
+/** Whether it has a roof, which is drawn at the car's height. */
+export function isRoofed(outline: Outline): boolean {
+  return outline === 'top-up' || outline === 'closed' || outline === 'van';
+}
+
 /** What the car is. */
 export const carSection = z.strictObject({
   name: words('What the car is called by those who run it.', 'Marigold'),
@@ -19,7 +30,21 @@ export const carSection = z.strictObject({
   steering: choice(['wheel', 'tiller'], 'What the driver steers with.', 'wheel'),
   length: measure('length', 'From the foremost to the rearmost point.', '14 ft 6 in'),
   width: measure('length', 'Over the widest part.', '5 ft 8 in'),
-  height: measure('length', 'To the top of the windscreen or hood.', '7 ft').optional(),
+  outline: choice(
+    outlines,
+    'What the drawings show of the body: `open`, with mudguards and no roof (so if left out); `bare`, without mudguards; `top-up`, its folding top put up; `closed`, a roof and windows over all seats; `van`, a roof, and a closed load space behind the driver.',
+    'van',
+  ).optional(),
+  'single-wheel': choice(
+    ['front', 'rear'],
+    'Of a car on three wheels, the one that stands alone, in the middle. Left out, the car has four.',
+    'front',
+  ).optional(),
+  height: measure(
+    'length',
+    'To the top of the windscreen, folding top or roof. An `outline` with a roof needs it.',
+    '7 ft',
+  ).optional(),
   wheelbase: measure('length', 'Front axle to rear axle.', '10 ft'),
   'front-axle-back': measure(
     'length',

@@ -1,5 +1,6 @@
 /** What no car may be without. */
 import type { CarSpec } from '../schema/carSpec';
+import { isRoofed } from '../schema/identity';
 import { type Finding, finding, type SenseCheck } from './finding';
 
 /** An extinguisher, water and a pump for it, a main burner, a steam gauge, a gauge for every tank under pressure. */
@@ -38,8 +39,25 @@ export const checkNeeds: SenseCheck = (spec, source) => {
     'steam gauge',
     'add the gauge with `reads: pressure` and `of: boiler`',
   );
-  return [...lacks, ...unreadTanks(spec), ...noTorches(spec)].map((each) => finding(source, each));
+  return [...lacks, ...roofWithoutHeight(spec), ...unreadTanks(spec), ...noTorches(spec)].map((each) =>
+    finding(source, each),
+  );
 };
+
+/** A roof is drawn as high as it is: without a height it would be made up. */
+function roofWithoutHeight({ car: { outline, height } }: CarSpec): readonly Finding[] {
+  if (outline === undefined || !isRoofed(outline) || height !== undefined) return [];
+  return [
+    {
+      code: 'spec-lacks',
+      path: ['car', 'outline'],
+      message: 'the roof is to be drawn and has no height',
+      found: `\`outline: ${outline}\` without \`height\``,
+      expected: 'the height of the roof above the ground',
+      mend: 'measure from the ground to the top of the roof and give it as `height`',
+    },
+  ];
+}
 
 /**
  * What is to light a burner or heat its vaporizer, and can be nothing that burns on by itself: whoever does it stands aside
