@@ -136,7 +136,7 @@ describe('unknown keys', () => {
       "12:3 error spec-unknown-key at “colour: green”
         there is no key \`colour\` here
         found: \`colour\`
-        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
+        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`outline\`, \`single-wheel\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
         mend: take it out, or put it where it belongs"
     `);
   });
@@ -158,7 +158,7 @@ describe('unknown keys', () => {
       "12:3 error spec-unknown-key at “seat: 3”
         there is no key \`seat\` here
         found: \`seat\`
-        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
+        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`outline\`, \`single-wheel\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
         mend: take it out, or put it where it belongs"
     `);
   });
@@ -211,12 +211,12 @@ describe('unknown keys', () => {
       "12:3 error spec-unknown-key at “__proto__: 3”
         there is no key \`__proto__\` here
         found: \`__proto__\`
-        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
+        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`outline\`, \`single-wheel\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
         mend: take it out, or put it where it belongs
       13:3 error spec-unknown-key at “constructor: 4”
         there is no key \`constructor\` here
         found: \`constructor\`
-        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
+        expected: one of \`name\`, \`make\`, \`model\`, \`year\`, \`invented\`, \`number-on-car\`, \`body\`, \`seats\`, \`driver-side\`, \`steering\`, \`length\`, \`width\`, \`outline\`, \`single-wheel\`, \`height\`, \`wheelbase\`, \`front-axle-back\`, \`story\`
         mend: take it out, or put it where it belongs"
     `);
   });
