@@ -8,10 +8,12 @@ import { type Chain, type Run, type StruckAt, snags } from './chain';
 import { type Breach, brokenAt, type Found } from './check';
 import { areSo, type NotSo, notSo } from './circumstances';
 import type { Day, WayBack } from './day';
-import { type Experience, type Leg, Question } from './experience';
+import { deedOf, type Experience, Passed, Question } from './experience';
 import { halfDone } from './halfDone';
 import { allKnown, viewAllKnown } from './knowing';
+import { type Deed, Lessons } from './lessons';
 import { at, type State, situationOf } from './state';
+import type { Trace } from './trace';
 import { lowLevel } from './truths';
 import { steam } from './values';
 
@@ -23,6 +25,10 @@ export interface EmergencyRun extends Run {
   /** What the emergency says it leaves, and does not. */
   readonly leftUndone: readonly NotSo[];
 }
+
+type Wrong = Pick<EmergencyRun, 'breaches' | 'snags' | 'leftUndone'>;
+
+const nothingWrong: Wrong = { breaches: [], snags: [], leftUndone: [] };
 
 /** Runs of the emergencies, and of what lights the fire again after them, everything being known. */
 export function emergencyRuns(
@@ -40,8 +46,16 @@ interface Start {
   readonly struckAt: StruckAt;
 }
 
+/** What going through a procedure comes to in all states that are alike to it. */
+interface Passage {
+  /** Nothing is wrong with any step, and everything is so at the end that should be. */
+  readonly sound: boolean;
+  readonly done: Deed;
+}
+
 class Trouble {
   private readonly broken: Question<readonly Found[]>;
+  private readonly passages = new Map<Procedure, Lessons<Passage>>();
   private readonly rests = new Map<string, Procedure>();
   private readonly reachedOf = new Map<Procedure, Procedure>();
   /** Procedures that may be gone on with in their middle: for these it counts how far they had come. */
@@ -79,14 +93,15 @@ class Trouble {
     const found = new Map<string, Start>();
     const offer = (run: Run, done: number, when: StruckAt['when'], seen: State) => {
       if (!areSo(model, flows, seen, ['flame-or-steam'])) return;
-      const state = allKnown(model, seen);
       const { procedure } = run;
-      const key = `${situationOf(model, state)} ${this.goneOnWith.has(procedure.id) ? done : ''}`;
-      if (!found.has(key)) found.set(key, { state, run, struckAt: { procedure, done, when } });
+      const key = `${situationOf(model, seen)} ${this.goneOnWith.has(procedure.id) ? done : ''}`;
+      if (!found.has(key))
+        found.set(key, { state: allKnown(model, seen), run, struckAt: { procedure, done, when } });
     };
     for (const run of this.chain.runs) {
       run.trace.moments.forEach((moment, index) => {
-        offer(run, index, 'before', moment.before);
+        // what is so before any other step is so after the one before it
+        if (index === 0) offer(run, index, 'before', moment.before);
         const half = halfDone(model, moment);
         if (half !== undefined) offer(run, index, 'half done', half);
         offer(run, index + 1, 'done', moment.after);
@@ -96,7 +111,7 @@ class Trouble {
   }
 
   private from(procedure: Procedure, start: Start): readonly EmergencyRun[] {
-    const run = this.ended(procedure, procedure, start);
+    const run = this.passed(procedure, procedure, start);
     return [run, ...this.litAgain(run)];
   }
 
@@ -104,7 +119,7 @@ class Trouble {
   private withoutWhatIsUnreached(procedure: Procedure, start: Start): readonly EmergencyRun[] {
     const reached = this.reached(procedure);
     if (reached === procedure) return [];
-    return [{ ...this.ended(procedure, reached, start), unreached: true }];
+    return [{ ...this.passed(procedure, reached, start), unreached: true }];
   }
 
   private reached(procedure: Procedure): Procedure {
@@ -114,16 +129,6 @@ class Trouble {
     const reached = steps.length === procedure.steps.length ? procedure : { ...procedure, steps };
     this.reachedOf.set(procedure, reached);
     return reached;
-  }
-
-  private ended(
-    procedure: Procedure,
-    steps: Procedure,
-    { state, run: follows, struckAt }: Start,
-  ): EmergencyRun {
-    const { model, flows } = this.experience;
-    const run = this.stepped(procedure, steps, state, follows, struckAt);
-    return { ...run, leftUndone: notSo(model, flows, run.trace.end, procedure.leaves) };
   }
 
   /** What lights the fire again, one procedure after the other, and the rest of what was broken off. */
@@ -141,7 +146,7 @@ class Trouble {
     const runs: EmergencyRun[] = [];
     const goOn = (whole: Procedure, steps: Procedure) => {
       const last = runs.at(-1) ?? run;
-      runs.push(this.stepped(whole, steps, allKnown(model, last.trace.end), last, struckAt));
+      runs.push(this.passed(whole, steps, { state: allKnown(model, last.trace.end), run: last, struckAt }));
     };
     for (const each of way.by.flatMap((id) => this.procedures.find((other) => other.id === id) ?? []))
       goOn(each, each);
@@ -171,28 +176,49 @@ class Trouble {
     return leftOut ? undefined : { whole, steps: whole };
   }
 
-  private stepped(
+  /** A procedure gone through; the states of its steps are looked at one by one only where something is wrong. */
+  private passed(
     procedure: Procedure,
     steps: Procedure,
-    state: State,
-    follows: Run,
-    struckAt: StruckAt,
+    { state, run: follows, struckAt }: Start,
   ): EmergencyRun {
-    const trace = this.experience.leg(steps, state);
+    const { sound, done } = this.passage(procedure, steps, state);
+    const trace = sound
+      ? new Passed(this.experience, steps, state, done.doneTo(state))
+      : this.experience.leg(steps, state);
     return {
       procedure,
       follows,
       trace,
       brokenOffAt: undefined,
-      breaches: this.breaches(procedure, trace),
-      snags: snags(trace).filter(({ hitch }) => hitch.what !== lowLevel),
       struckAt,
       unreached: false,
-      leftUndone: [],
+      ...(sound ? nothingWrong : this.wrongIn(procedure, trace)),
     };
   }
 
-  private breaches(procedure: Procedure, trace: Leg): readonly Breach[] {
+  private passage(procedure: Procedure, steps: Procedure, state: State): Passage {
+    const lessons = this.passages.get(steps) ?? new Lessons<Passage>();
+    this.passages.set(steps, lessons);
+    return lessons.about(state, (start) => {
+      const trace = this.experience.walk(steps, start);
+      const { breaches, snags, leftUndone } = this.wrongIn(procedure, trace);
+      const wrong = breaches.length + snags.length + leftUndone.length;
+      return { sound: wrong === 0, done: deedOf(trace.end) };
+    }).answer;
+  }
+
+  /** What breaks a rule, does not go as written or is not left as the procedure says. */
+  private wrongIn(procedure: Procedure, trace: Trace): Wrong {
+    const { model, flows } = this.experience;
+    return {
+      breaches: this.breaches(procedure, trace),
+      snags: snags(trace).filter(({ hitch }) => hitch.what !== lowLevel),
+      leftUndone: notSo(model, flows, trace.end, procedure.leaves),
+    };
+  }
+
+  private breaches(procedure: Procedure, trace: Trace): readonly Breach[] {
     const { model } = this.experience;
     return trace.moments.flatMap((moment) =>
       this.experience.ask(this.broken, procedure, moment).answer.map((found) => ({

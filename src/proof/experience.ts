@@ -101,6 +101,20 @@ export class Leg implements Trace {
   }
 }
 
+/** A procedure that was gone through. What each of its steps did is worked out if somebody asks. */
+export class Passed implements Trace {
+  constructor(
+    private readonly experience: Experience,
+    readonly procedure: Procedure,
+    readonly start: State,
+    readonly end: State,
+  ) {}
+
+  get moments(): readonly Moment[] {
+    return this.experience.leg(this.procedure, this.start).moments;
+  }
+}
+
 /** Everything learnt about the steps of one car. */
 export class Experience {
   readonly flows: Flows;
@@ -157,7 +171,8 @@ export class Experience {
     return lessons.about(state, (end) => brokenAtEnd(book, { model, flows, procedure, state: end, parked }));
   }
 
-  private walk(procedure: Procedure, start: State): Leg {
+  /** Step through a procedure and keep nothing of it but what is learnt about its steps. */
+  walk(procedure: Procedure, start: State): Leg {
     let state = start;
     const moments = procedure.steps.map((step) => {
       const done = this.do(state, step);
@@ -179,6 +194,6 @@ export class Experience {
 }
 
 /** What has made a state that takes notes of what it was made from. */
-function deedOf({ bytes, notes = Notes.empty(bytes.length) }: State): Deed {
+export function deedOf({ bytes, notes = Notes.empty(bytes.length) }: State): Deed {
   return new Deed(bytes, notes.given);
 }

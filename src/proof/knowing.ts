@@ -7,7 +7,7 @@ import { yes } from './values';
 /** A state in which everything is known that can be. */
 export function allKnown(model: Model, state: State): State {
   const knowing = state.draft();
-  for (let slot = model.factsFrom; slot < model.size; slot += 1) knowing.set(slot, yes);
+  knowing.setFrom(model.factsFrom, yes);
   // of several pilots or switches each is known by itself
   const seen = model.slots.fact.get('igniter-proven');
   if (seen !== undefined) knowing.set(seen, igniterBits(model, undefined));

@@ -37,8 +37,20 @@ export class Lessons<T> {
   private readonly learnt: { readonly like: Bytes; readonly lesson: Learnt<T> }[] = [];
 
   /** What is known of states that are like this one; worked out, from a state that takes notes, if nothing is. */
-  about({ bytes }: State, work: (state: State) => T): Learnt<T> {
-    for (const { like, lesson } of this.learnt) if (like.areIn(bytes)) return lesson;
+  about({ bytes, notes }: State, work: (state: State) => T): Learnt<T> {
+    const lesson = this.known(bytes) ?? this.learn(bytes, work);
+    notes?.askAll(lesson.asked);
+    return lesson;
+  }
+
+  private known(bytes: Uint8Array): Learnt<T> | undefined {
+    const { learnt } = this;
+    for (let index = 0; index < learnt.length; index += 1)
+      if (learnt[index]?.like.areIn(bytes) === true) return learnt[index]?.lesson;
+    return undefined;
+  }
+
+  private learn(bytes: Uint8Array, work: (state: State) => T): Learnt<T> {
     const notes = Notes.empty(bytes.length);
     const lesson = { answer: work(new State(bytes, notes)), asked: notes.asked };
     this.learnt.push({ like: new Bytes(notes.asked, bytes), lesson });
@@ -62,6 +74,6 @@ export class Deed {
   doneTo({ bytes, notes }: State): State {
     const made = copyOf(bytes);
     this.set.putInto(made);
-    return new State(made, notes === undefined ? undefined : new Notes(notes.asked, this.given));
+    return new State(made, notes?.further(this.given));
   }
 }

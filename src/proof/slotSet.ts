@@ -16,6 +16,25 @@ export class SlotSet {
     this.words[at] = (this.words[at] ?? 0) | (1 << (slot & 31));
   }
 
+  /** Add all of a set that are not in another. */
+  addAll({ words }: SlotSet, { words: without }: SlotSet): void {
+    for (let at = 0; at < words.length; at += 1)
+      this.words[at] = (this.words[at] ?? 0) | ((words[at] ?? 0) & ~(without[at] ?? 0));
+  }
+
+  /** Add all slots from one up to but not another. */
+  addRange(from: number, to: number): void {
+    for (let slot = from; slot < to; ) {
+      if ((slot & 31) === 0 && slot + 32 <= to) {
+        this.words[slot >> 5] = -1;
+        slot += 32;
+      } else {
+        this.add(slot);
+        slot += 1;
+      }
+    }
+  }
+
   copy(): SlotSet {
     return new SlotSet(this.words.slice());
   }

@@ -26,9 +26,14 @@ export class Notes {
     if (!this.given.has(slot)) this.asked.add(slot);
   }
 
-  /** The same list of what was asked for, and a list of its own of what was set. */
-  further(): Notes {
-    return new Notes(this.asked, this.given.copy());
+  /** Note that an answer was used which depends on all of these. */
+  askAll(slots: SlotSet): void {
+    this.asked.addAll(slots, this.given);
+  }
+
+  /** The same list of what was asked for, and a list of its own of what was set: to begin with what was and these. */
+  further(given?: SlotSet): Notes {
+    return new Notes(this.asked, given === undefined ? this.given.copy() : this.given.with(given));
   }
 }
 
@@ -68,6 +73,12 @@ export class Draft extends State {
   set(slot: number, value: number): void {
     this.bytes[slot] = value;
     this.notes?.given.add(slot);
+  }
+
+  /** Set all bytes from a slot on. */
+  setFrom(slot: number, value: number): void {
+    this.bytes.fill(value, slot);
+    this.notes?.given.addRange(slot, this.bytes.length);
   }
 
   /** Whether a byte is another than in the state this was drafted from. That is not asked of a byte that was not set. */
@@ -181,30 +192,13 @@ export function parkedState(model: Model): State {
  * are but for the driver’s seat.
  */
 export function situationOf(model: Model, state: State): string {
-  const { slots } = model;
-  const also = [
-    ...slots.pressure.values(),
-    ...slots.cap.values(),
-    ...slots.flame.values(),
-    ...slots.lock.values(),
-    ...slots.control.values(),
-  ];
-  const ones = [
-    slots.seat,
-    slots.burnerFront,
-    slots.outlets,
-    slots.chocked,
-    slots.outdoors,
-    slots.vapour,
-    slots.spilt,
-    slots.ranDry,
-    slots.flowed,
-  ];
-  const flow = state.bytes.slice(0, model.flowSize);
-  for (const slot of slots.content.values()) if (flow[slot] === content.enough) flow[slot] = content.doubtful;
-  return String.fromCharCode(
-    ...flow,
-    ...also.map((slot) => at(state, slot)),
-    ...ones.map((slot) => at(state, slot)),
-  );
+  const situation = state.bytes.slice(0, model.factsFrom);
+  for (const slot of model.slots.content.values())
+    if (situation[slot] === content.enough) situation[slot] = content.doubtful;
+  for (const slot of leftOutOfSituation(model)) situation[slot] = 0;
+  return lettersOf(situation);
+}
+
+function leftOutOfSituation({ slots }: Model): Iterable<number> {
+  return [slots.driverAt, slots.helperAt, slots.away, ...slots.heat.values(), ...slots.placed.values()];
 }
