@@ -1,5 +1,5 @@
 /** Keys that were changed in the file and nothing else: the part is still the same part. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Car } from '../car/car';
 import type { LoadedSpec } from '../spec/load';
 import { namedThings } from '../spec/named';

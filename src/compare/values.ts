@@ -1,5 +1,5 @@
 /** Parts and values that are not what they were: one walk down both specs, side by side. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { kindsAndSections, singleParts } from '../spec/named';
 import { carSpecSchema } from '../spec/schema/carSpec';
 import { metaOf } from '../spec/schema/field';

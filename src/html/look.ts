@@ -3,7 +3,7 @@
  *
  * A museum may change it. What could not be read, or would reach for something outside the page, is refused.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import type { Colour } from '../drawing/drawing';
 import type { Furniture } from '../language/languageForm';

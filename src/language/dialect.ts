@@ -4,7 +4,7 @@
  * A list of words stands in `shared/languages/<language>/<language>-<country>.yaml`. It is applied to texts before
  * anything of a car is put into them, so that a car's own names and words are never touched.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';

@@ -1,5 +1,5 @@
 /** The form of the files of a language: `language.yaml`, `words.yaml`, `phrases.yaml`, `messages.yaml`, `furniture.yaml`. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { key, words } from '../spec/schema/field';
 import { fluids } from '../spec/schema/fittings';
 import { terrains } from '../spec/schema/running';

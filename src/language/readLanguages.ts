@@ -1,5 +1,5 @@
 /** Reading the languages: each is a folder under `languages`, and English is the one the library is written in. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
 import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';

@@ -4,7 +4,7 @@
  * A text is found by its English words as they stand in their file, so that German can never stand beside English that
  * has changed since: once the English reads otherwise, the language lacks the text until somebody has looked at it again.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import { problemsOf } from '../spec/problems';
 import { readSource } from '../spec/source';

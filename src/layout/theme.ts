@@ -4,7 +4,7 @@
  * A keeper may change it. What cannot be read is refused with the reason, so that no paper is printed in it.
  */
 import { type Document, isMap, isScalar, LineCounter, parseDocument } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import type { Colour } from '../drawing/drawing';
 import { type FontSet, faces } from '../font/metrics';

@@ -1,6 +1,6 @@
 /** The answers given so far, as they are kept beside the spec while it is being made. */
 import { stringify } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';

@@ -1,5 +1,5 @@
 /** What `kettlebook new` asks: read from `shared/new-car.yaml`, which anybody may reword. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import type { Dimension } from '../quantity/dimension';
 import { problemsOf } from '../spec/problems';

@@ -1,5 +1,5 @@
 /** Which papers can be made: read from `shared/papers.yaml`, which a keeper may change. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import { phases } from '../procedure/procedure';
 import { inForm } from '../spec/inForm';

@@ -1,5 +1,5 @@
 /** The safety signs that papers may show: what each means, read from `shared/signs.yaml`, and its drawing. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
 import type { Drawing } from '../drawing/drawing';

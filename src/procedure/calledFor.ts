@@ -1,5 +1,5 @@
 /** Things that the procedures call for and the car does not list: told to the keeper, who may carry them unlisted. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Car } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { asPattern } from '../language/dialect';

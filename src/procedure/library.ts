@@ -1,6 +1,6 @@
 /** The step library: files in, a checked library out, or everything that is wrong with them at once. */
 
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { bad, type Diagnostic, good, hasErrors, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import type { Language } from '../language/language';
 import { inForm } from '../spec/inForm';

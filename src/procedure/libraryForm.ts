@@ -1,5 +1,5 @@
 /** The form of the library’s files: procedures, cautions, phrases. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { signalWords } from '../language/signal';
 import { actions, roles } from '../spec/schema/change';
 import { choice, key, sentences, words, yesNo } from '../spec/schema/field';

@@ -1,5 +1,5 @@
 /** Words of the trade and signs of faults: what the manual gives for reference, filtered for one car. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Car } from '../car/car';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import { key, sentences, words } from '../spec/schema/field';

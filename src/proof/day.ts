@@ -1,5 +1,5 @@
 /** What happens between procedures: nights, where the car stands parked, where a low level leads, the way out. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
 import { type Beginning, beginnings } from '../procedure/circumstances';

@@ -1,5 +1,5 @@
 /** The problems a single field can have, in words. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
 import { entryOf } from './entry';

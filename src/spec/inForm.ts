@@ -1,5 +1,5 @@
 /** Holding what was read to its form. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { foundInForm, keptForm } from './kept';
 import type { SpecSource } from './source';
 

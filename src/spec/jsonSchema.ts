@@ -6,7 +6,7 @@
  * loader.
  */
 import { parse } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { dimensionWords } from '../quantity/wording';
 import { oneOfKinds } from './references';
 import { carSpecSchema } from './schema/carSpec';

@@ -1,7 +1,7 @@
 /**
  * From what the schema found wrong to problems a keeper can mend, each at its line.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { nearest } from '../diagnostic/nearest';
 import { isMapping, valueAt } from './entry';

@@ -2,7 +2,7 @@
  * `docs/car-spec.md`: how a spec is written. The opening pages are written by hand; the tables of fields and of units
  * are made from the schema and the units themselves, so that they cannot say anything else than the program does.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Dimension } from '../quantity/dimension';
 import { units } from '../quantity/units';
 import { dimensionWords } from '../quantity/wording';

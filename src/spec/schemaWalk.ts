@@ -2,7 +2,7 @@
  * Going through the schema and the data together: one walk serves the checks of references, the problem
  * writer and the reference pages.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { SpecPath } from './source';
 
 /** Take off `optional` and the like, down to what the field really is. */

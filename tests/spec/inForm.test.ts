@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { inForm } from '../../src/spec/inForm';
 import { readSource } from '../../src/spec/source';
 

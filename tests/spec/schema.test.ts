@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { specJsonSchema } from '../../src/spec/jsonSchema';
 import { carSpecReference, marks } from '../../src/spec/reference';
 import { carSpecSchema } from '../../src/spec/schema/carSpec';

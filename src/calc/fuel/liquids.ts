@@ -1,7 +1,7 @@
 /**
  * The liquids that blends are made of: those that come with the program, and a keeper's own.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, good, type Outcome } from '../../diagnostic/diagnostic';
 import { inForm } from '../../spec/inForm';
 import { problemsOf } from '../../spec/problems';

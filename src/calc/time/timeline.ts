@@ -1,5 +1,5 @@
 /** What a start-up is made of: read from `shared/timeline.yaml`, which a keeper or museum may change. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../../diagnostic/diagnostic';
 import type { Quantity } from '../../quantity/quantity';
 import { inForm } from '../../spec/inForm';

@@ -1,5 +1,5 @@
 /** The form of the prose files: what the papers say beside procedures, filtered and worded for one car. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { calledForForm } from '../../procedure/calledFor';
 import { conditionForm, selectorForm } from '../../procedure/libraryForm';
 import { phases } from '../../procedure/procedure';

@@ -1,5 +1,5 @@
 /** What the papers say beside procedures: the docent’s guide, use, running, upkeep. Read once, said of each car. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { CarFigures } from '../../calc/figures/carFigures';
 import type { Car } from '../../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../../diagnostic/diagnostic';

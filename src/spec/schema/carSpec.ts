@@ -1,5 +1,5 @@
 /** The whole spec of one car. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { change, keeperNotes, overrule } from './change';
 import { fittingCollections } from './fittings';
 import { carSection, issueSection, keeperSection, printSection } from './identity';

@@ -1,5 +1,5 @@
 /** Changes a car makes to the standard procedures, each with its reason. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, key, names, sentences, words } from './field';
 
 /** What a step can be. The list is the trade’s own verbs; the model knows what each does to the car. */

@@ -5,7 +5,7 @@
  * `docs/car-spec.md` are made; references to other parts carry what they may name, so that
  * one walk over the schema checks them all.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { DiagnosticCode } from '../../diagnostic/catalogue';
 import type { Dimension } from '../../quantity/dimension';
 import { parseQuantity } from '../../quantity/parse';

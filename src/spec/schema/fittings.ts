@@ -1,5 +1,5 @@
 /** What is handled and read: valves, devices that act by themselves, gauges, locks, controls; and the lines. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, keyed, measure, names, words } from './field';
 
 /** A valve worked by hand or foot. */

@@ -1,5 +1,5 @@
 /** Whose car it is, which issue of the spec this is, and how its papers are to be printed. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, count, date, measure, sentences, words, yesNo } from './field';
 
 /** What the drawings may show of a body; the first if nothing is said. */

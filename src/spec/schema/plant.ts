@@ -1,5 +1,5 @@
 /** The plant: boiler, superheater, burners, engine, pumps, condenser. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, count, date, keyed, measure, names, words, yesNo } from './field';
 
 /** How the level in the boiler is known: at least one way, better two that do not share a pipe. */

@@ -1,5 +1,5 @@
 /** What the car does on the road, as measured, and what it weighs. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, measure, words } from './field';
 
 /** The kinds of road a figure can be for, from the easiest. */

@@ -1,5 +1,5 @@
 /** Places on the car; what is carried: tanks, liquids, fuels, equipment. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, keyed, measure, names, sentences, words } from './field';
 
 /** A place where parts are found. */

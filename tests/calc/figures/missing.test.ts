@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Figure } from '../../../src/calc/figure';
 import { carFigures } from '../../../src/calc/figures/carFigures';
 import { figureRemarks } from '../../../src/calc/figures/remarks';
