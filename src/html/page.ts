@@ -4,8 +4,7 @@
  * The page needs nothing from outside itself and can be read without scripts. What its small script adds is that ticked
  * steps stay ticked, by the paper's fingerprint, on the device that shows it.
  */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { createHash } from 'node:crypto';
 import type { FontSet } from '../font/metrics';
 import type { Block } from '../markup/block';
 import { writeBlock } from './blocks/write';
@@ -92,7 +91,7 @@ function head({ title, car, look, date, issue, fingerprint }: ScreenPageOptions)
  * by its hash. The style may be inline.
  */
 function policy({ script }: ScreenLook): string {
-  const hash = base64(sha256(utf8ToBytes(`\n${script}\n`)));
+  const hash = createHash('sha256').update(`\n${script}\n`).digest('base64');
   return [
     "default-src 'none'",
     `script-src 'sha256-${hash}'`,
@@ -101,8 +100,4 @@ function policy({ script }: ScreenLook): string {
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');
-}
-
-function base64(bytes: Uint8Array): string {
-  return btoa(String.fromCharCode(...bytes));
 }

@@ -1,6 +1,5 @@
 /** A short mark of what a paper was made from: the same mark, the same paper. */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { createHash } from 'node:crypto';
 
 /** Letters and digits that cannot be taken for each other, also by lamplight: no 0 O, 1 I L, 2 Z, 5 S, 8 B. */
 const alphabet = '34679ACDEFGHJKMNPQRTUVWXY';
@@ -15,8 +14,8 @@ export const anyMark = 'MMMM·MMMM';
  * a letter from one to the next changes the mark. About 1.5 × 10^11 marks: two papers of a fleet will not meet by chance.
  */
 export function fingerprint(parts: readonly string[]): string {
-  const hash = sha256.create();
-  for (const part of parts) hash.update(utf8ToBytes(`${part.length}:`)).update(utf8ToBytes(part));
+  const hash = createHash('sha256');
+  for (const part of parts) hash.update(`${part.length}:`).update(part);
   const digest = hash.digest();
   let number = digest.subarray(0, 12).reduce((sum, byte) => sum * 256n + BigInt(byte), 0n);
   let mark = '';

@@ -1,6 +1,5 @@
 /** What a paper is, and the one way from its content to bytes. */
 
-import { utf8ToBytes } from '@noble/hashes/utils.js';
 import type { CarFigures } from '../calc/figures/carFigures';
 import type { Liquids } from '../calc/fuel/liquids';
 import type { Car } from '../car/car';
@@ -32,6 +31,8 @@ import { onSheets } from './sheets';
 import type { Signs } from './signs';
 import type { Since } from './since';
 import { lackingTexts } from './whole';
+
+const utf8 = new TextEncoder();
 
 /** Everything a paper can be made from. */
 export interface World {
@@ -205,7 +206,7 @@ export async function makePaper(
   const edge = paper.turning === undefined ? faces : paper.turning(world);
   const bytes = await writePdf(laidOut, edge === undefined ? facts : { ...facts, duplex: edge });
   const made = { ...set.value, bytes, ...(edge === undefined ? {} : { turning: edge }) };
-  const screen = { fileName: `${paper.name}.html`, bytes: utf8ToBytes(screenPage(set.value, world)) };
+  const screen = { fileName: `${paper.name}.html`, bytes: utf8.encode(screenPage(set.value, world)) };
   const [side] = together?.pages ?? [];
   if (together === undefined || side === undefined) return good({ ...made, screen }, set.remarks);
   const turning = bookwise(side);
