@@ -62,6 +62,20 @@ export function metaOf(schema: z.ZodType): FieldMeta {
   };
 }
 
+/**
+ * A schema, with what it says of itself. It has to be a new one: this is noted of the very schema and not, as `meta`
+ * would, of a copy, which takes as long to make as the schema.
+ */
+function saying<T extends z.ZodType>(schema: T, meta: FieldMeta): T {
+  z.globalRegistry.add(schema, { ...meta });
+  return schema;
+}
+
+/** A text in one line, not empty. */
+function line() {
+  return z.string().check(z.trim(), z.minLength(1));
+}
+
 /** Facts a custom check hands to the problem writer. */
 export interface CheckFacts {
   code: DiagnosticCode;
@@ -80,9 +94,8 @@ export function measure<D extends Dimension>(
   sample: string,
   least: Least = 'above-zero',
 ) {
-  return z
-    .unknown()
-    .transform((written, context): Quantity<D> => {
+  return saying(
+    z.unknown().transform((written, context): Quantity<D> => {
       if (written === undefined || typeof written === 'object') {
         context.issues.push({
           code: 'invalid_type',
@@ -113,23 +126,24 @@ export function measure<D extends Dimension>(
       };
       context.issues.push({ code: 'custom', input: written, message: outcome.expected, params: { facts } });
       return z.NEVER;
-    })
-    .meta({ description, sample, dimension });
+    }),
+    { description, sample, dimension },
+  );
 }
 
 /** A short text in one line, not empty. */
 export function words(description: string, sample: string) {
-  return z.string().trim().min(1).meta({ description, sample });
+  return saying(line(), { description, sample });
 }
 
 /** A list of short texts. */
 export function sentences(description: string, sample: string) {
-  return z.array(z.string().trim().min(1)).meta({ description, sample });
+  return saying(z.array(line()), { description, sample });
 }
 
 /** A whole number from `least` up. */
 export function count(least: number, description: string, sample: string) {
-  return z.number().int().min(least).meta({ description, sample });
+  return saying(z.number().int().min(least), { description, sample });
 }
 
 /** One of a few fixed words. */
@@ -138,22 +152,22 @@ export function choice<const T extends readonly [string, ...string[]]>(
   description: string,
   sample: string,
 ) {
-  return z.enum(options).meta({ description, sample });
+  return saying(z.enum(options), { description, sample });
 }
 
 /** Yes or no, written `true` or `false`. */
 export function yesNo(description: string) {
-  return z.boolean().meta({ description, sample: 'true' });
+  return saying(z.boolean(), { description, sample: 'true' });
 }
 
 /** A date written year-month-day. */
 export function date(description: string, sample = '2026-03-14') {
-  return z.iso.date().meta({ description, sample });
+  return saying(z.iso.date(), { description, sample });
 }
 
 /** The name of another part of the car, as its key stands in the file. */
 export function names(kinds: readonly PartKind[], description: string, sample: string) {
-  return z.string().meta({ description, sample, names: kinds });
+  return saying(z.string(), { description, sample, names: kinds });
 }
 
 /** A key: lower-case words joined by hyphens. `constructor` is not one, because every plain object has it already. */
@@ -161,7 +175,7 @@ export const key = z.string().regex(/^(?!constructor$)[a-z][a-z0-9]*(-[a-z0-9]+)
 
 /** A list of parts by key. */
 export function keyed<T extends z.ZodType>(entry: T, description: string) {
-  return z.record(key, entry).meta({ description });
+  return saying(z.record(key, entry), { description });
 }
 
 function isEnough(si: number, least: Least): boolean {
