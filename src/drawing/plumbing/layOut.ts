@@ -30,7 +30,7 @@ const gapPt = 7;
 const noExtent = { left: 0, right: 0 };
 const margin = 1;
 /** Between level pipes; above the first; below the last, with room for an arrow. */
-const track = { stepPt: 7, abovePt: 5, belowPt: 11 };
+const track = { stepPt: 6, abovePt: 4, belowPt: 9.5 };
 
 /** A layer's top and bottom. */
 interface Band {
