@@ -50,6 +50,10 @@ export interface Box {
   readonly origin: BlockOrigin;
   /** Set if it need not be shown where the same is shown above it on the page and all it holds on to follows there. */
   readonly said?: Said;
+  /** How much taller it is than it must be, to take up what room there is. */
+  readonly stretchPt?: number;
+  /** Set if it belongs to what stands above it, and ought not to begin a page. */
+  readonly belongsAbove?: true;
 }
 
 /** Something that is said once on a page. */

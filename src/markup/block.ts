@@ -236,6 +236,8 @@ export interface PageBreakBlock extends BlockBase {
 export interface RuleBlock extends BlockBase {
   readonly kind: 'rule';
   readonly lines: number;
+  /** As many more lines as are left room for on the page. */
+  readonly fill?: boolean;
   /** The lines are filled in as one field. */
   readonly field?: Field;
 }

@@ -184,6 +184,9 @@ export const pageBreak = (unlessLeft?: 'half' | 'third'): Block =>
 
 export const rule = (lines = 0): Block => made({ kind: 'rule', lines } as const);
 
+/** At least so many lines to write on, and as many as the page has room for. */
+export const linesToFoot = (lines: number): Block => made({ kind: 'rule', lines, fill: true } as const);
+
 /** A reference to the page on which `target` stands. */
 export const pageOf = (target: string): Inline => ({ kind: 'page-of', target });
 

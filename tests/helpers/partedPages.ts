@@ -67,6 +67,26 @@ export function partedIntroductions(laidOut: LaidOut): string[] {
   );
 }
 
+/** A paragraph of no more letters than this, right below a table, is said of it. */
+const closingLetters = 250;
+
+/** Words right below a table that begin a page, though the table has rows enough to go overleaf with them. */
+export function partedClosings(laidOut: LaidOut): string[] {
+  const read = new Read(laidOut);
+  return read.children.flatMap((siblings) =>
+    siblings.flatMap((element, index) => {
+      const table = siblings[index - 1];
+      if (table === undefined || read.typeOf(element) !== 'P' || read.typeOf(table) !== 'Table') return [];
+      const [own, above] = [read.of(element), read.of(table)];
+      if (own === undefined || above === undefined || own.words.length > closingLetters) return [];
+      const rows = (read.children[table] ?? []).flatMap((part) =>
+        read.typeOf(part) === 'TBody' ? (read.children[part] ?? []) : [],
+      );
+      return own.first > above.last && rows.length >= 6 ? [`page ${own.first + 1}: ${own.words}`] : [];
+    }),
+  );
+}
+
 /** Tables of which a page holds fewer than three rows, though there are enough for three on either side of each break. */
 export function straggledRows(laidOut: LaidOut): string[] {
   const read = new Read(laidOut);

@@ -304,7 +304,7 @@ describe('other blocks', () => {
   it('are figures, contents, groups, rules and page breaks', () => {
     expect(
       blocks(
-        '<figure data-drawing="plan"><figcaption>P</figcaption></figure><nav data-depth="3"></nav><section class="boxed"><p>x</p></section><section class="keep"><p>x</p></section><section class="columns"><p>x</p></section><hr><hr data-lines="4"><hr class="page-break">',
+        '<figure data-drawing="plan"><figcaption>P</figcaption></figure><nav data-depth="3"></nav><section class="boxed"><p>x</p></section><section class="keep"><p>x</p></section><section class="columns"><p>x</p></section><hr><hr data-lines="4"><hr data-lines="4" data-fill><hr class="page-break">',
       ),
     ).toMatchObject([
       { kind: 'figure', drawing: plan, caption: [run('P')] },
@@ -314,6 +314,7 @@ describe('other blocks', () => {
       { kind: 'group', style: 'columns' },
       { kind: 'rule', lines: 0 },
       { kind: 'rule', lines: 4 },
+      { kind: 'rule', lines: 4, fill: true },
       { kind: 'page-break' },
     ]);
   });

@@ -4,7 +4,7 @@ import { checkLaidOut } from '../../src/layout/check';
 import { emptyCells } from '../helpers/emptyCells';
 import { nearlyEmpty } from '../helpers/emptyPages';
 import { inEnglish } from '../helpers/english';
-import { partedIntroductions, straggledRows } from '../helpers/partedPages';
+import { partedClosings, partedIntroductions, straggledRows } from '../helpers/partedPages';
 import { demo, demoNames, goodOf, inWords, leastOf, type UnitOrder, workshop } from './made';
 
 /** Paper sizes and orders of units. */
@@ -36,6 +36,7 @@ describe.each(demoNames)('%s', (name) => {
         const most = Math.max(1, Math.floor((mostEmptyPercent / 100) * length));
         expect(empty.length, `nearly empty: ${empty.join(', ')}`).toBeLessThanOrEqual(most);
         expect(partedIntroductions(set.laidOut)).toEqual([]);
+        expect(partedClosings(set.laidOut)).toEqual([]);
         expect(straggledRows(set.laidOut)).toEqual([]);
         expect(emptyCells(set.blocks)).toEqual([]);
       },

@@ -70,7 +70,9 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
     const collected = setting.reuse.pieces(block, own, setting, () => collectBlock(block, own, setting));
     const named = block.kind === 'heading' ? setting.survey.nameOf.get(block) : block.id;
     const isFirstBelow = previous?.kind === 'heading' && block.kind !== 'heading';
-    const standing = isFirstBelow ? withoutGapAbove(collected) : collected;
+    const below = previous?.kind === 'table' && block.kind === 'paragraph' && isShort(collected, setting);
+    const ownPieces = isFirstBelow ? withoutGapAbove(collected) : collected;
+    const standing = below ? ownPieces.map(belongingAbove) : ownPieces;
     introFrom = isFirstBelow && block.kind === 'paragraph' ? pieces.length : undefined;
     if (block.kind === 'heading') keptFrom ??= pieces.length;
     else if (introFrom === undefined) keptFrom = undefined;
@@ -92,6 +94,11 @@ function isIntroduced(block: Block): boolean {
 
 function isShort(pieces: readonly Piece[], { look }: Setting): boolean {
   return stackHeight(pieces) <= introLines * look.lead.leadingPt;
+}
+
+/** A few words right below a table are said of it. */
+function belongingAbove(piece: Piece): Piece {
+  return piece.kind === 'box' ? { ...piece, belongsAbove: true } : piece;
 }
 
 /** Lets every piece from the given one on hold on to the next, and the last to what comes. */

@@ -1,7 +1,9 @@
 /** Rules: a line across, or lines to write on. */
 import type { BlockOrigin, PageBreakBlock, RuleBlock } from '../../markup/block';
+import { tolerancePt } from '../fits';
+import type { PlacedItem } from '../frame';
 import type { Look } from '../look';
-import { type Box, box, gap, type Piece } from '../pieces';
+import { type Box, box, gap, layeredBox, type Piece, type Splittable } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { placeField } from './field';
 import { rule } from './marks';
@@ -40,6 +42,31 @@ export function collectRule(block: RuleBlock, place: Place, setting: Setting): P
     const field = placeField(block.field, { x, y: 0, widthPt, heightPt }, setting, place.tag, true);
     return [gap(look.space.paragraph), box(heightPt, [...ruled, ...field], block.origin), around];
   }
+  if (block.fill === true) {
+    const ruled = ruledToFoot(block.lines, look.space.writing, line, block.origin);
+    return [gap(look.space.paragraph), ruled, around];
+  }
   const lines = Array.from({ length: block.lines }, () => box(look.space.writing, [line], block.origin));
   return [gap(look.space.paragraph), ...lines, around];
+}
+
+/** At least so many lines, and as many as there is room for, `pitchPt` apart. */
+function ruledToFoot(least: number, pitchPt: number, line: PlacedItem, origin: BlockOrigin): Splittable {
+  const heightPt = least * pitchPt;
+  return {
+    kind: 'splittable',
+    heightPt,
+    leastPt: heightPt,
+    wantPt: heightPt,
+    keep: 'free',
+    anchors: [],
+    origin,
+    take: (roomPt) => {
+      const count = Math.floor((roomPt + tolerancePt) / pitchPt);
+      if (count < least) return { kind: 'nothing' };
+      const layers = Array.from({ length: count }, (_, index) => ({ y: index * pitchPt, items: [line] }));
+      const ruled = layeredBox(count * pitchPt, layers, origin);
+      return { kind: 'all', box: { ...ruled, stretchPt: (count - least) * pitchPt } };
+    },
+  };
 }

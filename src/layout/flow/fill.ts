@@ -5,7 +5,15 @@
  * taller than any page, which is reported and left out.
  */
 import { fits } from '../fits';
-import { type Box, type ForcedBreak, isSolid, type Piece, type Splittable, stackHeight } from '../pieces';
+import {
+  type Box,
+  type ForcedBreak,
+  isSolid,
+  type Piece,
+  type Splittable,
+  stackHeight,
+  type Take,
+} from '../pieces';
 import type { ProblemText } from '../problems';
 import type { Setting } from '../setting';
 import { type Bound, canStayTogether } from './bind';
@@ -193,7 +201,7 @@ class Filler {
   }
 
   private takeFrom(piece: Splittable): Step {
-    const taken = piece.take(this.roomLeft, !this.nextPageGains);
+    const taken = this.takenOf(piece);
     if (taken.kind === 'nothing') return this.nextPageGains ? 'page-full' : this.leaveOut(piece);
     const isFirstPart = this.rest === undefined;
     this.put(isFirstPart ? { ...taken.box, anchors: [...piece.anchors, ...taken.box.anchors] } : taken.box);
@@ -204,6 +212,34 @@ class Filler {
     this.rest = undefined;
     this.at += 1;
     return 'go-on';
+  }
+
+  /**
+   * What of it stands here. If all of it does and no more, some of it goes overleaf with what belongs to it, where the next
+   * page has room for that.
+   */
+  private takenOf(piece: Splittable): Take {
+    const taken = piece.take(this.roomLeft, !this.nextPageGains);
+    const belowPt = this.belongingPt();
+    const hasSomeToGive = this.rest !== undefined || !fits(piece.heightPt, piece.wantPt);
+    if (taken.kind !== 'all' || belowPt === 0 || !hasSomeToGive) return taken;
+    if (fits(taken.box.heightPt + belowPt, this.roomLeft)) return taken;
+    const less = piece.take(this.roomLeft - belowPt, false);
+    return less.kind === 'nothing' ? taken : less;
+  }
+
+  /** Height of what belongs to the piece that is being placed, with the gap above it. */
+  private belongingPt(): number {
+    const { pieces } = this.bound;
+    const next = pieces.findIndex((piece, index) => index > this.at && piece.kind !== 'gap');
+    const first = pieces[next];
+    if (first?.kind !== 'box' || first.belongsAbove !== true) return 0;
+    const end = pieces.findIndex(
+      (piece, index) => index > next && !(piece.kind === 'box' && piece.belongsAbove),
+    );
+    const own = pieces.slice(next, end < 0 ? pieces.length : end);
+    const line = { ...first, heightPt: 0 };
+    return stackHeight([line, ...pieces.slice(this.at + 1, next), ...own]);
   }
 
   private put(piece: Box): void {

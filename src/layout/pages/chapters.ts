@@ -9,7 +9,7 @@ import type { Setting } from '../setting';
 import { paginate } from './paginate';
 
 /** A last page filled to no more than this share is worth saving. */
-const littleShare = 0.3;
+const littleShare = 0.4;
 /** What is left of the spaces between blocks, tried in turn. */
 const closer = [0.9, 0.8, 0.7, 0.6, 0.5] as const;
 
@@ -49,7 +49,9 @@ function paginatePart(pieces: readonly Piece[], setting: Setting): FilledBox[][]
 
 function holdsLittle(pages: readonly (readonly FilledBox[])[], roomPt: number): boolean {
   const last = pages.at(-1) ?? [];
-  return Math.max(0, ...last.map(({ box, y }) => y + box.heightPt)) <= littleShare * roomPt;
+  return (
+    Math.max(0, ...last.map(({ box, y }) => y + box.heightPt - (box.stretchPt ?? 0))) <= littleShare * roomPt
+  );
 }
 
 function closedUp(piece: Piece, share: number): Piece {

@@ -6,4 +6,5 @@ export const readRule: ElementReader = (node) => ({
   kind: 'rule',
   ...baseOf(node),
   lines: Number(node.attributes.get('data-lines') ?? 0),
+  ...(node.attributes.has('data-fill') ? { fill: true } : {}),
 });

@@ -25,8 +25,9 @@ export const partingForms = {
     element: 'hr',
     within: open,
     ...empty,
-    attributes: { ...id, 'data-lines': { kind: 'count', least: 1, most: 60 } },
-    meaning: 'a line across; with `data-lines`, that many lines to write on',
+    attributes: { ...id, 'data-lines': { kind: 'count', least: 1, most: 60 }, 'data-fill': { kind: 'flag' } },
+    meaning:
+      'a line across; with `data-lines`, that many lines to write on, and with `data-fill` as many more as the page has room for',
   },
   'hr.page-break': {
     element: 'hr',

@@ -8,6 +8,7 @@ import {
   group,
   heading,
   inlines,
+  linesToFoot,
   linked,
   list,
   pageBreak,
@@ -394,6 +395,56 @@ describe('rules', () => {
     const { pages } = laidOutCleanly([rule(7)], squareOptions(20, 8));
     const lines = pages.map(({ items }) => items.filter((item) => item.kind === 'shape').length);
     expect(lines).toEqual([4, 3]);
+  });
+});
+
+describe('lines down to the foot of a page', () => {
+  const ruled = (blocks: readonly Block[], lines: number) =>
+    laidOutCleanly(blocks, squareOptions(20, lines)).pages.map(
+      ({ items }) => items.filter((item) => item.kind === 'shape').length,
+    );
+
+  it('take what room is left', () => {
+    expect(ruled([oneLine('a'), linesToFoot(2)], 9)).toEqual([4]);
+    expect(ruled([oneLine('a'), linesToFoot(4)], 9)).toEqual([4]);
+  });
+
+  it('stand on the next page, and fill it, if too few would stand here', () => {
+    expect(ruled([...'abcde'].map(oneLine).concat(linesToFoot(3)), 9)).toEqual([0, 4]);
+    expect(ruled([...'abcde'].map(oneLine).concat(linesToFoot(2)), 9)).toEqual([2]);
+  });
+
+  it('leave what follows to the next page', () => {
+    expect(pagesOf([oneLine('a'), linesToFoot(2), oneLine('b')], 8, 9).map((lines) => lines.length)).toEqual([
+      1, 1,
+    ]);
+  });
+});
+
+describe('a few words right below a table', () => {
+  const rows = (count: number) => Array.from({ length: count }, (_, index) => [`r${index + 1}`]);
+  const below = (count: number, lines: number) =>
+    pagesOf([table({ rows: rows(count), style: 'plain' }), oneLine('z')], 8, lines);
+  const last = 'zzzzzzzz';
+
+  it('follow it on its page if they fit', () => {
+    expect(below(7, 8)).toEqual([['r1', 'r2', 'r3', 'r4', 'r5', 'r6', 'r7', last]]);
+  });
+
+  it('take rows overleaf with them, no fewer than three', () => {
+    expect(below(8, 8)).toEqual([
+      ['r1', 'r2', 'r3', 'r4', 'r5'],
+      ['r6', 'r7', 'r8', last],
+    ]);
+  });
+
+  it('begin a page if the table has no rows to give', () => {
+    expect(below(3, 3)).toEqual([['r1', 'r2', 'r3'], [last]]);
+  });
+
+  it('do not if they are many', () => {
+    const many = [table({ rows: rows(8), style: 'plain' }), paragraph(words(40))];
+    expect(pagesOf(many, 8, 8)[0]).toHaveLength(8);
   });
 });
 
