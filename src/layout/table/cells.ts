@@ -1,6 +1,7 @@
 /** The grid of a table: where each cell stands, its type and its padding. */
 import type { TableBlock, TableCell, TableRow } from '../../markup/block';
 import { fieldWidthPt } from '../blocks/field';
+import { fits } from '../fits';
 import { extentOf } from '../inline/extent';
 import { type Cut, cutText } from '../inline/tokens';
 import { strongStyle, type TextStyle } from '../look';
@@ -92,7 +93,13 @@ function measureColumns(
 ): ColumnWidths {
   const columns = block.columns.map(({ weight }) => ({ minPt: 0, maxPt: 0, weight }));
   const spans: SpanNeed[] = [];
-  for (const { cell, from } of [...block.head, ...block.body].flatMap(gridCells)) {
+  const rows = [...block.head, ...block.body].map((row) => ({
+    cells: gridCells(row),
+    lines: [] as CellLine[],
+  }));
+  for (const { cell, from, lines } of rows.flatMap(({ cells, lines }) =>
+    cells.map((each) => ({ ...each, lines })),
+  )) {
     const own = cellStyle(cell, style);
     const cut = cutText(cell.content, own, setting, block.origin);
     measured.set(cell, cut);
@@ -104,10 +111,37 @@ function measureColumns(
     const column = columns[from];
     if (cell.span > 1) spans.push({ from, count: cell.span, ...need });
     else if (column !== undefined) {
+      lines.push({ from, wordsPt: extent.maxPt, padPt: left + right });
       column.minPt = Math.max(column.minPt, need.minPt);
       column.maxPt = Math.max(column.maxPt, need.maxPt);
     }
   }
   const needs: readonly ColumnNeed[] = columns;
-  return shareWidth(needs, spans, widthPt);
+  return shareWidth(needs, spans, widthPt, (widthsPt) =>
+    linesAt(
+      rows.map(({ lines }) => lines),
+      widthsPt,
+    ),
+  );
+}
+
+/** A cell’s column, the width of its words in one line, and the space beside them. */
+interface CellLine {
+  readonly from: number;
+  readonly wordsPt: number;
+  readonly padPt: number;
+}
+
+/** Lines are broken between words, so that one holds about this share of its width. */
+const filledShare = 0.94;
+
+/** About how many lines the rows come to in columns so wide. Cells over several columns are left out. */
+function linesAt(rows: readonly (readonly CellLine[])[], widthsPt: readonly number[]): number {
+  return rows.reduce((sum, cells) => {
+    const lines = cells.map(({ from, wordsPt, padPt }) => {
+      const roomPt = (widthsPt[from] ?? 0) - padPt;
+      return fits(wordsPt, roomPt) ? 1 : Math.ceil(wordsPt / (filledShare * roomPt));
+    });
+    return sum + Math.max(1, ...lines);
+  }, 0);
 }

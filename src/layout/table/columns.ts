@@ -26,19 +26,38 @@ export interface ColumnWidths {
   readonly breaksWords: boolean;
 }
 
-/** Shares `widthPt` among the columns. */
+/** How tall the table is about to be with columns so wide, in whatever measure; the least is best. */
+export type TallAt = (widthsPt: readonly number[]) => number;
+
+/** Shares `widthPt` among the columns: where lines must be broken, in the way of those tried that makes the table least tall. */
 export function shareWidth(
   columns: readonly ColumnNeed[],
   spans: readonly SpanNeed[],
   widthPt: number,
+  tallAt: TallAt = () => 0,
 ): ColumnWidths {
   const needs = spans.reduce(widenedFor, [...columns]);
   const least = total(needs.map((need) => need.minPt));
   if (!fits(least, widthPt)) return { widthsPt: squeezed(needs, widthPt), breaksWords: true };
   const most = total(needs.map((need) => need.maxPt));
-  const widthsPt = fits(most, widthPt) ? grown(needs, widthPt - most) : between(needs, widthPt);
-  return { widthsPt, breaksWords: false };
+  if (fits(most, widthPt)) return { widthsPt: grown(needs, widthPt - most), breaksWords: false };
+  const plain = between(needs, widthPt, 1);
+  const best = dampings.reduce(
+    (least, damping) => {
+      const widthsPt = between(needs, widthPt, damping);
+      const tall = tallAt(widthsPt);
+      return tall < least.tall ? { widthsPt, tall } : least;
+    },
+    { widthsPt: plain, tall: tallAt(plain) },
+  );
+  return { widthsPt: best.widthsPt, breaksWords: false };
 }
+
+/**
+ * What could be given to a column counts to one of these powers. By the first power a single long cell takes nearly all
+ * there is, and leaves the others no more than their longest words.
+ */
+const dampings = [0.75, 0.5, 0.25] as const;
 
 /** Columns made wide enough, together, for a cell that spans them; the weighted ones take what is lacking. */
 function widenedFor(columns: readonly ColumnNeed[], span: SpanNeed): ColumnNeed[] {
@@ -61,11 +80,11 @@ function grown(needs: readonly ColumnNeed[], sparePt: number): number[] {
 }
 
 /** Between least and natural widths. Columns without weight keep their natural width while the others can give way. */
-function between(needs: readonly ColumnNeed[], widthPt: number): number[] {
+function between(needs: readonly ColumnNeed[], widthPt: number, damping: number): number[] {
   const firm = (need: ColumnNeed) => need.weight === 0;
   const held = total(needs.map((need) => (firm(need) ? need.maxPt : need.minPt)));
   const floors = needs.map((need) => (firm(need) && fits(held, widthPt) ? need.maxPt : need.minPt));
-  const slack = needs.map((need, index) => need.maxPt - (floors[index] ?? 0));
+  const slack = needs.map((need, index) => Math.max(0, need.maxPt - (floors[index] ?? 0)) ** damping);
   const slackTotal = total(slack);
   const sparePt = widthPt - total(floors);
   return floors.map(

@@ -38,6 +38,24 @@ describe('shareWidth', () => {
     expect(widthsPt).toEqual([50, 50, 10]);
   });
 
+  it('lets a long cell take less where the table is then less tall', () => {
+    const columns = [column(40, 1000), column(40, 160)];
+    const plain = shareWidth(columns, [], 300).widthsPt;
+    expect(plain[1]).toBeLessThan(70);
+    // one long cell beside many of 160: their lines count
+    const tallAt = ([long = 1, short = 1]: readonly number[]) =>
+      Math.ceil(1000 / long) + 20 * Math.ceil(160 / short);
+    const { widthsPt } = shareWidth(columns, [], 300, tallAt);
+    expect(widthsPt[1]).toBeGreaterThan(80);
+    expect(tallAt(widthsPt)).toBeLessThan(tallAt(plain));
+    expect(widthsPt.reduce((sum, width) => sum + width, 0)).toBeCloseTo(300, 6);
+  });
+
+  it('shares as ever where no other way is less tall', () => {
+    const columns = [column(10, 300), column(10, 200)];
+    expect(shareWidth(columns, [], 200, () => 7)).toEqual(shareWidth(columns, [], 200));
+  });
+
   it('never uses more than the room, nor less than what no word is broken by, if there is that much', () => {
     const anyColumn = fc
       .record({
