@@ -28,6 +28,21 @@ const facesOf = ({ laidOut }: SetPaper) =>
   );
 
 describe.each(demoNames)('%s', (name) => {
+  test('the blank card has more room for a place and for notes than for a figure', async () => {
+    const paper = shop.papers.find((each) => each.name === 'trip-card');
+    if (paper === undefined) throw new Error('there is no trip card');
+    const { laidOut } = goodOf(setOnePaper(await demo(name), paper, shop));
+    for (const { items } of laidOut.pages) {
+      const widest = (of: string) =>
+        Math.max(
+          ...items.map((item) => (item.kind === 'field' && item.field.name.endsWith(of) ? item.widthPt : 0)),
+        );
+      expect(widest('-driven')).toBeGreaterThan(0);
+      expect(widest('-place')).toBeGreaterThan(1.5 * widest('-driven'));
+      expect(widest('-notes')).toBeGreaterThan(widest('-driven'));
+    }
+  });
+
   test('the blank card has a face in each units, with rules of thumb that are the range table’s', async () => {
     const ready = await demo(name);
     const paper = shop.papers.find((each) => each.name === 'trip-card');
