@@ -138,7 +138,7 @@ export class Experience {
     const doing = lessons.about(before, (state) => this.work(state, step));
     const { lighting, hitches, during, after } = doing.answer;
     const made = after.doneTo(before);
-    return { step, before, during: during?.doneTo(before) ?? made, after: made, lighting, hitches, doing };
+    return { step, before, during: during?.madeOf(before) ?? made, after: made, lighting, hitches, doing };
   }
 
   /** Step through a procedure. */

@@ -4,24 +4,26 @@ import { copyOf, Notes, State } from './state';
 
 /** Some bytes of a state, with what each is. */
 class Bytes {
-  private readonly slots: readonly number[];
-  private readonly values: readonly number[];
-
-  constructor(which: SlotSet, bytes: Uint8Array) {
-    this.slots = which.slots();
-    this.values = this.slots.map((slot) => bytes[slot] ?? 0);
-  }
+  constructor(
+    readonly slots: readonly number[],
+    private readonly values: Uint8Array,
+  ) {}
 
   areIn(bytes: Uint8Array): boolean {
     const { slots, values } = this;
-    for (let index = 0; index < slots.length; index += 1)
-      if (bytes[slots[index] ?? 0] !== values[index]) return false;
+    for (let index = 0; index < slots.length; index += 1) {
+      const slot = slots[index] ?? 0;
+      if (bytes[slot] !== values[slot]) return false;
+    }
     return true;
   }
 
   putInto(bytes: Uint8Array): void {
     const { slots, values } = this;
-    for (let index = 0; index < slots.length; index += 1) bytes[slots[index] ?? 0] = values[index] ?? 0;
+    for (let index = 0; index < slots.length; index += 1) {
+      const slot = slots[index] ?? 0;
+      bytes[slot] = values[slot] ?? 0;
+    }
   }
 }
 
@@ -52,8 +54,12 @@ export class Lessons<T> {
 
   private learn(bytes: Uint8Array, work: (state: State) => T): Learnt<T> {
     const notes = Notes.empty(bytes.length);
-    const lesson = { answer: work(new State(bytes, notes)), asked: notes.asked };
-    this.learnt.push({ like: new Bytes(notes.asked, bytes), lesson });
+    const answer = work(new State(bytes, notes));
+    // most lessons ask for the same bytes as another
+    const twin = this.learnt.find(({ lesson }) => lesson.asked.isSame(notes.asked));
+    const { asked } = twin?.lesson ?? notes;
+    const lesson = { answer, asked };
+    this.learnt.push({ like: new Bytes(twin?.like.slots ?? asked.slots(), bytes), lesson });
     return lesson;
   }
 }
@@ -67,11 +73,18 @@ export class Deed {
     /** The bytes it sets. */
     readonly given: SlotSet,
   ) {
-    this.set = new Bytes(given, made);
+    this.set = new Bytes(given.slots(), made);
   }
 
-  /** The state that it makes of one. */
-  doneTo({ bytes, notes }: State): State {
+  /** The state that it makes of one: that very state, if all is as it makes it and nobody takes notes. */
+  doneTo(state: State): State {
+    const { bytes, notes } = state;
+    if (!this.set.areIn(bytes)) return this.madeOf(state);
+    return notes === undefined ? state : new State(bytes, notes.further(this.given));
+  }
+
+  /** A state of its own that it makes of one. */
+  madeOf({ bytes, notes }: State): State {
     const made = copyOf(bytes);
     this.set.putInto(made);
     return new State(made, notes?.further(this.given));

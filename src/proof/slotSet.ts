@@ -1,10 +1,10 @@
 /** Which bytes of a state are meant, one bit for each. */
 export class SlotSet {
-  private constructor(private readonly words: Int32Array) {}
+  private constructor(private readonly words: number[]) {}
 
   /** None yet of so many. */
   static none(size: number): SlotSet {
-    return new SlotSet(new Int32Array((size + 31) >> 5));
+    return new SlotSet(new Array<number>((size + 31) >> 5).fill(0));
   }
 
   has(slot: number): boolean {
@@ -44,6 +44,12 @@ export class SlotSet {
     const both = this.words.slice();
     for (let at = 0; at < words.length; at += 1) both[at] = (both[at] ?? 0) | (words[at] ?? 0);
     return new SlotSet(both);
+  }
+
+  /** Whether another has the very same. */
+  isSame({ words }: SlotSet): boolean {
+    for (let at = 0; at < words.length; at += 1) if (words[at] !== this.words[at]) return false;
+    return true;
   }
 
   /** In rising order. */
