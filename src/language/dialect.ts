@@ -70,10 +70,18 @@ export function dialectOf(list: Readonly<Record<string, string>>): Dialect {
 
 /** Says sentences that hold words of a car's own: those stay as they are, wherever they stand. */
 export function sayingAround({ say }: Dialect, own: readonly string[]): (sentence: string) => string {
-  const longestFirst = own
+  const longestFirst = [...new Set(own)]
     .filter((words) => words !== '')
     .sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
+  // the same words stand in many workings
+  const known = new Map<string, string>();
   return (sentence) => {
+    const said = known.get(sentence) ?? sayAround(sentence);
+    known.set(sentence, said);
+    return said;
+  };
+
+  function sayAround(sentence: string): string {
     const here = longestFirst.filter((words) => sentence.includes(words));
     if (here.length === 0) return say(sentence);
     let made = '';
@@ -83,7 +91,7 @@ export function sayingAround({ say }: Dialect, own: readonly string[]): (sentenc
       from = next.at + next.words.length;
     }
     return made + say(sentence.slice(from));
-  };
+  }
 }
 
 /** Which of some words stands first in a sentence from a place on, as words of their own; of two at one place the one named first. */

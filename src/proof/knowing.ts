@@ -17,6 +17,7 @@ export function allKnown(model: Model, state: State): State {
 /** A step as it looks when everything is known. */
 export function viewAllKnown(view: StepView): StepView {
   const { model, flows, procedure, step, lighting } = view;
+  const after = allKnown(model, view.after);
   return new ViewOfStep({
     model,
     flows,
@@ -24,7 +25,7 @@ export function viewAllKnown(view: StepView): StepView {
     step,
     lighting,
     before: allKnown(model, view.before),
-    during: allKnown(model, view.during),
-    after: allKnown(model, view.after),
+    during: view.during === view.after ? after : allKnown(model, view.during),
+    after,
   });
 }
