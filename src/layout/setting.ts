@@ -3,7 +3,7 @@
  */
 import type { Reuse } from './blocks/reuse';
 import type { StructureIndex } from './frame';
-import type { WordSource } from './inline/plain';
+import type { RememberedWords } from './inline/plain';
 import type { Labels } from './labels';
 import type { Look } from './look';
 import type { Problems } from './problems';
@@ -18,7 +18,7 @@ export interface Setting {
   readonly labels: Labels;
   readonly survey: Survey;
   readonly reuse: Reuse;
-  readonly words: WordSource;
+  readonly words: RememberedWords;
   /** Height of an empty page's body, in points. */
   readonly roomPt: number;
   readonly chaptersOnNewPage: boolean;

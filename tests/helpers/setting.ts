@@ -1,7 +1,7 @@
 /** A setting for tests of single steps of layout: square letters, an empty tree, no problems yet. */
 import { Reuse } from '../../src/layout/blocks/reuse';
 import { flowLook } from '../../src/layout/flow/flow-look';
-import { cutAfresh } from '../../src/layout/inline/plain';
+import { RememberedWords } from '../../src/layout/inline/plain';
 import { Labels } from '../../src/layout/labels';
 import { Problems } from '../../src/layout/problems';
 import type { Setting } from '../../src/layout/setting';
@@ -21,7 +21,7 @@ export function squareSetting(roomPt = 600): Setting {
     labels: new Labels(new Map(), found.ids, problems),
     survey: found,
     reuse: new Reuse(),
-    words: cutAfresh,
+    words: new RememberedWords(),
     roomPt,
     chaptersOnNewPage: false,
   };

@@ -12,7 +12,7 @@ import { filledRect } from '../blocks/marks';
 import { Reuse } from '../blocks/reuse';
 import { themeStyle } from '../flow/flow-look';
 import type { LaidOut, Page, PlacedItem } from '../frame';
-import { RememberedWords, type WordSource } from '../inline/plain';
+import { RememberedWords } from '../inline/plain';
 import { Labels } from '../labels';
 import { leastLeading } from '../legibility';
 import { outlineOf } from '../pages/outline';
@@ -120,7 +120,7 @@ function closedUp(options: CardOptions, share: number): CardOptions {
 /** A size that is tried. */
 interface Trial {
   readonly sizePt: number;
-  readonly words: WordSource;
+  readonly words: RememberedWords;
   /** With more faces than this it need not be laid out to its end. */
   readonly most: number;
 }

@@ -6,7 +6,7 @@ import { rule } from '../blocks/marks';
 import { Reuse } from '../blocks/reuse';
 import { tolerancePt } from '../fits';
 import type { Destination, LaidOut, Page, PlacedItem } from '../frame';
-import { cutAfresh } from '../inline/plain';
+import { RememberedWords } from '../inline/plain';
 import { Labels } from '../labels';
 import {
   anyChange,
@@ -38,11 +38,12 @@ export function layoutPages(blocks: readonly Block[], options: FlowOptions): Out
   const problems = new Problems();
   const found = survey(blocks, problems);
   const reuse = new Reuse();
+  const words = new RememberedWords();
   return settle((known) => {
     const labels = new Labels(known, found.ids, problems);
     const structure = new StructureBuilder();
     const { chaptersOnNewPage } = options;
-    const shared = { look, structure, problems, labels, survey: found, reuse, words: cutAfresh };
+    const shared = { look, structure, problems, labels, survey: found, reuse, words };
     return layoutOnce(blocks, options, { ...shared, roomPt: 0, chaptersOnNewPage });
   }, originOf(blocks));
 }

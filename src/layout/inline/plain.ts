@@ -30,35 +30,27 @@ export interface PlainText {
   readonly sizePt: number;
 }
 
-/** Gives the words of runs. */
-export interface WordSource {
-  of(run: TextRun, metrics: FontMetrics): WordsOfRun;
-}
+/** The words of one paper’s runs. They are remembered: more than half of its runs read like another, and cards are tried at one size after another. */
+export class RememberedWords {
+  private readonly byFace = new Map<Face, Map<string, WordsOfRun>>();
 
-/** Cuts each run when it is asked for: for papers that are laid out at one size. */
-export const cutAfresh: WordSource = { of: wordsOfRun };
-
-/** Remembers the words of runs: for cards, which are tried at one size after another. */
-export class RememberedWords implements WordSource {
-  private readonly byFace = new Map<Face, Map<TextRun, WordsOfRun>>();
-
-  of(run: TextRun, metrics: FontMetrics): WordsOfRun {
+  of({ text }: TextRun, metrics: FontMetrics): WordsOfRun {
     let known = this.byFace.get(metrics.face);
     if (known === undefined) {
       known = new Map();
       this.byFace.set(metrics.face, known);
     }
-    let words = known.get(run);
+    let words = known.get(text);
     if (words === undefined) {
-      words = wordsOfRun(run, metrics);
-      known.set(run, words);
+      words = wordsOfRun(text, metrics);
+      known.set(text, words);
     }
     return words;
   }
 }
 
-function wordsOfRun(run: TextRun, metrics: FontMetrics): WordsOfRun {
-  const text = spaced(run.text);
+function wordsOfRun(raw: string, metrics: FontMetrics): WordsOfRun {
+  const text = spaced(raw);
   const starts: number[] = [];
   const ends: number[] = [];
   const widthsEm: number[] = [];

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { FontSet } from '../../../src/font/metrics';
 import { extentOf } from '../../../src/layout/inline/extent';
 import { breakLines } from '../../../src/layout/inline/lines';
-import { cutAfresh, type PlainText, RememberedWords, tokensOf } from '../../../src/layout/inline/plain';
+import { type PlainText, RememberedWords, tokensOf } from '../../../src/layout/inline/plain';
 import { cutText, isPlain, tokenize } from '../../../src/layout/inline/tokens';
 import { origin } from '../../helpers/blocks';
 import { plexFonts } from '../../helpers/fonts';
@@ -82,11 +82,11 @@ describe('plain text', () => {
       expect(isPlain(cutText(content, body, setting, origin()))).toBe(false);
   });
 
-  it('is remembered by run and face', () => {
+  it('is remembered by its words and face', () => {
     const words = new RememberedWords();
     const one = run('the pilot valve');
     expect(words.of(one, plexFonts.text)).toBe(words.of(one, plexFonts.text));
-    expect(words.of(one, plexFonts.narrow)).toEqual(cutAfresh.of(one, plexFonts.narrow));
+    expect(words.of(one, plexFonts.narrow)).toEqual(new RememberedWords().of(one, plexFonts.narrow));
     expect(words.of(one, plexFonts.narrow)).not.toEqual(words.of(one, plexFonts.text));
   });
 });
