@@ -1,5 +1,5 @@
 /**
- * Fonts as the writer uses them: words turned into glyphs, each word once.
+ * Fonts as the writer uses them: words turned into glyphs, each word and each line of words once.
  *
  * Glyphs keep the numbers they have in the whole font, so that a word is written the same in every file.
  */
@@ -62,6 +62,8 @@ export class Inks {
 class FaceInk implements Ink {
   readonly object: number;
   private readonly words = new Map<string, EncodedWord>();
+  /** Lines of text: more than half of a book's read like another. */
+  private readonly texts = new Map<string, EncodedText>();
   /** The letters that each glyph stood for when it was first used. */
   private readonly letters = new Map<number, Letters>();
 
@@ -74,6 +76,14 @@ class FaceInk implements Ink {
   }
 
   encode(text: string): EncodedText {
+    const known = this.texts.get(text);
+    if (known) return known;
+    const encoded = this.encodeWords(text);
+    this.texts.set(text, encoded);
+    return encoded;
+  }
+
+  private encodeWords(text: string): EncodedText {
     let inside = '';
     let advance = 0;
     let moved = false;
