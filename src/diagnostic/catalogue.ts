@@ -29,6 +29,7 @@ export const catalogue = {
   // spec: what cannot be so
   'spec-pressures': 'Pressures that contradict each other or the boiler’s allowed pressure.',
   'spec-no-set-pressure': 'A device whose pressure the papers must print has none.',
+  'spec-not-for-each': 'Something is said of some of several valves, and has to be said of each or of none.',
   'spec-safety-valve-shut':
     'Something that can be shut stands between the boiler and its safety valve, or behind it.',
   'spec-tank': 'A tank whose figures contradict each other.',

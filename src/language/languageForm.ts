@@ -85,6 +85,7 @@ export const phraseFileForm = z.strictObject({
       z.strictObject({
         open: words('How it is opened.', 'turn anticlockwise'),
         shut: words('How it is shut.', 'turn clockwise'),
+        crack: words('How it is cracked.', 'turn anticlockwise a little'),
       }),
     )
     .meta({ description: 'Which way a valve goes, for each word of `opens`.' }),

@@ -3,6 +3,7 @@
  */
 import type { Inline, TextRun } from './block';
 import type { Checked } from './check';
+import { withFiguresBound } from './figures';
 import type { TextNode } from './tree';
 
 type Style = Omit<TextRun, 'kind' | 'text'>;
@@ -44,7 +45,9 @@ class LineOfWords {
   }
 
   private text(written: string, style: Style): void {
-    const collapsed = toCollapse.test(written) ? written.replace(/[ \t\n\r\f]+/g, ' ') : written;
+    const collapsed = withFiguresBound(
+      toCollapse.test(written) ? written.replace(/[ \t\n\r\f]+/g, ' ') : written,
+    );
     const text = this.atLineStartOrSpace() ? collapsed.replace(/^ /, '') : collapsed;
     if (text === '') return;
     const last = this.list.at(-1);

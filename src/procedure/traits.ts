@@ -63,6 +63,17 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'It is a control, such as a switch.',
     holds: (car, id) => car.parts.get(id)?.kind === 'control',
   },
+  'brakes-itself': {
+    meaning: 'A brake with a work of its own; what only keeps another one on has none.',
+    holds: (car, id) => {
+      const control = car.spec.controls[id];
+      return control !== undefined && control['keeps-on'] === undefined;
+    },
+  },
+  'behind-cover': {
+    meaning: 'Something has to be opened before it is reached.',
+    holds: (car, id) => reachOf(car, id) === 'opened',
+  },
   'parked-open': {
     meaning: 'A valve that stands open when the car is put away.',
     holds: (car, id) => car.spec.valves[id]?.parked === 'open',

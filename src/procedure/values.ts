@@ -135,11 +135,12 @@ export const partValueMeanings = {
   how: 'What has to be opened or lifted first to get at it.',
   opens: 'Valve: which way it opens, as an act: `turn anticlockwise`.',
   'opens-otherwise': 'Valve: which way it opens, if that is not by turning anticlockwise.',
+  'cracks-otherwise': 'Valve: which way it is cracked, if it does not open by turning anticlockwise.',
   shuts: 'Valve: which way it shuts.',
   turns: 'Valve: how far it is opened.',
   crack: 'Valve: how far it is cracked.',
   parked: 'Valve: `open` or `shut` when the car is put away.',
-  'blown-down-to': 'Blow-down valve: what the steam gauge shows when it is shut again.',
+  'blown-down-until': 'Blow-down valve: what is seen when it is shut again.',
   note: 'Valve, gauge, equipment: what there is to know about working it.',
   does: 'Valve: what it does.',
   holds: 'Tank: what is in it.',
@@ -214,20 +215,21 @@ function valveValues(car: Car, id: PartId, print: Printer, { ways, words }: Lang
   return {
     opens: ways[valve.opens]?.open,
     'opens-otherwise': valve.opens === 'anticlockwise' ? undefined : ways[valve.opens]?.open,
+    'cracks-otherwise': valve.opens === 'anticlockwise' ? undefined : ways[valve.opens]?.crack,
     shuts: ways[valve.opens]?.shut,
     'shuts-otherwise': valve.opens === 'anticlockwise' ? undefined : ways[valve.opens]?.shut,
     turns: print.show(valve.turns),
     crack: print.show(valve['first-crack']),
     parked: words.parked[valve.parked],
-    'blown-down-to': print.show(blownDownTo(car, id), 'up'),
+    'blown-down-until': blownDownUntil(car, id),
     note: valve.note,
     does: valve.does,
   };
 }
 
-function blownDownTo({ spec: { boiler } }: Car, id: PartId): Quantity | undefined {
+function blownDownUntil({ spec: { boiler } }: Car, id: PartId): string | undefined {
   const index = boiler['blow-down'].indexOf(id);
-  return index < 0 ? undefined : boiler['blown-down-to']?.[index];
+  return index < 0 ? undefined : boiler['blown-down-until']?.[index];
 }
 
 function tankValues(car: Car, id: PartId, print: Printer, { words }: Language): Values {

@@ -46,6 +46,10 @@ const undone: Readonly<Record<Ending, Undone>> = {
       model,
       flows.fed(state).filter((id) => model.mains.includes(id)),
     ),
+  'no-spark': (model, _, state) => {
+    const on = model.igniters.find((id) => of(state, model.slots.control, id) !== no);
+    return on === undefined ? undefined : `${nameOf(model, on)} is on`;
+  },
   'no-feed': (model, flows, state) => {
     // whoever was at a hand pump has let go of it
     const feeding = Object.entries(model.car.spec.pumps).find(

@@ -4,6 +4,7 @@ import { hiddenKeys, problemsOf } from './problems';
 import { checkReferences } from './references';
 import { type CarSpec, carSpecSchema } from './schema/carSpec';
 import { checkBlends, checkTanks } from './sense/amounts';
+import { checkBlowDown } from './sense/blowDown';
 import { checkChanges } from './sense/changes';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
@@ -28,6 +29,7 @@ export interface LoadedSpec {
 /** Checks of figures and dates, each of which needs nothing but itself. */
 const figureChecks: readonly SenseCheck[] = [
   checkPressures,
+  checkBlowDown,
   checkTanks,
   checkTankEnds,
   checkBlends,

@@ -106,6 +106,28 @@ describe('a one-seat car whose coil is fed by hand while it stands', () => {
 });
 
 describe('small differences', () => {
+  test('what only keeps a brake on is not braked with when the brakes fade', () => {
+    expect(ids(stepsOf(demoCar('thimble'), 'brakes-fade'))).not.toContain('fade-parking-brake');
+    expect(ids(stepsOf(demoCar('thimble'), 'brakes-fade'))).toContain('hold-brake');
+    expect(ids(stepsOf(demoCar('marigold'), 'brakes-fade'))).toContain('fade-parking-brake');
+  });
+
+  test('a boiler that draws itself full has air let in before it is read, and is let down if it is too full', () => {
+    const level = ids(stepsOf(demoCar('marigold'), 'level'));
+    const order = [
+      'level-air-in',
+      'read-level',
+      'too-high-look',
+      'too-high-open',
+      'too-high-shut',
+      'level-air-shut',
+    ];
+    expect(level.filter((id) => order.includes(id))).toEqual(order);
+    expect(ids(stepsOf(demoCar('thimble'), 'level')).filter((id) => order.includes(id))).toEqual([
+      'read-level',
+    ]);
+  });
+
   test('fuel that falls by its own weight: nobody is sent to a part on its pressure', () => {
     const said = stepsOf(
       smallCar(...(smallCars['two burners fed by gravity'] ?? []), {

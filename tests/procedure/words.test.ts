@@ -16,8 +16,8 @@ const library = theLibrary();
 
 const verbs = new Set(
   (
-    'Agree Aim Ask Begin Blow Brake Bring Call Come Compare Cover Crack Dip Dress Empty Feel Fill Find Fit Get Give Go Hang Have Hold Join Lay Leave Let Light ' +
-    'Listen Look Mop Oil Open Play Press Prove Pull Pump Push Put Read Rock Say See Set Shut Sit Slacken Smell Sound Stand Stay Steer Stop Stow Strain Switch Take Tighten Touch Try Wait Walk ' +
+    'Agree Aim Ask Begin Blow Brake Bring Call Come Compare Cover Crack Dip Dress Empty Feel Fill Find Fit Get Give Go Hang Have Hold Join Keep Lay Leave Let Light ' +
+    'Listen Look Mop Oil Open Play Press Prove Pull Pump Push Put Read Rock Say See Send Set Shut Sit Slacken Smell Sound Stand Stay Steer Stop Stow Strain Switch Take Tighten Touch Try Wait Walk ' +
     'Watch Work Write'
   ).split(' '),
 );
@@ -76,11 +76,11 @@ describe.each(cars)('%s', (_, car) => {
   });
 
   test('a valve that does not turn anticlockwise to open says how at every step on it', () => {
-    const acts = new Set(['open', 'crack', 'shut']);
     const silent = steps.filter(({ action, part = '', say, result }) => {
       const valve = car.spec.valves[part];
-      if (!acts.has(action) || valve === undefined || valve.opens === 'anticlockwise') return false;
-      const way = english.ways[valve.opens]?.[action === 'shut' ? 'shut' : 'open'] ?? '';
+      if (action !== 'open' && action !== 'crack' && action !== 'shut') return false;
+      if (valve === undefined || valve.opens === 'anticlockwise') return false;
+      const way = english.ways[valve.opens]?.[action] ?? '';
       return !`${say} ${result}`.toLowerCase().includes(way.toLowerCase());
     });
     expect(silent.map(({ at, say, result }) => `${at}: ${say} ${result}`)).toEqual([]);

@@ -204,7 +204,11 @@ const reasons: Readonly<Record<string, string>> = {
   'shut-everything cut-igniter': 'a spark without fuel lights nothing',
   'shut-everything cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'steam-in-burner cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
-  'spark-fails spark-off': 'a spark without fuel lights nothing',
+  'low-water cut-igniter': 'a spark without fuel lights nothing',
+  'fire-outside cut-igniter': 'a spark without fuel lights nothing',
+  'fuel-pressure-falls cut-igniter': 'the model holds no fuel beside its pipes for a spark to light',
+  'fuel-pressure-falls cut-blower': 'a fan blows air, not fuel',
+  'steam-in-burner cut-igniter': 'a spark without fuel lights nothing',
   'steam-in-burner low-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
   'glass-full full-feed-back': 'the motor pump feeds past it, and it is shut again before the car moves',
   'low-water low-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
@@ -254,6 +258,14 @@ describe('what was once wrong is told', () => {
     const [left] = hoped.filter(({ code }) => code === 'proof-emergency-leaves');
     expect(left?.message).toMatch(/^Low water with the fire on: when all is done .* burns$/);
     expect(left?.notes?.join(' ')).toMatch(/What cannot be reached without danger is left undone there\./);
+  });
+
+  test('a spark that nobody switches off', () => {
+    const heron = groundOf('heron');
+    const [left] = heron.after(without('pressure-high', 'spark-off'));
+    expect(left).toMatch(
+      /proof-emergency-leaves Pressure above the cut-out: when all is done .*ignition switch.* is on/,
+    );
   });
 
   test('a seat that is left while the car moves', () => {

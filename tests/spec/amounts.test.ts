@@ -221,29 +221,21 @@ describe('pressures', () => {
     `);
   });
 
-  test('blow-down valves shut again at pressures that cannot follow each other', () => {
-    const shutAt = (pressures: string) =>
+  test('the end of blowing down is said of each valve or of none', () => {
+    const until = (ends: string) =>
       told(
         spoiled([
           'blow-down: [blow-down-tap]',
-          `blow-down: [blow-down-tap]\n  blow-down-pressure: 60 psi gauge\n  blown-down-to: ${pressures}`,
+          `blow-down: [blow-down-tap]\n  blow-down-pressure: 60 psi gauge\n  blown-down-until: ${ends}`,
         ]),
       );
-    expect(shutAt('[20 psi gauge]')).toBe('fine');
-    expect(shutAt('[60 psi gauge]')).toMatchInlineSnapshot(`
-      "112:19 error spec-pressures at “60 psi gauge]”
-        the pressure at which a blow-down valve is shut (60 psi gauge) is not below the blow-down pressure (60 psi gauge)
-        found: \`60 psi gauge\`
-        expected: less than \`60 psi gauge\`
-        mend: correct one of the two; the blow-down pressure stands in line 111
-        note: The gauge falls while the boiler is blown down, and nothing raises it again."
-    `);
-    expect(shutAt('[40 psi gauge, 20 psi gauge]')).toMatchInlineSnapshot(`
-      "112:3 error spec-pressures at “blown-down-to: [40 psi g”
-        \`blown-down-to\` has not as many pressures as \`blow-down\` has valves
+    expect(until('[down by a third of the glass]')).toBe('fine');
+    expect(until('[a third, two thirds]')).toMatchInlineSnapshot(`
+      "112:3 error spec-not-for-each at “blown-down-until: [a thi”
+        \`blown-down-until\` does not say of every blow-down valve when it is shut again
         found: 2
         expected: 1, one for each valve of \`blow-down\`, in the same order
-        mend: write one pressure for each valve"
+        mend: write for each valve what is seen when it is shut again"
     `);
   });
 

@@ -81,21 +81,26 @@ export function rangeChart(
   system: UnitSystem,
 ): RangeChart {
   const chart: StickChart = stickChart(model, system);
-  const rows = [
-    ...chart.rows.filter((row) => row.volumeM3 <= model.fillToM3 * (1 + likeFull)),
-    ...filledRow(chart, model),
-  ].map((row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }));
+  const rows = [...chart.rows.filter((row) => isFilled(row, model)), ...filledRow(chart, model)].map(
+    (row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }),
+  );
   const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
   return { liquid: use.liquid, model, use, others, rows, full, figure: figureOf(model, use, rows) };
 }
 
-/** A mark this near to what may be filled in serves as the mark of a full tank. */
+/** Whether a tank may be filled so far, but for the last bits of a number. */
+function isFilled({ volumeM3 }: StickRow, { fillToM3 }: TankModel): boolean {
+  return volumeM3 <= fillToM3 * (1 + 1e-9);
+}
+
+/** A mark this near below what may be filled in serves as the mark of a full tank. */
 const likeFull = 0.02;
 
 /** The reading of a tank filled as far as it may be, where no mark of the stick stands near it. */
-function filledRow({ rows, kept }: StickChart, { tank, fillToM3 }: TankModel): readonly StickRow[] {
+function filledRow({ rows, kept }: StickChart, model: TankModel): readonly StickRow[] {
+  const { tank, fillToM3 } = model;
   const volumeM3 = Math.min(fillToM3, tank.capacityM3);
-  const marked = rows.some((row) => Math.abs(row.volumeM3 / volumeM3 - 1) <= likeFull);
+  const marked = rows.some((row) => isFilled(row, model) && row.volumeM3 >= volumeM3 * (1 - likeFull));
   if (marked) return [];
   return [{ depthM: tank.depthAtVolumeM(volumeM3), volumeM3, toRunOnM3: Math.max(0, volumeM3 - kept) }];
 }

@@ -27,8 +27,8 @@ export interface DataContext {
     readonly safety: string;
     readonly leastToMove: string;
     readonly blowDown: string;
-    /** Where each blow-down valve is shut again; empty where the spec does not say. */
-    readonly blownDownTo: readonly string[];
+    /** When each blow-down valve is shut again; empty where the spec does not say. */
+    readonly blownDownUntil: readonly string[];
     readonly water: string;
     readonly metal: string;
     readonly surface: string;
@@ -192,7 +192,7 @@ function boilerData({ spec }: Car, { both }: Phrases): DataContext['boiler'] {
     safety: both(spec.devices[boiler['safety-valve']]?.set),
     leastToMove: both(boiler['least-to-move']),
     blowDown: both(boiler['blow-down-pressure']),
-    blownDownTo: (boiler['blown-down-to'] ?? []).map((each) => both(each, { rounding: 'up' })),
+    blownDownUntil: boiler['blown-down-until'] ?? [],
     water: both(boiler['water-at-working-level']),
     metal: both(boiler['steel-mass']),
     surface: both(boiler['heating-surface']),

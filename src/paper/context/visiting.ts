@@ -21,7 +21,7 @@ export type Handled = PartContext & {
 
 /** What the sheet says of the car. */
 export function visitingContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, procedures, proof } = world;
+  const { car, guide, plans, procedures, proof } = world;
   const { throttle, drips } = car.spec.engine;
   const driving = [throttle, ...drips];
   const { hurts, start, stop } = guide.crew.visiting;
@@ -46,6 +46,10 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
       (part) => part.kind === 'gauge',
       car.spec.boiler.level.flatMap(({ gauge, when }) => (when === 'cold' ? [] : [gauge])),
     ),
+    extinguishers: Object.values(car.spec.equipment).flatMap(({ kind, name, place }) =>
+      kind === 'extinguisher' ? [{ name, placeName: car.places.get(place)?.name ?? '' }] : [],
+    ),
+    firstCard: plans.cards[0]?.title ?? '',
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
     stop: chosen([stop]).map((procedure) =>
       cardProcedure(procedure, car, critical, nothingSaidInTrouble(car)),

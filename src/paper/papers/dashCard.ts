@@ -14,8 +14,8 @@ import type { CardPlan } from '../plans';
 import { cardSheet } from '../sheets';
 import { asCard } from '../ways';
 
-/** More faces than a keeper will turn over while driving; a card that needs more is refused. */
-const mostFaces = 40;
+/** Two sides of as many leaves as hang on a ring and still turn; a card that needs more is refused. Its list says where to turn to. */
+const mostFaces = 48;
 
 /** The glass with its words is no wider than this. */
 const mostGlassPt = 290;

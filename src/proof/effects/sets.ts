@@ -1,5 +1,6 @@
 /** What a step sets beyond its action. */
 import type { SettingKey } from '../../procedure/facts';
+import { gloves } from '../gloves';
 import { at } from '../state';
 import { content, level, motion, no, steam, yes } from '../values';
 import { type Act, put } from './act';
@@ -38,7 +39,11 @@ function contentOf(act: Act, value: Value): void {
 
 /** One way of setting for each setting the library knows. */
 const setters: Readonly<Record<SettingKey, (act: Act, value: Value) => void>> = {
-  seat: (act, value) => put(act, act.model.slots.seat, value === 'driver' ? yes : no),
+  seat: (act, value) => {
+    put(act, act.model.slots.seat, value === 'driver' ? yes : no);
+    // nobody counts on gloves that were put on before the drive
+    if (value === 'driver') for (const id of gloves(act.model)) put(act, act.model.slots.placed.get(id), no);
+  },
   outdoors: (act, value) => put(act, act.model.slots.outdoors, truth(value)),
   chocked: (act, value) => put(act, act.model.slots.chocked, truth(value)),
   motion: (act, value) => setMotion(act, motionWords[String(value)] ?? motion.standing),

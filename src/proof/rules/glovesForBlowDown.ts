@@ -1,13 +1,8 @@
-import type { PartId } from '../../car/car';
-import type { Model } from '../model';
+import { gloves } from '../gloves';
 import { at, of } from '../state';
 import { no, steam } from '../values';
 import { blowsDown } from './firesOutForBlowDown';
 import type { Rule } from './rule';
-
-function gloves({ car }: Model): readonly PartId[] {
-  return Object.keys(car.spec.equipment).filter((id) => car.spec.equipment[id]?.kind === 'gloves');
-}
 
 export const glovesForBlowDown: Rule = {
   id: 'gloves-for-blow-down',

@@ -133,6 +133,11 @@ export const control = z.strictObject({
   kind: choice(controlKinds, 'What it is.', 'parking-brake'),
   does: words('What it does, in one sentence.', 'Holds the rear wheels.'),
   how: words('How it is worked.', 'pull back to set').optional(),
+  'keeps-on': names(
+    ['control'],
+    'Of a parking brake that brakes nothing itself, such as a latch of a pedal: the brake it keeps on.',
+    'brake-pedal',
+  ).optional(),
 });
 
 /** A plain part that a line passes through and nobody works. */

@@ -133,9 +133,12 @@ export const boilerSection = z.strictObject({
     'The pressure at which it is blown down.',
     '150 psi gauge',
   ).optional(),
-  'blown-down-to': z
+  'blown-down-until': z
     .array(
-      measure('gaugePressure', 'What the steam gauge shows when that valve is shut again.', '40 psi gauge'),
+      words(
+        'What a helper sees and calls when that valve is to be shut again.',
+        'down by a third of the glass',
+      ),
     )
     .min(1)
     .meta({

@@ -89,45 +89,7 @@ export const checkPressures: SenseCheck = (spec, source) => {
       }),
     );
   }
-  return [
-    ...problems,
-    ...blownDownProblems(spec, source),
-    ...deviceProblems(spec, source),
-    ...bandProblems(spec, source),
-  ];
-};
-
-/** One pressure for each blow-down valve, each below the one before it, since nothing raises steam between them. */
-const blownDownProblems: SenseCheck = ({ boiler }, source) => {
-  const shutAt = boiler['blown-down-to'];
-  if (shutAt === undefined) return [];
-  const path = ['boiler', 'blown-down-to'];
-  const valves = boiler['blow-down'].length;
-  if (shutAt.length !== valves) {
-    return [
-      finding(source, {
-        code: 'spec-pressures',
-        path,
-        message: '`blown-down-to` has not as many pressures as `blow-down` has valves',
-        found: String(shutAt.length),
-        expected: `${valves}, one for each valve of \`blow-down\`, in the same order`,
-        mend: 'write one pressure for each valve',
-      }),
-    ];
-  }
-  return shutAt.flatMap((low, index) =>
-    inOrder(source, {
-      code: 'spec-pressures',
-      low,
-      high: index === 0 ? boiler['blow-down-pressure'] : shutAt[index - 1],
-      mayBeEqual: false,
-      lowPath: [...path, index],
-      highPath: index === 0 ? ['boiler', 'blow-down-pressure'] : [...path, index - 1],
-      lowName: 'the pressure at which a blow-down valve is shut',
-      highName: index === 0 ? 'the blow-down pressure' : 'that at which the valve before it is shut',
-      why: 'The gauge falls while the boiler is blown down, and nothing raises it again.',
-    }),
-  );
+  return [...problems, ...deviceProblems(spec, source), ...bandProblems(spec, source)];
 };
 
 const deviceProblems: SenseCheck = (spec, source) =>

@@ -13,6 +13,7 @@ describe.each(demoNames)('%s', (name) => {
       if (chart === undefined) throw new Error('both are known');
       let before = { level: 0, rolling: 0, hilly: 0 };
       for (const { rangeM, volumeM3, toRunOnM3 } of chart.rows) {
+        expect(volumeM3).toBeLessThanOrEqual(chart.model.fillToM3 * (1 + 1e-9));
         const now = { level: rangeM.level ?? 0, rolling: rangeM.rolling ?? 0, hilly: rangeM.hilly ?? 0 };
         expect(now.level).toBeGreaterThanOrEqual(now.rolling);
         expect(now.rolling).toBeGreaterThanOrEqual(now.hilly);
