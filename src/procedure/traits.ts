@@ -72,7 +72,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
   },
   'behind-cover': {
     meaning: 'Something has to be opened before it is reached.',
-    holds: (car, id) => reachOf(car, id) === 'opened',
+    holds: (car, id) => {
+      const place = car.places.get(car.parts.get(id)?.place ?? '');
+      return place?.reach === 'opened' || place?.how !== undefined;
+    },
   },
   'parked-open': {
     meaning: 'A valve that stands open when the car is put away.',
