@@ -87,7 +87,7 @@ test('what the keeper wrote stands above what is usual', async () => {
   expect(first?.cold).toBe('at zero');
   const paper = shop.papers.find((each) => each.name === 'docent-guide');
   if (paper === undefined) throw new Error('no docent guide');
-  const words = said(setOnePaper(ready, paper, shop));
+  const words = said(setOnePaper(ready, paper, shop)).replaceAll('\u00a0', ' ');
   expect(words).toContain('5 psi above its pin');
   expect(words).toContain('510 psi, until it has been looked at');
 });

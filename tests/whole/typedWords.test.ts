@@ -103,8 +103,14 @@ function typedIn(world: World, paper: Paper): readonly string[] {
         .filter((line) => !own.some((each) => each.includes(line.trim()))),
     ]),
     ...[headOf(world, paper.title), footOf(world, 'XXXX·XXXX')].flatMap(textsOf),
-  ].join('\n');
-  const whole = new RegExp(`(?<![\\p{L}])(?:${own.map(escaped).join('|')})(?![\\p{L}])`, 'giu');
+  ]
+    .join('\n')
+    // a figure of the car's own words is bound to its unit
+    .replaceAll('\u00a0', ' ');
+  const whole = new RegExp(
+    `(?<![\\p{L}])(?:${own.map((each) => escaped(each.replaceAll('\u00a0', ' '))).join('|')})(?![\\p{L}])`,
+    'giu',
+  );
   const rest = printed.replace(whole, '·').replace(/\d+ \p{L}+ \d{4}|\p{L}+ \d+, \d{4}/gu, '·');
   return [...new Set(rest.match(/(?<!\p{L})\p{L}*\p{Ll}{2,}/gu) ?? [])].filter((word) => !symbols.has(word));
 }
