@@ -51,7 +51,9 @@ describe('a van with a transfer pump and an injector', () => {
 
   test('a cock is cracked for a reading and shut again', () => {
     const before = stepsOf(car, 'moving-off').find((step) => step.id === 'off-level');
-    expect(before?.result).toBe('cracked, gloved, and shut again: water; steam alone, feed first');
+    expect(before?.result).toBe(
+      'cracked, gloved, and shut again: water; steam alone, fires out, feed nothing',
+    );
   });
 });
 
