@@ -9,18 +9,10 @@ import { sideOutline } from '../../src/drawing/sideOutline';
 import { isRoofed, type Outline, outlines } from '../../src/spec/schema/identity';
 import { drawingFaults } from '../helpers/drawingFaults';
 import { plexFonts } from '../helpers/fonts';
-import { inventedTourer } from '../helpers/inventedTourer';
+import { inventedRunabout, inventedTourer } from '../helpers/inventedTourer';
 
 const touring: PlanInput = { ...inventedTourer, places: [] };
-const runabout: PlanInput = {
-  ...touring,
-  steering: 'tiller',
-  seats: 2,
-  lengthM: 2.3,
-  widthM: 1.45,
-  wheelbaseM: 1.5,
-  frontAxleBackM: 0.4,
-};
+const runabout: PlanInput = { ...touring, ...inventedRunabout };
 const cars = [
   ['a touring car', touring],
   ['a runabout', runabout],

@@ -6,7 +6,7 @@ import type { TextShape } from '../../src/drawing/shapes';
 import { toSvg } from '../../src/drawing/svg';
 import { contrast } from '../../src/layout/contrast';
 import { plexFonts } from '../helpers/fonts';
-import { inventedTourer } from '../helpers/inventedTourer';
+import { inventedRunabout, inventedTourer } from '../helpers/inventedTourer';
 
 const place = (number: number, backM: number, rightM: number, ...items: PlanPlace['items']): PlanPlace => ({
   id: `place-${number}`,
@@ -95,21 +95,7 @@ describe('the plan of a car', () => {
 
   it('is drawn with a tiller too, and without any place', () => {
     const wheel = toSvg(drawPlan({ ...car, places: [] }, plexFonts));
-    const tiller = toSvg(
-      drawPlan(
-        {
-          ...car,
-          steering: 'tiller',
-          seats: 2,
-          lengthM: 2.3,
-          widthM: 1.45,
-          wheelbaseM: 1.5,
-          frontAxleBackM: 0.4,
-          places: [],
-        },
-        plexFonts,
-      ),
-    );
+    const tiller = toSvg(drawPlan({ ...car, ...inventedRunabout, places: [] }, plexFonts));
     expect(tiller).not.toBe(wheel);
   });
 

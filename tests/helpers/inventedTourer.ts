@@ -15,3 +15,13 @@ export const inventedTourer = {
   outline: 'open',
   singleWheel: undefined,
 } as const;
+
+/** What is another in a small runabout. */
+export const inventedRunabout = {
+  steering: 'tiller',
+  seats: 2,
+  lengthM: 2.3,
+  widthM: 1.45,
+  wheelbaseM: 1.5,
+  frontAxleBackM: 0.4,
+} as const;

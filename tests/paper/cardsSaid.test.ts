@@ -19,6 +19,12 @@ test('titles in a row that stand on one card have it once, after the last', () =
   );
 });
 
+test('a title that a text has twice has its card at the first', () => {
+  expect(withCards('Do “Blow down”; after “Blow down”, wait.', cards())).toBe(
+    'Do “Blow down” (card “Shutting down”); after “Blow down”, wait.',
+  );
+});
+
 test('a card is told once, and nothing of what stands on this card', () => {
   const said = cards();
   expect(withCards('Do “Raise steam” and “Moving off”.', said)).toBe(

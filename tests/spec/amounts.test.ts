@@ -490,6 +490,24 @@ describe('what no car may be without', () => {
     `);
   });
 
+  test('a parking brake that keeps on what is no brake', () => {
+    const keeps = (what: string) =>
+      told(
+        spoiled([
+          'kind: parking-brake, does: Holds the rear wheels. }',
+          `kind: parking-brake, does: Holds the pedal down., keeps-on: ${what} }\n  pedal: { name: foot pedal, place: dash, kind: brake, does: Stops the car. }`,
+        ]),
+      );
+    expect(keeps('pedal')).toBe('fine');
+    expect(keeps('hand-brake')).toMatchInlineSnapshot(`
+      "165:108 error spec-wrong-part at “hand-brake }”
+        the hand brake cannot keep the hand brake on
+        found: \`kind: parking-brake\` and \`kind: parking-brake\`
+        expected: a control of \`kind: parking-brake\` that keeps on one of \`kind: brake\`
+        mend: name the brake that it holds on, or leave \`keeps-on\` out"
+    `);
+  });
+
   test('the height of a roof that is to be drawn', () => {
     expect(told(spoiled(['steering: tiller', 'steering: tiller\n  outline: van']))).toMatchInlineSnapshot(`
       "14:12 error spec-lacks at “van”

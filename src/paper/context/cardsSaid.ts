@@ -27,9 +27,8 @@ export function otherCards(plan: CardPlan, world: World): OtherCards {
  */
 export function withCards(text: string, { words, told }: OtherCards): string {
   const quoted = /[“„]([^“”„]+)[”“]/g;
-  const sentTo = [...text.matchAll(quoted)].flatMap(([, title = '']) =>
-    words.has(title) && !told.has(title) ? [title] : [],
-  );
+  const named = new Set([...text.matchAll(quoted)].map(([, title = '']) => title));
+  const sentTo = [...named].filter((title) => words.has(title) && !told.has(title));
   return text.replace(quoted, (title, inside: string) => {
     const card = words.get(inside);
     if (card === undefined || told.has(inside)) return title;

@@ -1,6 +1,7 @@
 /** Where blowing down stops is said for every blow-down valve, or for none. */
 import { finding, type SenseCheck } from './finding';
 
+/** Nothing is said, or something of each valve. */
 export const checkBlowDown: SenseCheck = ({ boiler }, source) => {
   const until = boiler['blown-down-until'];
   const valves = boiler['blow-down'].length;

@@ -39,10 +39,32 @@ export const checkNeeds: SenseCheck = (spec, source) => {
     'steam gauge',
     'add the gauge with `reads: pressure` and `of: boiler`',
   );
-  return [...lacks, ...roofWithoutHeight(spec), ...unreadTanks(spec), ...noTorches(spec)].map((each) =>
-    finding(source, each),
-  );
+  return [
+    ...lacks,
+    ...roofWithoutHeight(spec),
+    ...unreadTanks(spec),
+    ...noTorches(spec),
+    ...nothingKeptOn(spec),
+  ].map((each) => finding(source, each));
 };
+
+/** What keeps a brake on is a parking brake, and what it keeps on is a brake: else a step on the one or the other would be lost. */
+function nothingKeptOn({ controls }: CarSpec): readonly Finding[] {
+  return Object.entries(controls).flatMap(([id, { kind, name, 'keeps-on': kept }]): Finding[] => {
+    const other = controls[kept ?? ''];
+    if (other === undefined || (kind === 'parking-brake' && other.kind === 'brake')) return [];
+    return [
+      {
+        code: 'spec-wrong-part',
+        path: ['controls', id, 'keeps-on'],
+        message: `the ${name} cannot keep the ${other.name} on`,
+        found: `\`kind: ${kind}\` and \`kind: ${other.kind}\``,
+        expected: 'a control of `kind: parking-brake` that keeps on one of `kind: brake`',
+        mend: 'name the brake that it holds on, or leave `keeps-on` out',
+      },
+    ];
+  });
+}
 
 /** A roof is drawn as high as it is: without a height it would be made up. */
 function roofWithoutHeight({ car: { outline, height } }: CarSpec): readonly Finding[] {
