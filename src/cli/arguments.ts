@@ -1,11 +1,13 @@
 /** What was asked for on the command line. */
 import { parseArgs } from 'node:util';
+import { nearest } from '../diagnostic/nearest';
 
 /** One understood request, or why it was not understood. */
 export type Asked =
-  | { readonly kind: 'help' }
+  | { readonly kind: 'help'; readonly of?: string }
   | { readonly kind: 'version' }
-  | { readonly kind: 'papers' }
+  | { readonly kind: 'papers'; readonly spec?: string }
+  | { readonly kind: 'steps'; readonly spec: string; readonly procedure?: string }
   | { readonly kind: 'check'; readonly spec: string; readonly json: boolean }
   | { readonly kind: 'tour'; readonly spec: string; readonly way: string; readonly out: string }
   | { readonly kind: 'explain'; readonly spec: string; readonly figure?: string; readonly json: boolean }
@@ -51,33 +53,50 @@ const takes: Readonly<Record<string, readonly Option[]>> = {
   unsaid: ['paper'],
   new: [],
   papers: [],
+  steps: [],
 };
 
 const commands = Object.keys(takes)
   .map((name) => `\`${name}\``)
   .join(', ');
 
+/** How each command that needs a file may be written. A new car is not begun over one that is there. */
+const examples: Readonly<Record<string, string>> = {
+  make: 'kettlebook make cars/marigold.yaml',
+  check: 'kettlebook check cars/marigold.yaml',
+  explain: 'kettlebook explain cars/marigold.yaml',
+  compare: 'kettlebook compare my-car-C.yaml my-car.yaml',
+  tour: 'kettlebook tour cars/marigold.yaml cars/marigold-tour.csv',
+  unsaid: 'kettlebook unsaid cars/de/fingerhut.yaml',
+  new: 'kettlebook new my-car.yaml',
+  steps: 'kettlebook steps cars/marigold.yaml',
+};
+
 /** Read the arguments. Anything not understood is wrong use, never guessed at. */
 export function readArguments(args: readonly string[]): Asked {
   const read = parse(args);
   if (typeof read === 'string') return { kind: 'wrong-use', why: read };
   const { values, positionals } = read;
-  if (values.help === true || positionals[0] === 'help') return { kind: 'help' };
+  if (values.help === true) return helpWith(positionals[0]);
+  if (positionals[0] === 'help') return helpWith(positionals[1]);
   if (values.version === true) return { kind: 'version' };
   const [command, spec, ...rest] = positionals;
   if (command === undefined) return wrong('nothing was asked for');
   const allowed = takes[command];
-  if (allowed === undefined) return wrong(`there is no command \`${command}\`; there are ${commands}`);
+  if (allowed === undefined) return wrong(noCommand(command));
   const strange = (Object.keys(values) as Option[]).find((name) => !allowed.includes(name));
   if (strange !== undefined) return wrong(`\`${command}\` does not take \`--${strange}\``);
-  if (command === 'papers') return spec === undefined ? { kind: 'papers' } : wrong('`papers` takes no file');
+  if (command === 'papers' && rest.length === 0)
+    return { kind: 'papers', ...(spec === undefined ? {} : { spec }) };
   if (spec === undefined)
-    return wrong(
-      `\`${command}\` needs the file of a car, such as \`kettlebook ${command} cars/marigold.yaml\``,
-    );
+    return wrong(`\`${command}\` needs the file of a car, such as \`${examples[command] ?? ''}\``);
   if (command === 'explain' && rest.length < 2) {
     const [figure] = rest;
     return { kind: 'explain', spec, json: values.json === true, ...(figure === undefined ? {} : { figure }) };
+  }
+  if (command === 'steps' && rest.length < 2) {
+    const [procedure] = rest;
+    return { kind: 'steps', spec, ...(procedure === undefined ? {} : { procedure }) };
   }
   if (command === 'compare') return twoSpecs(spec, rest, values);
   if (command === 'tour') return specAndWay(spec, rest, values.out);
@@ -118,13 +137,43 @@ function wrong(why: string): Asked {
   return { kind: 'wrong-use', why };
 }
 
+/** Help with a command, or with all of them. */
+function helpWith(command: string | undefined): Asked {
+  if (command === undefined || command === 'help') return { kind: 'help' };
+  return command in takes ? { kind: 'help', of: command } : wrong(noCommand(command));
+}
+
+function noCommand(given: string): string {
+  if (/\.ya?ml$/i.test(given))
+    return `say first what is to be done with \`${given}\`, such as \`kettlebook make ${given}\``;
+  const near = nearest(given, Object.keys(takes));
+  const meant = near === undefined ? `there are ${commands}` : `did you mean \`${near}\`?`;
+  return `there is no command \`${given}\`; ${meant}`;
+}
+
 function parse(args: readonly string[]) {
   try {
     return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
   } catch (error) {
-    const [first = 'the arguments could not be read'] = (
-      error instanceof Error ? error.message : String(error)
-    ).split('. ');
-    return first.charAt(0).toLowerCase() + first.slice(1);
+    return notUnderstood(error instanceof Error ? error.message : String(error));
   }
+}
+
+/** What the reader of arguments complains of, in words. */
+function notUnderstood(message: string): string {
+  const [, strange] = /^Unknown option '(-[^']*)'/.exec(message) ?? [];
+  if (strange !== undefined) {
+    const near = nearest(
+      strange,
+      Object.keys(options).map((name) => `--${name}`),
+    );
+    return `there is no option \`${strange}\`${near === undefined ? '' : `; did you mean \`${near}\`?`}`;
+  }
+  const [, option, value] = /^Option '(?:-\w, )?(--[a-z]+)( <value>)?' /.exec(message) ?? [];
+  if (option !== undefined)
+    return value === undefined
+      ? `\`${option}\` takes nothing after it`
+      : `\`${option}\` needs something after it: \`${option} …\``;
+  const [first = message] = message.split('. ');
+  return first.charAt(0).toLowerCase() + first.slice(1);
 }

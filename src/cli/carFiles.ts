@@ -3,6 +3,8 @@ import { readdir, readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { bad, good, type Outcome } from '../diagnostic/diagnostic';
 import type { CarFiles } from '../kettlebook';
+import { kindOfFile } from './kindOfFile';
+import { saidOf } from './saidOf';
 
 /** A spec is text of this size at most; a larger file is something else. */
 const mostBytes = 4 * 1024 * 1024;
@@ -13,6 +15,8 @@ export async function readCarFiles(path: string): Promise<Outcome<CarFiles>> {
     const bytes = await readFile(path);
     if (bytes.length > mostBytes)
       return bad([unreadable(path, 'it is larger than any spec', 'name the spec file, not another')]);
+    const other = kindOfFile(bytes);
+    if (other !== undefined) return bad([unreadable(path, other.why, other.mend)]);
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     return good({ file: path, text, beside: await logsBeside(path) });
   } catch (error) {
@@ -21,10 +25,14 @@ export async function readCarFiles(path: string): Promise<Outcome<CarFiles>> {
       return bad([unreadable(path, 'there is no such file', 'look at the name and the folder')]);
     if (code === 'EISDIR') return bad([unreadable(path, 'it is a folder', 'name the spec file in it')]);
     if (error instanceof TypeError)
-      return bad([unreadable(path, 'it is not text in UTF-8', 'save it as UTF-8 in your editor')]);
-    return bad([
-      unreadable(path, error instanceof Error ? error.message : String(error), 'see that it may be read'),
-    ]);
+      return bad([
+        unreadable(
+          path,
+          'some of its letters are not written in UTF-8',
+          'open it in the editor it was written with and save it with the encoding UTF-8',
+        ),
+      ]);
+    return bad([unreadable(path, saidOf(error), 'see that it may be read')]);
   }
 }
 

@@ -20,7 +20,7 @@ export async function explainFigures(
   if (wanted !== undefined && !ids.includes(wanted)) {
     const near = nearest(wanted, ids);
     terminal.complain(
-      `kettlebook: there is no figure \`${wanted}\`; ${near === undefined ? `there are ${ids.join(', ')}` : `did you mean \`${near}\`?`}`,
+      `kettlebook: there is no figure \`${wanted}\`; ${near === undefined ? `\`kettlebook explain ${asked.spec}\` tells them all, each with its name` : `did you mean \`${near}\`?`}`,
     );
     return exitCodes.wrongUse;
   }

@@ -4,7 +4,7 @@
 import { join } from 'node:path';
 import { withoutMarks } from '../language/lacking';
 import { readArguments } from './arguments';
-import { helpText } from './help';
+import { helpOf, helpText } from './help';
 import { endWhenNobodyReads } from './pipe';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { mateFor } from './threads/mateFor';
@@ -29,7 +29,7 @@ export async function main(args: readonly string[], root: string, mateScript?: s
       terminal.complain(`kettlebook: ${asked.why}\n\nSee \`kettlebook --help\`.`);
       return exitCodes.wrongUse;
     case 'help':
-      terminal.say(helpText);
+      terminal.say((asked.of === undefined ? undefined : helpOf(asked.of)) ?? helpText);
       return exitCodes.done;
     case 'version':
       terminal.say(await versionOf(root));

@@ -10,6 +10,7 @@ import { makePapers, type ReadyCar, type Workshop, worldOf } from '../kettlebook
 import { type TourContext, tourContext } from '../paper/context/tour';
 import { tourCard } from '../paper/papers/tourCard';
 import type { Asked } from './arguments';
+import { kindOfFile } from './kindOfFile';
 import { openCar } from './openCar';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
@@ -42,20 +43,32 @@ export async function tour(asked: TourAsked, root: string, terminal: Terminal): 
 /** A way from its file: GPX by its first letter, else a list of legs. */
 async function readWay(path: string): Promise<Outcome<Way>> {
   try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(await readFile(path));
+    const bytes = await readFile(path);
+    const other = kindOfFile(bytes);
+    if (other !== undefined)
+      return bad([wayUnreadable(path, other.why, 'name the list of legs or the track')]);
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     return /^\uFEFF?\s*</.test(text) ? readGpxWay(text, path) : readLegs(text, path);
   } catch (error) {
-    const why =
-      error instanceof TypeError ? 'it is not text in UTF-8' : 'there is no such file, or it may not be read';
-    return bad([
-      {
-        code: 'file-unreadable',
-        severity: 'error',
-        message: `\`${path}\` cannot be read: ${why}`,
-        mend: 'look at the name and the folder; save it as UTF-8',
-      },
-    ]);
+    return error instanceof TypeError
+      ? bad([wayUnreadable(path, 'some of its letters are not written in UTF-8', 'save it as UTF-8')])
+      : bad([
+          wayUnreadable(
+            path,
+            'there is no such file, or it may not be read',
+            'look at the name and the folder',
+          ),
+        ]);
   }
+}
+
+function wayUnreadable(path: string, why: string, mend: string): Diagnostic {
+  return {
+    code: 'file-unreadable',
+    severity: 'error',
+    message: `\`${path}\` cannot be read: ${why}`,
+    mend,
+  };
 }
 
 async function writeCard(

@@ -6,6 +6,7 @@ import { explainFigures } from './explain';
 import { make } from './make';
 import { newCar } from './new';
 import { listPapers } from './papers';
+import { listSteps } from './steps';
 import type { ExitCode, Terminal } from './terminal';
 import type { Mate } from './threads/mate';
 import { tour } from './tour';
@@ -28,7 +29,9 @@ export async function commands(
 ): Promise<ExitCode> {
   switch (asked.kind) {
     case 'papers':
-      return listPapers(root, terminal);
+      return listPapers(asked, root, terminal);
+    case 'steps':
+      return listSteps(asked, root, terminal);
     case 'check':
       return check(asked, root, terminal);
     case 'explain':

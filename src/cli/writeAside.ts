@@ -1,6 +1,6 @@
 /** Writing papers so that an earlier good one is never lost and none is ever half-written. */
-import { mkdir, open, rename, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 
 /** A file written aside. */
 interface Waiting {
@@ -18,7 +18,7 @@ export class Aside {
 
   /** Make the folder, and everything above it. Throws what the file system says. */
   static async in(folder: string): Promise<Aside> {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     return new Aside(folder);
   }
 
@@ -48,6 +48,28 @@ export class Aside {
     await Promise.allSettled(gone.map(({ written }) => written));
     await Promise.all(gone.map(({ aside }) => rm(aside, { force: true })));
   }
+}
+
+/**
+ * Make a folder and those above it that are missing. One at a time: asked for all at once, the engine tries for ever where the file
+ * system takes no folders.
+ */
+async function makeFolder(folder: string): Promise<void> {
+  try {
+    await mkdir(folder);
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    const above = dirname(folder);
+    if (code === 'ENOENT' && above !== folder && !(await isFolder(above))) {
+      await makeFolder(above);
+      await mkdir(folder);
+    } else if (code !== 'EEXIST' || !(await isFolder(folder))) throw error;
+  }
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  const found = await stat(path).catch(() => undefined);
+  return found?.isDirectory() === true;
 }
 
 async function writeToDisk(path: string, bytes: Uint8Array): Promise<void> {

@@ -76,6 +76,8 @@ function mendWords(dimension: Dimension, fault: Fault): string {
   }
 }
 
+const oneAmount = 'write one amount, not a range';
+
 function nonsenseWords(found: string, examples: readonly string[]): string {
   const guess = /^(?:ca|circa|c|approx|approximately|abt|roughly|around|some|~|≈)\.?\s*(?=\d)/i.exec(
     found,
@@ -84,7 +86,7 @@ function nonsenseWords(found: string, examples: readonly string[]): string {
   if (/\d,\d{1,2}(?!\d)/.test(found))
     return 'write decimals with a point; a comma stands only between thousands, as in `12,500`';
   if (/\d\s*(?:e[+-]?\d|\*|x\s*10)/i.test(found)) return 'write the number out in full, such as `12,500`';
-  if (/\d\s*(?:-|–|to)\s*\d/.test(found)) return 'write one amount, not a range';
+  if (/\d\s*(?:-|–|to)\s*\d/.test(found)) return oneAmount;
   if (/\d_\d/.test(found)) return 'write a comma between thousands, or nothing, as in `12,500`';
   if (/^\d+:\d/.test(found)) return 'write hours and minutes out, as in `1 h 30 min`';
   return `write a number first, then its unit, like ${either(examples)}`;
@@ -106,6 +108,7 @@ function unitWords(dimension: Dimension, fault: Fault & { kind: 'unit' }): strin
   const number = String(fault.number);
   if (plain === '')
     return `every number needs its unit; write it like ${either(dimensionWords[dimension].examples)}`;
+  if (/\S\s*(?:-|–|—|\bto)$/.test(fault.unitText.trim())) return oneAmount;
   if (/^(?:-|–|to|_|:)$/.test(plain)) return nonsenseWords(fault.found, dimensionWords[dimension].examples);
   const vague = vaguenesses.find((v) => v.dimensions.includes(dimension) && v.pattern.test(plain));
   if (vague) {

@@ -121,13 +121,15 @@ export function notAChoice({ path, value, source }: Field, choices: readonly str
       : `\`${showPath(path)}\` is not one of its choices`,
     found: shown(written, value),
     expected: oneOfWords(choices),
-    mend: choiceMend(version, near, choices.includes(written ?? '')),
+    mend: choiceMend(version ? written : undefined, near, choices.includes(written ?? '')),
   };
 }
 
-function choiceMend(version: boolean, near: string | undefined, rightButQuoted: boolean): string {
+function choiceMend(version: string | undefined, near: string | undefined, rightButQuoted: boolean): string {
   if (rightButQuoted) return 'write it without quotes';
-  if (version) return 'write `kettlebook: 1`, and see whether the rest of the file still fits';
+  if (version !== undefined && Number(version) > 1)
+    return 'read it with the newer program it was written for: what this one does not know it would leave out of the papers';
+  if (version !== undefined) return 'write `kettlebook: 1`, and see whether the rest of the file still fits';
   return near === undefined ? 'choose one of them' : `write \`${near}\``;
 }
 

@@ -6,14 +6,20 @@ import type { Diagnostic, Spot } from '../diagnostic/diagnostic';
 export type SpotAt = (offset: number, path?: readonly (string | number)[]) => Spot;
 
 /** Everything the reader of YAML complains of, and documents that are not one car in the present form of YAML. */
-export function troubleOfForm(documents: readonly Document.Parsed[], spotAt: SpotAt): Diagnostic[] {
-  const problems = firstOfEachLine(
+export function troubleOfForm(
+  documents: readonly Document.Parsed[],
+  text: string,
+  spotAt: SpotAt,
+): Diagnostic[] {
+  const problems = firstOfEachRun(
     documents.flatMap((each) =>
       tellingOnes([...each.errors, ...each.warnings]).map((error) =>
         yamlProblem(error, spotAt(beginningOf(error, each))),
       ),
     ),
   );
+  const spaces = problems.length === 0 ? [] : strangeSpaces(text, spotAt);
+  if (spaces.length > 0) return spaces;
   const [first, second] = documents;
   if (first?.directives?.yaml.version === '1.1') problems.push(oldYaml(spotAt(0)));
   if (second !== undefined) problems.push(secondDocument(spotAt(second.range?.[0] ?? 0)));
@@ -46,32 +52,117 @@ function beginningOf(error: YAMLError, document: Document.Parsed): number {
   return opened;
 }
 
-function firstOfEachLine(problems: readonly Diagnostic[]): Diagnostic[] {
-  const seen = new Set<number>();
-  return problems.filter(({ at }) => {
-    const line = at?.line ?? 0;
-    if (seen.has(line)) return false;
-    seen.add(line);
-    return true;
-  });
+/** Lines further apart than this are not one run: between them stand blank lines and comments at the most. */
+const gapInRun = 3;
+
+/**
+ * One line in a wrong column makes the reader stumble over every line that belongs with it: of each run of lines with one complaint
+ * the first is told, and how far the run goes.
+ */
+function firstOfEachRun(problems: readonly Diagnostic[]): Diagnostic[] {
+  const runs: { readonly first: Diagnostic; last: number; lines: number }[] = [];
+  for (const problem of [...problems].sort((a, b) => lineOf(a) - lineOf(b))) {
+    const run = runs.at(-1);
+    const line = lineOf(problem);
+    if (run !== undefined && line === run.last) continue;
+    const same = run?.first.message === problem.message && line - run.last <= gapInRun;
+    if (run === undefined || !same) runs.push({ first: problem, last: line, lines: 1 });
+    else {
+      run.last = line;
+      run.lines += 1;
+    }
+  }
+  return runs.map(({ first, last, lines }) =>
+    lines === 1
+      ? first
+      : {
+          ...first,
+          notes: [
+            `The same is found down to line ${last}. Most often one line is at fault: this one, or the one before it.`,
+          ],
+        },
+  );
 }
 
-/** How to mend what the reader complains of, by its own name for the complaint. */
-const mends: Readonly<Record<string, string>> = {
-  TAB_AS_INDENT: 'indent with spaces, not tabs',
-  BAD_INDENT: 'make this line begin in the same column as the lines it belongs with',
-  BLOCK_AS_IMPLICIT_KEY:
-    'put the text in quotes if it holds a colon with a space after it; otherwise see that the next line begins in the right column',
-  MULTILINE_IMPLICIT_KEY: 'look for a colon that is missing after a key, or for quotes that were not closed',
-  BAD_SCALAR_START: 'put the text in quotes',
-  MISSING_CHAR: 'look for a bracket, a quote or a comma that is missing on this line or the one before',
-  TAG_RESOLVE_FAILED: 'put the text in quotes if it begins with `!`; otherwise take the tag out',
+function lineOf({ at }: Diagnostic): number {
+  return at?.line ?? 0;
+}
+
+/** Lines set in with spaces that only look like spaces, as web pages and word processors have them. */
+function strangeSpaces(text: string, spotAt: SpotAt): Diagnostic[] {
+  return [...text.matchAll(/^ *[\u00a0\u2000-\u200b\u202f\u205f\u3000\ufeff]/gmu)].map(({ index }) => ({
+    code: 'spec-yaml',
+    severity: 'error',
+    at: spotAt(index),
+    message: 'the file cannot be read here: this line begins with a space of another kind',
+    found: 'a space that does not break a line, or one of another width',
+    expected: 'plain spaces',
+    mend: 'take away what stands before the first letter and type spaces; such spaces come along when text is copied from a web page or a word processor',
+  }));
+}
+
+/** What the reader complains of and how to mend it, by its own name for the complaint. */
+const complaints: Readonly<Record<string, { readonly says: string; readonly mend: string }>> = {
+  TAB_AS_INDENT: { says: 'this line is set in with a tab', mend: 'set it in with spaces, not tabs' },
+  BAD_INDENT: {
+    says: 'this line does not begin in the column of the lines it belongs with',
+    mend: 'make it begin in the same column as they do',
+  },
+  BLOCK_AS_IMPLICIT_KEY: {
+    says: 'a second key, where the key before it has its value already',
+    mend: 'put the text in quotes if it holds a colon with a space after it; otherwise see that this line and the one before begin in the right column',
+  },
+  MULTILINE_IMPLICIT_KEY: {
+    says: 'there is no key with a colon and a space after it',
+    mend: 'look for a colon, or the space after it, that is missing, or for quotes that were not closed',
+  },
+  BAD_SCALAR_START: {
+    says: 'this text begins with a sign that means something else',
+    mend: 'put the text in quotes',
+  },
+  MISSING_CHAR: {
+    says: 'a bracket, a quote, a comma or a colon is missing',
+    mend: 'look for it on this line or the one before',
+  },
+  UNEXPECTED_TOKEN: {
+    says: 'this does not go with what stands before it',
+    mend: 'look at the columns, the colons, the brackets and the quotes on this line and the one before',
+  },
+  TAG_RESOLVE_FAILED: {
+    says: 'a word that begins with `!`',
+    mend: 'put the text in quotes if it begins with `!`; otherwise take the word out',
+  },
+};
+
+/** A bracket that is not closed is told by the reader as a line that stands too far left. */
+const openBracket = {
+  says: 'a bracket that was opened is not closed before this line',
+  mend: 'close it with `]` or `}`, or put the text in quotes if the bracket belongs to it',
+};
+
+/** A quote that is not closed. */
+const openQuote = {
+  says: 'the quote that begins here is not closed',
+  mend: 'close it; a quote inside the text is written twice, or the text put in quotes of the other kind',
 };
 
 function yamlProblem(error: YAMLError, at: Spot): Diagnostic {
   if (isTooDeep(error)) return tooDeep(at);
   const [message = error.message] = error.message.split('\n');
-  return unreadable(message, at, mends[error.code]);
+  const { says, mend } = complaintOf(error.code, message) ?? { says: message, mend: undefined };
+  return unreadable(says, at, mend);
+}
+
+function complaintOf(code: string, message: string) {
+  if (/^Flow .* must be sufficiently indented/i.test(message)) return openBracket;
+  if (code === 'MISSING_CHAR' && /quote/.test(message)) return openQuote;
+  const sign = code === 'BAD_SCALAR_START' ? /character (\S)$/.exec(message)?.[1] : undefined;
+  if (sign !== undefined)
+    return {
+      says: `this text begins with \`${sign}\`, which means something else`,
+      mend: 'put the text in quotes',
+    };
+  return complaints[code];
 }
 
 /** The file cannot be read at a place, for the reason the reader of YAML gives. */
@@ -81,7 +172,7 @@ export function unreadable(reason: string, at: Spot, mend?: string): Diagnostic 
     severity: 'error',
     at,
     message: `the file cannot be read here: ${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, '')}`,
-    mend: mend ?? 'look at the indentation, the colons and the quotes on this line and the one before',
+    mend: mend ?? 'look at the columns, the colons and the quotes on this line and the one before',
   };
 }
 

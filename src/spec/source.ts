@@ -81,7 +81,7 @@ function readText(text: string, file: string): Outcome<SpecSource> {
   const documents = parse(text);
   if (documents === undefined) return bad([tooDeep(spotAt(0))]);
   const [document] = documents;
-  const trouble = troubleOfForm(documents, spotAt);
+  const trouble = troubleOfForm(documents, text, spotAt);
   if (trouble.length > 0) return bad(trouble);
   if (document === undefined || !isMap(document.contents)) return bad([emptyFile(spotAt(0))]);
 

@@ -1,4 +1,12 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -64,6 +72,21 @@ describe('make', () => {
     );
     expect(code).toBe(1);
     expect(complained).toContain('error[file-unwritable]');
+    expect(complained.replace(/\s+/g, ' ')).toContain('a file stands where a folder is needed');
+  });
+
+  test.runIf(existsSync('/proc/self'))('where no folder can be made, says so and ends', async () => {
+    writeFileSync(spec, good);
+    const { code, complained } = await run(
+      'make',
+      spec,
+      '--paper',
+      'range-table',
+      '--out',
+      '/proc/none/there',
+    );
+    expect(code).toBe(1);
+    expect(complained).toContain('error[file-unwritable]');
   });
 
   test('a paper there is not is wrong use, with the nearest name', async () => {
@@ -107,10 +130,46 @@ describe('check', () => {
       'bytes that are no text',
       () => {
         const path = join(folder, 'bytes.yaml');
-        writeFileSync(path, Buffer.from([0xff, 0xfe, 0x00, 0xd8]));
+        writeFileSync(path, Buffer.from([0x6e, 0xf6, 0x74, 0x69, 0x67]));
         return path;
       },
-      'it is not text in UTF-8',
+      'some of its letters are not written in UTF-8',
+    ],
+    [
+      'a paper',
+      () => {
+        const path = join(folder, 'paper.pdf');
+        writeFileSync(path, '%PDF-1.7\n');
+        return path;
+      },
+      'it is a PDF',
+    ],
+    [
+      'a document of a word processor',
+      () => {
+        const path = join(folder, 'letter.odt');
+        writeFileSync(path, Buffer.from([0x50, 0x4b, 0x03, 0x04, 0x14]));
+        return path;
+      },
+      'it is a document of a word processor',
+    ],
+    [
+      'text in UTF-16',
+      () => {
+        const path = join(folder, 'wide.yaml');
+        writeFileSync(path, Buffer.from('\ufeffkettlebook: 1\n', 'utf16le'));
+        return path;
+      },
+      'UTF-16',
+    ],
+    [
+      'a spec of a newer form',
+      () => {
+        const path = join(folder, 'newer.yaml');
+        writeFileSync(path, good.replace(/^kettlebook: 1$/m, 'kettlebook: 2'));
+        return path;
+      },
+      'read it with the newer program',
     ],
     [
       'an empty file',
@@ -125,7 +184,7 @@ describe('check', () => {
   ])('%s', async (_, path, words) => {
     const { code, complained } = await run('check', path());
     expect(code).toBe(1);
-    expect(complained).toContain(words);
+    expect(complained.replace(/\s+/g, ' ')).toContain(words);
   });
 });
 
@@ -157,6 +216,37 @@ test('papers lists every paper with what it is for; version and help say their p
   const { said } = await run('papers');
   for (const name of ['card-cold-start', 'range-table', 'owners-manual']) expect(said).toContain(name);
   expect((await run('--version')).said).toMatch(/^\d+\.\d+\.\d+\n$/);
-  expect((await run('--help')).said).toContain('kettlebook make SPEC');
   expect((await run()).code).toBe(2);
+});
+
+describe('steps', () => {
+  test('the procedures of a car, and the steps of one by the names that changes call them by', async () => {
+    writeFileSync(spec, good);
+    const all = await run('steps', spec);
+    expect(all.code).toBe(0);
+    expect(all.said).toMatch(/^walk-round +Walk-round, \d+ steps$/m);
+    const one = await run('steps', spec, 'walk-round');
+    const [title = '', ...lines] = one.said.trimEnd().split('\n');
+    expect(title).toBe('walk-round: Walk-round');
+    const steps = lines.filter((line) => /^[a-z]/.test(line));
+    expect(all.said).toContain(`Walk-round, ${steps.length} steps`);
+    for (const name of steps.map((line) => line.split(' ')[0] ?? '').slice(0, 3)) {
+      const changed = join(folder, 'changed.yaml');
+      writeFileSync(
+        changed,
+        good.replace(
+          /^changes:$/m,
+          `changes:\n  - in: walk-round\n    add: { id: of-ours, act: look, say: Look at the moon. }\n    before: ${name}\n    because: It is there.`,
+        ),
+      );
+      const { said } = await run('steps', changed, 'walk-round');
+      expect(said).toMatch(/^of-ours .*Look at the moon\. {2}\(changed\)$/m);
+    }
+  });
+
+  test('a procedure there is not', async () => {
+    const { code, complained } = await run('steps', spec, 'walk-rond');
+    expect(code).toBe(2);
+    expect(complained).toContain('did you mean `walk-round`?');
+  });
 });

@@ -113,6 +113,8 @@ describe('what is refused, and what the keeper is told', () => {
     ['1e3 L', 'volume', ['in full']],
     ['ca. 4 L', 'volume', ['about 4 L']],
     ['3-4 L', 'volume', ['not a range']],
+    ['3 L - 4 L', 'volume', ['not a range']],
+    ['4 ft to 5 ft', 'length', ['not a range']],
     ['3 to 4 L', 'volume', ['not a range']],
     ['', 'volume', ['25 US gal']],
     ['plenty', 'volume', ['a number first']],

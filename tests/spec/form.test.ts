@@ -7,32 +7,42 @@ describe('not well-formed', () => {
   test('an indentation that fits nothing', () => {
     expect(told(spoiled(['  make: Nobody', '   make: Nobody']))).toMatchInlineSnapshot(`
       "5:9 error spec-yaml at “Pipkin”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it; otherwise see that the next line begins in the right column"
+        the file cannot be read here: a second key, where the key before it has its value already
+        mend: put the text in quotes if it holds a colon with a space after it; otherwise see that this line and the one before begin in the right column"
     `);
+  });
+
+  test('a line in a wrong column is told once, with how far the trouble goes', () => {
+    const [first, ...rest] = told(spoiled(['  name: Pipkin', '   name: Pipkin'])).split(/\n(?=\d+:)/);
+    expect(rest).toEqual([]);
+    expect(first).toContain('this line does not begin in the column of the lines it belongs with');
+  });
+
+  test('spaces that only look like spaces', () => {
+    expect(told(spoiled(['  make: Nobody', '\u00a0 make: Nobody']))).toContain('a space of another kind');
   });
 
   test('a tab for an indent', () => {
     expect(told(spoiled(['  make: Nobody', '\tmake: Nobody']))).toMatchInlineSnapshot(`
       "6:1 error spec-yaml at “	make: Nobody & Sons”
-        the file cannot be read here: tabs are not allowed as indentation
-        mend: indent with spaces, not tabs"
+        the file cannot be read here: this line is set in with a tab
+        mend: set it in with spaces, not tabs"
     `);
   });
 
   test('a colon in a text', () => {
     expect(told(spoiled(['model: Smallest', 'model: Smallest: the first']))).toMatchInlineSnapshot(`
       "7:10 error spec-yaml at “Smallest: the first”
-        the file cannot be read here: nested mappings are not allowed in compact mappings
-        mend: put the text in quotes if it holds a colon with a space after it; otherwise see that the next line begins in the right column"
+        the file cannot be read here: a second key, where the key before it has its value already
+        mend: put the text in quotes if it holds a colon with a space after it; otherwise see that this line and the one before begin in the right column"
     `);
   });
 
   test('a quote that is not closed', () => {
     expect(told(spoiled(['model: Smallest', 'model: "Smallest']))).toMatchInlineSnapshot(`
       "7:10 error spec-yaml at “"Smallest”
-        the file cannot be read here: missing closing "quote
-        mend: look for a bracket, a quote or a comma that is missing on this line or the one before"
+        the file cannot be read here: the quote that begins here is not closed
+        mend: close it; a quote inside the text is written twice, or the text put in quotes of the other kind"
     `);
   });
 
@@ -41,15 +51,15 @@ describe('not well-formed', () => {
       told(spoiled(['changed: [New pilot valve.]', 'changed: [New pilot valve.'])),
     ).toMatchInlineSnapshot(`
       "25:3 error spec-yaml at “earlier:”
-        the file cannot be read here: flow sequence in block collection must be sufficiently indented and end with a ]
-        mend: make this line begin in the same column as the lines it belongs with"
+        the file cannot be read here: a bracket that was opened is not closed before this line
+        mend: close it with \`]\` or \`}\`, or put the text in quotes if the bracket belongs to it"
     `);
   });
 
   test('a text that begins with a letter YAML keeps for itself', () => {
     expect(told(spoiled(['model: Smallest', 'model: @home']))).toMatchInlineSnapshot(`
       "7:10 error spec-yaml at “@home”
-        the file cannot be read here: plain value cannot start with reserved character @
+        the file cannot be read here: this text begins with \`@\`, which means something else
         mend: put the text in quotes"
     `);
   });
@@ -57,8 +67,8 @@ describe('not well-formed', () => {
   test('a tag nobody knows', () => {
     expect(told(spoiled(['model: Smallest', 'model: !best Smallest']))).toMatchInlineSnapshot(`
       "7:10 error spec-yaml at “!best Smallest”
-        the file cannot be read here: unresolved tag: !best
-        mend: put the text in quotes if it begins with \`!\`; otherwise take the tag out"
+        the file cannot be read here: a word that begins with \`!\`
+        mend: put the text in quotes if it begins with \`!\`; otherwise take the word out"
     `);
   });
 
