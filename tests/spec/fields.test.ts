@@ -10,7 +10,7 @@ describe('version', () => {
         this program reads version 1 of the spec format
         found: \`2\`
         expected: \`1\`
-        mend: write \`kettlebook: 1\`, and see whether the rest of the file still fits"
+        mend: read it with the newer program it was written for: what this one does not know it would leave out of the papers"
     `);
   });
 
