@@ -1,25 +1,25 @@
 /** `kettlebook new`: a spec begun by asking, which can be left at any question and gone on with. */
 import { readFile, writeFile } from 'node:fs/promises';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
-import { judge } from '../newcar/answer';
 import { type Kept, readKept, writeKept } from '../newcar/kept';
 import { type NewCar, type Question, readNewCar } from '../newcar/questions';
-import { type Answers, fillIn, questionsFor } from '../newcar/skeleton';
+import { fillIn, questionsFor } from '../newcar/skeleton';
 import type { Asked } from './arguments';
+import { askAll, leaving, type Typed } from './askQuestions';
 import { openCar } from './openCar';
 import { readSharedFiles } from './sharedFiles';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { unwritable } from './unwritable';
 
-/** Where answers come from: one line each; it ends when the keeper goes away. */
-export type Typed = AsyncIterator<string, void>;
-
-/** What leaves the questions for now. */
-const leaving = 'leave';
-
-/** What goes back to the question before. */
-const goingBack = 'back';
+/** Who answers. */
+export interface Keeper {
+  readonly typed: Typed;
+  /** Somebody is there who can answer again; a pipe cannot. */
+  readonly answersAgain: boolean;
+  /** The day, year-month-day. */
+  readonly today: string;
+}
 
 /** No more open questions than this are told by name. */
 const mostTold = 12;
@@ -29,12 +29,12 @@ export async function newCar(
   { file }: Extract<Asked, { kind: 'new' }>,
   root: string,
   terminal: Terminal,
-  typed: Typed,
+  { typed, answersAgain, today }: Keeper,
 ): Promise<ExitCode> {
   const { texts } = readSharedFiles(root);
   const asking = readNewCar(texts.get('new-car.yaml') ?? '', 'shared/new-car.yaml');
   if (!asking.ok) return fail(asking.problems, terminal);
-  const begun = await begin(file, asking.value, texts, terminal, typed);
+  const begun = await begin(file, asking.value, texts, terminal, { typed, answersAgain, today });
   if (!begun.ok) return fail(begun.problems, terminal);
   if (begun.value === undefined) {
     terminal.complain('Nothing was written.');
@@ -49,7 +49,7 @@ export async function newCar(
     ]);
   try {
     await save(begun.value);
-    const answers = await askAll(questions, begun.value, save, terminal, typed);
+    const answers = await askAll(questions, begun.value, save, { terminal, typed, answersAgain, today });
     const open = questions.filter(({ key }) => !answers.has(key));
     return await report(file, root, open, terminal);
   } catch (error) {
@@ -69,7 +69,7 @@ async function begin(
   { kinds, questions }: NewCar,
   texts: ReadonlyMap<string, string>,
   terminal: Terminal,
-  typed: Typed,
+  { typed, answersAgain }: Keeper,
 ): Promise<Outcome<Kept | undefined>> {
   const [spec, answers] = await Promise.all([textOf(file), textOf(besides(file))]);
   const kept = answers === undefined ? undefined : readKept(answers, besides(file));
@@ -95,7 +95,7 @@ async function begin(
     terminal.say(`Going on where it was left: ${known.answers.size} questions are answered.\n`);
     return good(known);
   }
-  const kind = await chooseKind(kinds, terminal, typed);
+  const kind = await chooseKind(kinds, terminal, typed, answersAgain);
   return good(kind === undefined ? undefined : { kind, answers: new Map() });
 }
 
@@ -115,80 +115,24 @@ async function chooseKind(
   kinds: NewCar['kinds'],
   terminal: Terminal,
   typed: Typed,
+  answersAgain: boolean,
 ): Promise<string | undefined> {
   for (;;) {
     terminal.say(
-      'Which comes nearest to the car? If none does, take one all the same: its parts and pipes are changed',
+      'Which comes nearest to the car? If none does, take the one with the same burner: parts and pipes are changed\nin the file afterwards, and the cars in `cars/` show how other plants are written. Type ? for more of each.',
     );
-    terminal.say('in the file afterwards, and the cars in `cars/` show how other plants are written.');
     terminal.say(kinds.map(({ say }, index) => `  ${index + 1}  ${say}`).join('\n'));
     const { value } = await typed.next();
     if (typeof value !== 'string' || value.trim() === leaving) return undefined;
-    const chosen = kinds[Number(value.trim()) - 1] ?? kinds.find(({ key }) => key === value.trim());
-    if (chosen !== undefined) return chosen.key;
-    terminal.say(`Type a number from 1 to ${kinds.length}.\n`);
-  }
-}
-
-/** Ask what is not answered yet; every answer is on the disk before the next question. */
-async function askAll(
-  questions: readonly Question[],
-  { kind, answers: before }: Kept,
-  save: (kept: Kept) => Promise<unknown>,
-  terminal: Terminal,
-  typed: Typed,
-): Promise<Answers> {
-  const answers = new Map(before);
-  const nextOpen = (from: number) =>
-    questions.findIndex(({ key }, index) => index >= from && !answers.has(key));
-  const count = questions.length - answers.size;
-  terminal.say(
-    `\n${count} questions. Type ? for what to measure and where, nothing to pass one over, ${goingBack} for the question before, ${leaving} to leave for now.`,
-  );
-  let at = nextOpen(0);
-  for (let question = questions[at]; question !== undefined; question = questions[at]) {
-    terminal.say(`\n${at + 1} of ${questions.length}`);
-    const reply = await askOne(question, answers.get(question.key), terminal, typed);
-    if (reply.kind === 'leave') break;
-    if (reply.kind === 'answer') {
-      answers.set(question.key, reply.text);
-      await save({ kind, answers });
-    }
-    at = reply.kind === 'back' ? Math.max(0, at - 1) : nextOpen(at + 1);
-  }
-  return answers;
-}
-
-/** What came of a question. */
-type Reply =
-  | { readonly kind: 'leave' }
-  | { readonly kind: 'pass' }
-  | { readonly kind: 'back' }
-  | { readonly kind: 'answer'; readonly text: string };
-
-/** Ask until there is an answer that can stand, or none is to be had now; what was answered before is told, and kept. */
-async function askOne(
-  question: Question,
-  before: string | undefined,
-  terminal: Terminal,
-  typed: Typed,
-): Promise<Reply> {
-  const choices = question.choices === undefined ? '' : ` (${question.choices.join(', ')})`;
-  const kept = before === undefined ? '' : `\n  So far: ${before}. Type nothing to keep it.`;
-  for (;;) {
-    terminal.say(`${question.ask}${choices}${kept}`);
-    const { value } = await typed.next();
-    if (typeof value !== 'string' || value.trim() === leaving) return { kind: 'leave' };
     const text = value.trim();
-    if (text === '') return { kind: 'pass' };
-    if (text === goingBack) return { kind: 'back' };
     if (text === '?') {
-      terminal.say(`  Measure: ${question.measure}.`);
+      terminal.say(kinds.map(({ more }, index) => `  ${index + 1}  ${more}`).join('\n'));
       continue;
     }
-    const judged = judge(question, text);
-    if (judged.ok) return { kind: 'answer', text: judged.text };
-    terminal.say(`  ${judged.why}`);
+    const chosen = kinds[Number(text) - 1] ?? kinds.find(({ key }) => key === text);
+    if (chosen !== undefined) return chosen.key;
+    terminal.say(`Type a number from 1 to ${kinds.length}.\n`);
+    if (!answersAgain) return undefined;
   }
 }
 
@@ -203,7 +147,7 @@ async function report(
   const opened = await openCar(file, root);
   if (opened.ok) {
     terminal.say(
-      'It passes `kettlebook check`. Now go through it at the car: every part under LOOK AT THE CAR is the usual one, and nobody has looked yet.',
+      `It passes \`kettlebook check\`. Now go through it at the car: every part under LOOK AT THE CAR is the usual one, and nobody has looked yet. Then \`kettlebook make ${file}\` makes the papers.`,
     );
     return exitCodes.done;
   }

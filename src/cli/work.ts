@@ -4,7 +4,7 @@ import { check } from './check';
 import { compare } from './compare';
 import { explainFigures } from './explain';
 import { make } from './make';
-import { newCar } from './new';
+import { type Keeper, newCar } from './new';
 import { listPapers } from './papers';
 import { listSteps } from './steps';
 import type { ExitCode, Terminal } from './terminal';
@@ -37,7 +37,7 @@ export async function commands(
     case 'explain':
       return explainFigures(asked, root, terminal);
     case 'new':
-      return newCar(asked, root, terminal, typedLines());
+      return newCar(asked, root, terminal, keeperHere());
     case 'compare':
       return compare(asked, root, terminal);
     case 'make':
@@ -47,4 +47,12 @@ export async function commands(
     case 'unsaid':
       return unsaid(asked, root, terminal);
   }
+}
+
+/** Whoever sits at the terminal, or the pipe that stands for somebody. */
+function keeperHere(): Keeper {
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, '0');
+  const today = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return { typed: typedLines(), answersAgain: process.stdin.isTTY === true, today };
 }

@@ -20,8 +20,12 @@ const amounts = [
   'share',
 ] as const satisfies readonly Dimension[];
 
+/** A dimension that is asked for. */
+export type Amount = (typeof amounts)[number];
+
 const form = z.strictObject({
-  kinds: z.array(z.strictObject({ key, say: line })).min(1),
+  /** Kinds of plant: what is said of each, and more of it, told when the keeper types `?`. */
+  kinds: z.array(z.strictObject({ key, say: line, more: line })).min(1),
   questions: z.array(
     z.strictObject({
       key,
@@ -29,6 +33,8 @@ const form = z.strictObject({
       measure: line,
       answer: z.enum(['words', 'date', 'number', 'one-of', ...amounts]),
       choices: z.array(line).min(2).optional(),
+      /** For a choice: other words for it. */
+      also: z.record(line, z.array(line).min(1)).optional(),
       /** For a number: the least it may be, and whether it counts whole things. */
       least: z.number().optional(),
       whole: z.boolean().optional(),

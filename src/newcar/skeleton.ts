@@ -62,8 +62,13 @@ function estimateFor(
   const read = parseQuantity(whole, kind);
   if (!read.ok) return undefined;
   const part = quantity(kind, read.quantity.si * about.share);
-  const system = systems.find((each) => each === answers.get('units')) ?? 'metric';
+  const system = systemOf(answers);
   return `about ${printQuantity(part, { system, inFull: true, decimals: 2 })}`.replaceAll('\u00a0', ' ');
+}
+
+/** The units the keeper’s papers have first; metric until that is answered. */
+export function systemOf(answers: Answers): UnitSystem {
+  return systems.find((each) => each === answers.get('units')) ?? 'metric';
 }
 
 const systems: readonly UnitSystem[] = ['us', 'imperial', 'metric'];

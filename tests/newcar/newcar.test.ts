@@ -5,6 +5,7 @@ import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { newCar } from '../../src/cli/new';
 import { judge } from '../../src/newcar/answer';
+import type { Question } from '../../src/newcar/questions';
 import { fillIn, questionsFor } from '../../src/newcar/skeleton';
 import { carFrom, inWords, root } from '../whole/made';
 import { replyTo } from './replies';
@@ -84,13 +85,15 @@ test('words that YAML would take for something else come back as they were typed
 });
 
 describe('answers', () => {
-  const question = (answer: 'number' | 'date' | 'volume' | 'one-of') => ({
+  const question = (answer: Question['answer']): Question => ({
     key: 'a',
     ask: 'A?',
     measure: 'it',
     answer,
-    choices: ['left', 'right'],
+    choices: ['left', 'right', 'centre'],
+    also: { centre: ['center', 'middle'] },
   });
+  const asked = { today: '2026-05-01', system: 'us' } as const;
 
   test.each([
     ['volume', '25 US gal', true],
@@ -103,11 +106,50 @@ describe('answers', () => {
     ['date', '2026-02-28', true],
     ['one-of', '2', true],
     ['one-of', 'Left', true],
-    ['one-of', 'middle', false],
+    ['one-of', 'top', false],
+    ['one-of', 'e', false],
   ] as const)('%s: %s', (answer, typed, ok) => {
-    const judged = judge(question(answer), typed);
+    const judged = judge(question(answer), typed, asked);
     expect(judged.ok).toBe(ok);
     if (!judged.ok) expect(judged.why.length).toBeGreaterThan(10);
+  });
+});
+
+describe('answers that are written otherwise than they were typed', () => {
+  const asked = { today: '2026-05-01', system: 'imperial' } as const;
+  const taken = (key: string, typed: string) => {
+    const question = asking.questions.find((each) => each.key === key);
+    return question === undefined ? undefined : judge(question, typed, asked);
+  };
+
+  test.each([
+    ['driver-side', 'center', 'centre'],
+    ['driver-side', 'R', 'right'],
+    ['steering', 'tiller bar', 'tiller'],
+    ['language', 'UK', 'en-GB'],
+    ['units', 'British', 'imperial'],
+    ['main-liquid', 'paraffin', 'kerosene'],
+    ['main-liquid', 'petrol', 'gasoline'],
+    ['date', 'today', '2026-05-01'],
+    ['dash-right', '0', '0 in'],
+    ['water-unusable', '0', '0 imp gal'],
+  ])('%s: %s', (key, typed, text) => {
+    expect(taken(key, typed)).toEqual({ ok: true, text });
+  });
+
+  test.each(["don't know", 'don’t know', 'I do not know', 'n/a', '-', 'unknown', '??'])(
+    '“%s” is nobody’s name and no amount',
+    (typed) => {
+      for (const key of ['model', 'mass', 'driver-side', 'date'])
+        expect(taken(key, typed)).toEqual({ ok: 'not-known' });
+    },
+  );
+
+  test('what is wrong says what was meant', () => {
+    expect(taken('year', 'about 1904')).toMatchObject({ why: expect.stringContaining('1904') });
+    expect(taken('inspection-last', '2026-02-30')).toMatchObject({
+      why: expect.stringContaining('no such day'),
+    });
   });
 });
 
@@ -117,7 +159,9 @@ test.each([
   ['1905', true],
 ])('a number that counts, and has a least: %s', (typed, ok) => {
   const year = asking.questions.find(({ key }) => key === 'year');
-  expect(year === undefined ? undefined : judge(year, typed).ok).toBe(ok);
+  expect(year === undefined ? undefined : judge(year, typed, { today: '2026-05-01', system: 'us' }).ok).toBe(
+    ok,
+  );
 });
 
 describe('at the terminal', () => {
@@ -131,13 +175,22 @@ describe('at the terminal', () => {
   });
 
   /** Type some lines, then go away. */
-  async function type(...lines: readonly string[]): Promise<{ code: number; said: string }> {
+  function type(...lines: readonly string[]): Promise<{ code: number; said: string }> {
+    return answer(true, lines);
+  }
+
+  /** The same through a pipe, or by somebody who can answer again. */
+  async function answer(
+    answersAgain: boolean,
+    lines: readonly string[],
+  ): Promise<{ code: number; said: string }> {
     const said: string[] = [];
     const say = (text: string) => void said.push(text);
     async function* typed() {
       yield* lines;
     }
-    const code = await newCar({ kind: 'new', file }, root, { say, complain: say, columns: 100 }, typed());
+    const keeper = { typed: typed(), answersAgain, today: '2026-05-01' };
+    const code = await newCar({ kind: 'new', file }, root, { say, complain: say, columns: 100 }, keeper);
     return { code, said: said.join('\n') };
   }
 
@@ -197,10 +250,40 @@ describe('at the terminal', () => {
       'leave',
     );
     expect(said).toContain('Measure: from the foremost to the rearmost point');
-    expect(said).toContain('That cannot be read: expected');
+    expect(said).toContain('That cannot be read as a length: say the unit');
     const text = readFileSync(file, 'utf8');
     expect(text).toMatch(/# not answered: length:/);
     expect(text).toContain('  width: 4 ft');
+  });
+
+  test('through a pipe an answer that cannot stand leaves its question open, and the next line is for the next', async () => {
+    const upTo = keys.indexOf('length');
+    const { said } = await answer(false, [
+      `${runabout}`,
+      ...keys.slice(0, upTo).map(replyTo),
+      '9',
+      '4 ft',
+      '6 ft',
+    ]);
+    expect(said).toContain('`9` was not taken; the question stays open.');
+    const text = readFileSync(file, 'utf8');
+    expect(text).toMatch(/# not answered: length:/);
+    expect(text).toContain('  width: 4 ft');
+    expect(text).toContain('  wheelbase: 6 ft');
+  });
+
+  test('through a pipe a kind there is not writes nothing', async () => {
+    const { code, said } = await answer(false, ['steam lorry', 'Bramble']);
+    expect(code).toBe(1);
+    expect(said).toContain('Nothing was written.');
+    expect(existsSync(file)).toBe(false);
+  });
+
+  test('? tells more of each kind; what is not known stays open', async () => {
+    const { said } = await type('?', `${runabout}`, 'Bramble', "don't know", 'leave');
+    for (const { more } of asking.kinds) expect(said).toContain(more);
+    expect(said).toContain('It stays open.');
+    expect(readFileSync(file, 'utf8')).toMatch(/# not answered: make:/);
   });
 
   test('a spec that is there is not written over unasked', async () => {
