@@ -10,6 +10,7 @@ import { mile, psi, usGallon } from '../../quantity/base-units';
 import { tankOf } from '../tank/tank';
 import type { CarFigures } from './carFigures';
 import { levelRemarks } from './levelRemarks';
+import { notKnownRemarks } from './notKnownRemarks';
 import { fillingM3 } from './planning';
 import { shapeFromSpec } from './tankModel';
 
@@ -24,6 +25,7 @@ export function figureRemarks(car: Car, figures: CarFigures): readonly Diagnosti
     ...blendRemarks(car, figures),
     ...draughtRemarks(car, figures),
     ...raisingRemarks(car, figures),
+    ...notKnownRemarks(car, figures),
     ...rangeRemarks(car, figures),
     ...balanceRemarks(car, figures),
   ];

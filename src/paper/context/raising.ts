@@ -38,14 +38,16 @@ export function onTheRoadContext({
     });
 }
 
-/** Engine and pumps against road speed: the head, and a row for each speed. */
-export function roadSpeedsContext({ figures, phrases }: World): {
+/** Engine and pumps against road speed: whether the engine drives any, the head, and a row for each speed. */
+export function roadSpeedsContext({ car, figures, phrases }: World): {
+  readonly pumps: boolean;
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
 } {
   const figure = figures.all.find(({ id }) => id === 'road-speeds');
   const [head = [], ...rows] = figure === undefined ? [] : workingOf(figure, phrases).rows;
-  return { head, rows };
+  const pumps = Object.values(car.spec.pumps).some(({ drive }) => drive === 'engine');
+  return { pumps, head, rows };
 }
 
 /** When each part of the start-up begins, backwards from moving off and by the clock. */
