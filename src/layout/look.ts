@@ -45,6 +45,8 @@ export interface CautionLook {
   readonly runOn: boolean;
   readonly padXPt: number;
   readonly padYPt: number;
+  /** Where the words of a brief one begin: under those of the steps, or as near to its symbol as they may stand. */
+  readonly briefFrom: 'steps' | 'symbol';
   readonly panels: Readonly<
     Record<
       SignalWord,
@@ -68,6 +70,8 @@ export interface SpaceLook {
   readonly indent: number;
   readonly cellX: number;
   readonly cellY: number;
+  /** What must be left of that in a table set closer so that it ends on its page: a share. */
+  readonly leastCellY: number;
   readonly boxX: number;
   readonly boxY: number;
   readonly writing: number;

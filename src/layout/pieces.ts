@@ -28,6 +28,17 @@ export interface Layer {
   readonly items: readonly PlacedItem[];
   /** What is to be marked beside it, in the outer margin of whatever page it comes to stand on. */
   readonly beside?: Beside;
+  /** What ties it to something else on the page it comes to stand on. */
+  readonly tied?: Tie;
+}
+
+/** A caution, or the mark of a step that it holds for too: both show one letter, if a page has both. */
+export interface Tie {
+  /** The same for a caution and all marks that stand for it. */
+  readonly key: string;
+  readonly kind: 'caution' | 'mark';
+  /** What is shown with that letter, or without one. */
+  readonly show: (letter: string | undefined) => readonly PlacedItem[];
 }
 
 /** A stretch of a page that reads otherwise than in the issue before, or after which something is gone. */
@@ -50,6 +61,8 @@ export interface Box {
   readonly origin: BlockOrigin;
   /** Set if it need not be shown where the same is shown above it on the page and all it holds on to follows there. */
   readonly said?: Said;
+  /** Set if the mark for what is said above it belongs to what it holds on to. */
+  readonly passesMark?: true;
   /** How much taller it is than it must be, to take up what room there is. */
   readonly stretchPt?: number;
   /** Set if it belongs to what stands above it, and ought not to begin a page. */
@@ -60,8 +73,8 @@ export interface Box {
 export interface Said {
   /** The same for all that say the same. */
   readonly key: string;
-  /** Shown on what follows, in its stead; counted from the top of that. */
-  readonly items: readonly PlacedItem[];
+  /** Shown on the step, in its stead; counted from the top of that. A step has room for one. */
+  readonly layer: Layer;
   readonly figures: readonly FigurePlace[];
 }
 
@@ -144,7 +157,9 @@ export function lowered(layers: readonly Layer[], dy: number): Layer[] {
 /** The box with `items` before, and others after, what it shows. */
 export function withItems(piece: Box, before: readonly PlacedItem[], after: readonly PlacedItem[] = []): Box {
   const own = [{ y: 0, items: before }, ...piece.layers, { y: 0, items: after }];
-  return { ...piece, layers: own.filter(({ items, beside }) => items.length > 0 || beside !== undefined) };
+  const shows = ({ items, beside, tied }: Layer) =>
+    items.length > 0 || beside !== undefined || tied !== undefined;
+  return { ...piece, layers: own.filter(shows) };
 }
 
 /** True for pieces that take up room of their own. */

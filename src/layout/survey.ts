@@ -27,21 +27,24 @@ export interface StepsSurvey {
   readonly hasMarks: boolean;
   /** Digits of the longest number. */
   readonly digits: number;
+  /** Digits of the longest number of a step whose caution may be said above; none if there is none. */
+  readonly saidDigits: number;
 }
 
 /** Walks all blocks, also those inside lists and groups. Two things with the same id are a problem. */
 export function survey(blocks: readonly Block[], problems: Problems): Survey {
   const headings: SurveyedHeading[] = [];
   const ids = new Set<string>();
-  const steps = { hasMarks: false, digits: 1 };
+  const steps = { hasMarks: false, digits: 1, saidDigits: 0 };
   for (const block of eachBlock(blocks)) {
     if (block.id !== undefined) {
       if (ids.has(block.id)) problems.add(sameId(block.id), block.origin);
       ids.add(block.id);
     }
     if (block.kind === 'steps') {
-      steps.hasMarks ||= block.items.some((item) => item.critical) || saysTwice(block);
-      steps.digits = Math.max(steps.digits, String(block.start + block.items.length - 1).length);
+      steps.saidDigits = Math.max(steps.saidDigits, ...saidBefore(block).map(digitsOf));
+      steps.hasMarks ||= block.items.some((item) => item.critical) || steps.saidDigits > 0;
+      steps.digits = Math.max(steps.digits, digitsOf(block.start + block.items.length - 1));
     }
     if (block.kind !== 'heading') continue;
     const name = block.id ?? `heading ${headings.length + 1}`;
@@ -87,10 +90,19 @@ export function saidKey(block: CautionBlock): string | undefined {
   return `${block.signal} ${block.says ?? plainText(block.hazard)}`;
 }
 
-/** Whether a caution that is said once stands before several steps. */
-function saysTwice({ items }: StepsBlock): boolean {
-  const keys = items.flatMap(({ cautions }) => cautions.flatMap((caution) => saidKey(caution) ?? []));
-  return new Set(keys).size < keys.length;
+function digitsOf(value: number): number {
+  return String(value).length;
+}
+
+/** Numbers of the steps with a caution that stands before an earlier step of the list too. */
+function saidBefore({ items, start }: StepsBlock): number[] {
+  const said = new Set<string>();
+  return items.flatMap(({ cautions }, index) => {
+    const keys = cautions.flatMap((caution) => saidKey(caution) ?? []);
+    const before = keys.some((key) => said.has(key));
+    for (const key of keys) said.add(key);
+    return before ? [start + index] : [];
+  });
 }
 
 /** Where a list of blocks begins, for problems of the paper as a whole. */

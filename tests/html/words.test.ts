@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { writeScreenPage } from '../../src/html/page';
 import type { Block, Inline } from '../../src/markup/block';
-import { heading, paragraph } from '../helpers/blocks';
+import { briefCaution, heading, paragraph, step, steps } from '../helpers/blocks';
 import { squareFonts } from '../helpers/squareMetrics';
 import { papers, wordsIn } from './blockText';
 import { plainLook } from './look';
@@ -45,6 +45,17 @@ describe('the words of the blocks', () => {
   test.each(samples)('stand on the page of the sample $name', ({ blocks, options: said }) => {
     expect(wordsIn(blocks).length).toBeGreaterThan(200);
     expect(wordsShown(writeScreenPage(blocks, { ...said, look, fonts: squareFonts }))).toBe(wordsIn(blocks));
+  });
+
+  test('of a caution are said at each of its steps, by its signal word and in full, where paper has a mark', () => {
+    const hot = briefCaution('danger', 'Burns.');
+    const items = [1, 2, 3].map((at) => step(`Open ${at}`, { cautions: [hot] }));
+    const notes = elementsOf(writeScreenPage([steps(items)], options)).filter(
+      (element) => attribute(element, 'role') === 'note',
+    );
+    expect(
+      notes.map((note) => textOf(note, ({ tagName }) => tagName === 'svg').replace(/\s+/gu, '')),
+    ).toEqual(items.map(() => 'DANGERBurns.'));
   });
 
   test('are told lost if one is', () => {

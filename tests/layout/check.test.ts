@@ -123,7 +123,7 @@ describe('checkLaidOut', () => {
     const parted = (match: (item: PlacedItem) => boolean) => partedAfter(match, clean);
 
     it('finds nothing wrong where it is said on the same page before a step of the same list', () => {
-      expect(linesOf(clean.pages[0])).toEqual(['WARNING hot.', '1 first', '2 second']);
+      expect(linesOf(clean.pages[0])).toEqual(['A WARNING hot.', '1 first', 'A 2 second']);
       expect(codes(clean, twice)).toEqual([]);
     });
 

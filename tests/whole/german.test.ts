@@ -26,6 +26,7 @@ import { quantity } from '../../src/quantity/quantity';
 import { languageFiles } from '../helpers/english';
 import { pdfBreaches } from '../helpers/pdfChecks';
 import { PdfFile } from '../helpers/pdfFile';
+import { lettersIn } from '../helpers/pdfLetters';
 import { openPdf, textOf } from '../helpers/pdfText';
 import { demoNames, goodOf, inWords, leastOf, logs, root, shared, specText, workshop } from './made';
 
@@ -88,6 +89,17 @@ describe('in German', () => {
     if (plain === undefined) throw new Error(`there is no ${name}`);
     const [de, en] = [setOnePaper(german, paper, shop), setOnePaper(english, plain, shop)];
     expect(shapeOf(goodOf(de).blocks)).toEqual(shapeOf(goodOf(en).blocks));
+  });
+
+  test('a triangle beside a step has the letter of its caution, higher up on the page', async () => {
+    const marks = await Promise.all(
+      (await all()).map(async ({ name, bytes, blocks }) => {
+        const found = await lettersIn(bytes, blocks, furniture.sheets.saidAbove);
+        expect(found.faults, name).toEqual([]);
+        return found.marks;
+      }),
+    );
+    expect(Math.max(...marks)).toBeGreaterThan(2);
   });
 
   test('the files keep every clause, say that they are German, and are the same when made again', async () => {

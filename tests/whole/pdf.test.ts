@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { makePapers } from '../../src/kettlebook';
 import type { MadePaper } from '../../src/paper/paper';
+import { english } from '../helpers/english';
 import { pdfBreaches } from '../helpers/pdfChecks';
 import { PdfFile } from '../helpers/pdfFile';
+import { lettersIn } from '../helpers/pdfLetters';
 import { openPdf, textOf } from '../helpers/pdfText';
 import { demo, demoNames, goodOf, workshop } from './made';
 
@@ -23,6 +25,16 @@ describe.each(demoNames)('the files of %s', (name) => {
         expect(pdfBreaches(new PdfFile(Buffer.from(bytes))), fileName).toEqual([]);
     }
   }, 300_000);
+
+  test('show beside every step whose caution is said above the letter of that caution, higher up on its page', async () => {
+    let marks = 0;
+    for (const { name: paper, bytes, blocks } of await all) {
+      const found = await lettersIn(bytes, blocks, english.furniture.sheets.saidAbove);
+      expect(found.faults, paper).toEqual([]);
+      marks += found.marks;
+    }
+    expect(marks).toBeGreaterThan(5);
+  });
 
   test('are the same to the byte when made again', async () => {
     const again = await make(name);

@@ -6,8 +6,9 @@ import type { CautionBlock, Inline } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, type SetText, setText, textHeight } from '../inline/text';
 import { baselineIn, strongStyle } from '../look';
-import { type Box, box, gap, type Piece } from '../pieces';
+import { type Box, box, gap, type Layer, layeredBox, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
+import { besidePt, placeLetter } from './letter';
 import { alertTriangle, filledRect, outlinedRect } from './marks';
 import { measure } from './paragraph';
 import { setSigns } from './sign';
@@ -19,21 +20,36 @@ export function collectCaution(block: CautionBlock, place: Place, setting: Setti
   return [around, cautionBox(block, column, setting), around];
 }
 
-/** The caution as one box. The words of a brief one begin at `textX`, if that leaves room for its symbol. */
-export function cautionBox(block: CautionBlock, place: Place, setting: Setting, textX = place.x): Box {
-  return block.brief === true ? briefBox(block, place, textX, setting) : panelBox(block, place, setting);
+/** What a brief caution has to do with the steps it stands among. */
+export interface AmongSteps {
+  /** Where their words begin. */
+  readonly textX: number;
+  /** What ties it to those marked with it, if it may be. */
+  readonly key: string | undefined;
 }
 
-/** A brief caution: the triangle on its colour to the left, signal word and hazard beside it in one run. */
-function briefBox(block: CautionBlock, place: Place, wishedX: number, setting: Setting): Box {
-  const { look } = setting;
+/** The caution as one box. The words of a brief one begin where those of its step do, if they are to and its symbol has room. */
+export function cautionBox(block: CautionBlock, place: Place, setting: Setting, among?: AmongSteps): Box {
+  return block.brief === true ? briefBox(block, place, among, setting) : panelBox(block, place, setting);
+}
+
+/**
+ * A brief caution: the triangle on its colour to the left, with a letter where a step below is marked with it; signal word
+ * and hazard beside it in one run.
+ */
+function briefBox(block: CautionBlock, place: Place, among: AmongSteps | undefined, setting: Setting): Box {
+  const { look, survey } = setting;
   const { panels, padYPt, signal, text: style } = look.cautions;
   const { word, panel, letters, symbol } = panels[block.signal];
   const tag = setting.structure.add('P', setting.structure.add('Div', place.tag));
   const side = 1.1 * signal.sizePt;
-  const besidePt = 0.5 * signal.sizePt;
-  const column = Math.max(side + 0.5 * signal.sizePt, wishedX - besidePt - place.x);
-  const textX = place.x + column + besidePt;
+  const beside = 0.5 * signal.sizePt;
+  const letter = strongStyle(style);
+  const hasLetters = among !== undefined && survey.steps.saidDigits > 0;
+  const leastPt = side + 0.5 * signal.sizePt + (hasLetters ? besidePt(letter, look.fonts) : 0);
+  const wishedX = look.cautions.briefFrom === 'steps' ? (among?.textX ?? place.x) : place.x;
+  const column = Math.max(leastPt, wishedX - beside - place.x);
+  const textX = place.x + column + beside;
   const words: Inline[] = [
     { kind: 'text', text: `${word} `, strong: true, emphasis: false },
     ...block.hazard,
@@ -49,14 +65,28 @@ function briefBox(block: CautionBlock, place: Place, wishedX: number, setting: S
   );
   const padY = 0.5 * padYPt;
   const heightPt = textHeight(text) + 2 * padY;
-  const footY = padY + baselineIn(style, look.fonts) + 0.12 * signal.sizePt;
+  const baseline = padY + baselineIn(style, look.fonts);
+  const footY = baseline + 0.12 * signal.sizePt;
+  const mark = (shown: string | undefined): PlacedItem[] => {
+    const letterPt = shown === undefined ? 0 : besidePt(letter, look.fonts);
+    const x = place.x + (column - side - letterPt) / 2;
+    const at = { besideX: x + side, baseline, style: letter, colour: letters };
+    return [
+      ...alertTriangle(x, footY, side, letters, panel),
+      ...(shown === undefined ? [] : [placeLetter(shown, at, look.fonts)]),
+    ];
+  };
+  const key = among?.key;
+  const behind = filledRect(place.x, 0, column, heightPt, panel);
+  const symbols: Layer[] =
+    key === undefined
+      ? [{ y: 0, items: symbol ? mark(undefined) : [] }]
+      : [{ y: 0, items: [], tied: { key, kind: 'caution', show: mark } }];
   const items: PlacedItem[] = [
-    filledRect(place.x, 0, column, heightPt, panel),
-    ...(symbol ? alertTriangle(place.x + (column - side) / 2, footY, side, letters, panel) : []),
     ...placeText(text, textX, padY, 'left', setting, tag),
     outlinedRect(place.x, 0, place.widthPt, heightPt, look.colours.ink, look.line.thin),
   ];
-  return box(heightPt, items, block.origin);
+  return layeredBox(heightPt, [{ y: 0, items: [behind] }, ...symbols, { y: 0, items }], block.origin);
 }
 
 function panelBox(block: CautionBlock, place: Place, setting: Setting): Box {

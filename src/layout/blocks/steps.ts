@@ -6,7 +6,7 @@ import type { CautionBlock, StepItem, StepsBlock } from '../../markup/block';
 import { fits } from '../fits';
 import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
-import { setBalanced } from '../inline/balance';
+import { setBalanced, setBalancedAfter } from '../inline/balance';
 import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setCut, setText } from '../inline/text';
 import { cutText } from '../inline/tokens';
 import { baselineIn, type Look } from '../look';
@@ -14,9 +14,10 @@ import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } 
 import type { Place, Setting } from '../setting';
 import { cautionBox } from './caution';
 import { withChange } from './change';
+import { besidePt } from './letter';
 import { filledRect, leader, leastLeaderEm, pointer, tickBox } from './marks';
 import { measure } from './paragraph';
-import { type SaidPlace, saidAbove } from './said';
+import { type SaidPlace, saidAbove, tieKey } from './said';
 
 /** A step up to this share of a page stays whole if a page can hold it. */
 const wholeShare = 0.4;
@@ -51,17 +52,24 @@ interface StepContext {
   readonly setting: Setting;
 }
 
-function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting): StepColumns {
+function stepColumns(block: StepsBlock, place: Place, setting: Setting): StepColumns {
+  const { look, survey } = setting;
   const { number, action } = look.steps;
   const em = action.sizePt;
   const hasBar = survey.steps.hasMarks;
-  const pointerX = place.x + look.line.bar + 0.15 * em;
-  const tickX = hasBar ? pointerX + (saidEm + clearEm) * em : place.x;
-  const numberX = block.mark === 'tick' ? tickX + tickSideEm * em + 0.45 * em : tickX;
-  const digits = '0'.repeat(survey.steps.digits);
-  const numberRight = numberX + look.fonts[number.face].widthOf(digits, number.sizePt);
-  const textX = Math.max(numberRight + 0.45 * em, hasBar ? 0 : place.x + look.space.indent);
-  const shift = textX - (numberRight + 0.45 * em);
+  const pointerX = place.x + look.line.bar + 0.12 * em;
+  const marksX = hasBar ? pointerX + (saidEm + clearEm) * em : place.x;
+  const { digits, saidDigits } = survey.steps;
+  const letterPt = saidDigits > 0 ? besidePt(number, look.fonts) : 0;
+  const isTicked = block.mark === 'tick';
+  const tickX = isTicked ? marksX + letterPt : marksX;
+  const numberX = isTicked ? tickX + tickSideEm * em + 0.45 * em : tickX;
+  const digitsPt = (count: number) => look.fonts[number.face].widthOf('0'.repeat(count), number.sizePt);
+  // a letter may stand where a shorter number leaves room
+  const markedPt = isTicked ? 0 : letterPt + digitsPt(saidDigits);
+  const numberRight = numberX + Math.max(digitsPt(digits), markedPt);
+  const textX = Math.max(numberRight + 0.34 * em, hasBar ? 0 : place.x + look.space.indent);
+  const shift = textX - (numberRight + 0.34 * em);
   const textPt = place.x + measure(place.widthPt, look) - textX;
   return { barX: place.x, pointerX, tickX, numberRight: numberRight + shift, textX, textPt };
 }
@@ -69,8 +77,8 @@ function stepColumns(block: StepsBlock, place: Place, { look, survey }: Setting)
 const tickSideEm = 0.8;
 
 /** Width of the triangle of a caution that is said above, and what is kept clear between it and the widest number. */
-const saidEm = 0.66;
-const clearEm = 0.19;
+const saidEm = 0.64;
+const clearEm = 0.16;
 
 function collectStep(item: StepItem, value: number, context: StepContext): Piece[] {
   const { place, columns, list, setting } = context;
@@ -79,14 +87,19 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const label = structure.add('Lbl', step);
   const body = structure.add('LBody', step);
   const cautions = item.cautions.flatMap((caution) => {
-    const shown = cautionBox(
-      caution,
-      cautionPlace(caution, { ...place, tag: body }, columns),
-      setting,
-      columns.textX,
-    );
-    const said = saidAbove(caution, list, saidPlace(columns, look), body, setting);
-    const kept: Box = { ...shown, keep: 'must', ...(said === undefined ? {} : { said }) };
+    const key = tieKey(caution, list, setting);
+    const shown = cautionBox(caution, cautionPlace(caution, { ...place, tag: body }, columns), setting, {
+      textX: columns.textX,
+      key,
+    });
+    const said =
+      key === undefined ? undefined : saidAbove(caution, key, saidPlace(columns, look), body, setting);
+    const kept: Box = {
+      ...shown,
+      keep: 'must',
+      passesMark: true,
+      ...(said === undefined ? {} : { said }),
+    };
     const made: Piece[] = [...withChange([kept], caution.change), gap(0.7 * look.steps.gapPt)];
     return caution.id === undefined ? made : withAnchor(made, caution.id);
   });
@@ -106,9 +119,9 @@ function cautionPlace(caution: CautionBlock, place: Place, { textX, textPt }: St
 }
 
 /** Where the pointer of a critical step stands. */
-function saidPlace({ pointerX }: StepColumns, { steps: { action }, fonts }: Look): SaidPlace {
-  const middle = baselineIn(action, fonts) - (fonts[action.face].capHeight / 2) * action.sizePt;
-  return { x: pointerX, middle, widthPt: saidEm * action.sizePt };
+function saidPlace({ pointerX }: StepColumns, { steps: { action, number }, fonts }: Look): SaidPlace {
+  const baseline = baselineIn(action, fonts);
+  return { x: pointerX, baseline, widthPt: saidEm * action.sizePt, letter: number };
 }
 
 function withAnchor(pieces: readonly Piece[], name: string): Piece[] {
@@ -154,11 +167,9 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
   const lines = lineBoxes(action.text, columns.textX, 'left', setting, item.origin, action.tag);
   if (lines.length === 0) lines.push(emptyLine(item, setting));
   if (item.result.length > 0) {
-    const result = setResult(item, parent, context);
-    const led =
-      block.led === true || steps.leader[block.mark]
-        ? onLeader(lines, action.text, result, context)
-        : undefined;
+    const isLed = block.led === true || steps.leader[block.mark];
+    const result = setResult(item, parent, isLed ? action.text : undefined, context);
+    const led = isLed ? onLeader(lines, action.text, result, context) : undefined;
     if (led !== undefined) lines[lines.length - 1] = led;
     addBelow(lines, resultBeneath(result, led === undefined ? 0 : 1, item, context));
   }
@@ -169,16 +180,32 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
   return lines;
 }
 
-/** A result that stands at the right edge is broken into even lines, so that no single word hangs there. */
-function setResult(item: StepItem, parent: StructureIndex, { columns, setting }: StepContext): TaggedText {
+/**
+ * A result that stands at the right edge is broken into even lines, so that no single word hangs there; it begins at the
+ * end of the action’s line if that saves one.
+ */
+function setResult(
+  item: StepItem,
+  parent: StructureIndex,
+  after: SetText | undefined,
+  { columns, setting }: StepContext,
+): TaggedText {
   const { result: style, beneath } = setting.look.steps;
   const tag = setting.structure.add('P', parent);
   const cut = cutText(item.result, style, setting, item.origin, tag);
   const atRight = beneath === 'right';
   const widthPt = columns.textPt - (atRight ? 0 : resultIndent(setting));
   const text = (atRight ? setBalanced : setCut)(cut, style, widthPt, setting, item.origin);
-  return { text, tag };
+  const actionPt = after?.lines.at(-1)?.widthPt ?? 0;
+  const besidePt = columns.textPt - actionPt - leastGapEm * setting.look.steps.action.sizePt;
+  if (!atRight || after === undefined || text.lines.length < 2) return { text, tag };
+  if (fits(text.lines[0]?.widthPt ?? 0, besidePt)) return { text, tag };
+  const room = { firstPt: besidePt, leastPt: leastBegunEm * style.sizePt, most: text.lines.length };
+  return { text: setBalancedAfter(cut, style, widthPt, room, setting) ?? text, tag };
 }
+
+/** Less than this of a result does not begin at the end of the action’s line; a share of the type size. */
+const leastBegunEm = 2;
 
 interface TaggedText {
   readonly text: SetText;

@@ -27,7 +27,8 @@ const besideLines = 3;
 
 /**
  * The foot. What card this is stands small at the left; the number of the face and the mark stand beside it, in type
- * that is legible where the card is read, or above it where a card is too narrow for both.
+ * that is legible where the card is read. Where a card is too narrow for both, the pointer alone says that more follows;
+ * where it is too narrow even so, they stand above.
  */
 export function footStrip(
   pieces: readonly string[],
@@ -37,14 +38,15 @@ export function footStrip(
   setting: Setting,
 ): Strip {
   const { look } = setting;
-  const mark = faceMark(number, widthPt, setting);
-  const leftPt = widthPt - widestMarkPt(widthPt, setting) - look.note.sizePt;
   const set = (textPt: number) =>
     setText(footContent(pieces, style, textPt, setting), style, textPt, setting, origin);
-  const narrow = leftPt < besideShare * widthPt ? undefined : set(leftPt);
   const line = rule(0, 0, widthPt, look.colours.rule, look.line.thin);
   const top = 0.3 * style.sizePt;
-  if (narrow !== undefined && narrow.lines.length <= besideLines) {
+  for (const saying of ['in-words', 'by-sign'] as const) {
+    const leftPt = widthPt - widestMarkPt(saying, widthPt, setting) - look.note.sizePt;
+    const narrow = leftPt < besideShare * widthPt ? undefined : set(leftPt);
+    if (narrow === undefined || narrow.lines.length > besideLines) continue;
+    const mark = faceMark(number, saying, widthPt, setting);
     const heightPt = Math.max(textHeight(narrow), mark.heightPt);
     return {
       heightPt: top + heightPt,
@@ -56,6 +58,7 @@ export function footStrip(
     };
   }
   const whole = set(widthPt);
+  const mark = faceMark(number, 'in-words', widthPt, setting);
   return {
     heightPt: top + mark.heightPt + textHeight(whole),
     items: [
@@ -83,9 +86,12 @@ const manyFaces: readonly FaceNumber[] = [
 ];
 
 /** So that what stands beside the mark is the same on every face, it is set beside the widest. */
-function widestMarkPt(widthPt: number, setting: Setting): number {
-  return Math.max(...manyFaces.map((number) => faceMark(number, widthPt, setting).widthPt));
+function widestMarkPt(saying: Saying, widthPt: number, setting: Setting): number {
+  return Math.max(...manyFaces.map((number) => faceMark(number, saying, widthPt, setting).widthPt));
 }
+
+/** Whether words, too, say that more follows. That a card ends is always said. */
+type Saying = 'in-words' | 'by-sign';
 
 function moved(items: readonly PlacedItem[], x: number, y: number): PlacedItem[] {
   return items.map((item) => moveItem(item, x, y));
@@ -94,6 +100,7 @@ function moved(items: readonly PlacedItem[], x: number, y: number): PlacedItem[]
 /** Number of the face, and that the card goes on, with a pointer to the next; or that it ends here, with a bar. */
 function faceMark(
   { face, faces }: FaceNumber,
+  saying: Saying,
   widthPt: number,
   setting: Setting,
 ): Strip & { widthPt: number } {
@@ -102,7 +109,8 @@ function faceMark(
   const em = style.sizePt;
   const isLast = face === faces;
   const label = look.words.face.replace('{face}', String(face)).replace('{faces}', String(faces));
-  const said = [label, isLast ? look.words.end : look.words.continuesNext].map(keptWhole).join(' · ');
+  const goesOn = saying === 'in-words' ? [look.words.continuesNext] : [];
+  const said = [label, ...(isLast ? [look.words.end] : goesOn)].map(keptWhole).join(' · ');
   const signPt = 0.9 * em;
   const text = setText([words(said, true)], style, widthPt - signPt, setting, origin);
   const textPt = Math.max(0, ...text.lines.map((line) => line.widthPt));

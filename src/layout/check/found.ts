@@ -29,6 +29,8 @@ export function foundWords(laidOut: LaidOut): FoundWord[] {
     for (const item of page.items) {
       if (item.kind !== 'text' || item.tag === undefined) continue;
       const element = textElement(laidOut, item.tag);
+      // letters in a figure are part of what it shows; what it says is its alternative text
+      if (laidOut.structure[element]?.type === 'Figure') continue;
       if (element !== open) close();
       open = element;
       text.push({ part: item.text, page: index, face: item.face, sizePt: item.sizePt });

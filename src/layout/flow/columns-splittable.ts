@@ -3,6 +3,7 @@
  * are made as short, and so as even, as what must stay together allows. What does not fit goes on on the next page.
  */
 import type { BlockOrigin } from '../../markup/block';
+import type { PlacedItem } from '../frame';
 import {
   type Box,
   isSolid,
@@ -116,16 +117,23 @@ function evened(work: Work, full: FilledColumns, fixed: Fixed): FilledColumns {
   return best;
 }
 
+function acrossBy(dx: number, items: readonly PlacedItem[]): readonly PlacedItem[] {
+  return dx === 0 ? items : items.map((item) => moveItem(item, dx, 0));
+}
+
 function sideBySide({ columns, usedPt }: FilledColumns, { pitchPt, origin }: Fixed): Box {
   const placed = columns.flatMap((boxes, column) =>
     boxes.map(({ box, y }) => ({ box, dx: column * pitchPt, dy: y })),
   );
   const layers = placed.flatMap(({ box, dx, dy }) =>
     box.layers.map(
-      ({ y, items, ...layer }): Layer => ({
+      ({ y, items, tied, ...layer }): Layer => ({
         ...layer,
         y: y + dy,
-        items: dx === 0 ? items : items.map((item) => moveItem(item, dx, 0)),
+        items: acrossBy(dx, items),
+        ...(tied === undefined
+          ? {}
+          : { tied: { ...tied, show: (letter) => acrossBy(dx, tied.show(letter)) } }),
       }),
     ),
   );

@@ -77,8 +77,8 @@ class Filler {
   private gapPt = 0;
   /** What has been shown on this page and need not be shown again, by its key. */
   private readonly saidHere = new Set<string>();
-  /** What was not shown again, to be marked on what follows. */
-  private leftUnsaid: Box[] = [];
+  /** What was not shown again, to be marked on the step that follows. */
+  private leftUnsaid: Box | undefined;
 
   constructor(
     work: Work,
@@ -117,13 +117,15 @@ class Filler {
     }
     if (piece.kind === 'splittable') return this.takeFrom(piece);
     if (!this.isSaid(piece)) return this.placeBox(piece);
-    this.leftUnsaid.push(piece);
+    this.leftUnsaid = piece;
     this.at += 1;
     return 'go-on';
   }
 
+  /** Whether the same is shown above, and the step it belongs to has room for the mark of it. */
   private isSaid(piece: Piece): piece is Box {
-    return piece.kind === 'box' && piece.said !== undefined && this.saidHere.has(piece.said.key);
+    if (piece.kind !== 'box' || piece.said === undefined || this.leftUnsaid !== undefined) return false;
+    return this.saidHere.has(piece.said.key);
   }
 
   /** A forced break ends the page, unless nothing stands on it yet, or enough is left for one that depends on it. */
@@ -137,14 +139,29 @@ class Filler {
     return this.boxes.length > 0 || this.nextPageGains ? 'page-full' : 'go-on';
   }
 
-  /** Whether that share of a page is left, and below the line across it room for what follows, with all that ought to stay with it. */
+  /**
+   * Whether that share of a page is left, and below the line across it room for what follows: all that ought to stay with
+   * it and what comes after that, so that no heading stands there with a single step.
+   */
   private hasRoomBelow({ share, line }: NonNullable<ForcedBreak['unlessLeft']>): boolean {
-    const { pieces, ought } = this.bound;
-    const next = pieces.findIndex((piece, index) => index >= this.at && piece.kind !== 'gap');
+    const { pieces, ought, chainEnd } = this.bound;
+    const next = this.nextFrom(this.at);
+    if (next === undefined) return false;
+    const heldTo = chainEnd[next] ?? next;
+    const second = this.nextFrom(heldTo + 1);
+    const gapPt = (from: number, to: number) =>
+      stackHeight([line, ...pieces.slice(from, to), line]) - 2 * line.heightPt;
+    const secondPt = second === undefined ? 0 : gapPt(heldTo + 1, second) + (ought[second] ?? 0);
+    const needPt = line.heightPt + gapPt(this.at, next) + (ought[next] ?? 0) + secondPt;
+    return fits(share * this.room.emptyPt, this.roomLeft) && fits(needPt, this.roomLeft);
+  }
+
+  /** Where what comes next stands, from `index` on; nothing if a break or the end comes first. */
+  private nextFrom(index: number): number | undefined {
+    const { pieces } = this.bound;
+    const next = pieces.findIndex((piece, at) => at >= index && piece.kind !== 'gap');
     const following = pieces[next];
-    if (following === undefined || !isSolid(following)) return false;
-    const gapPt = stackHeight([line, ...pieces.slice(this.at, next), line]) - line.heightPt;
-    return fits(share * this.room.emptyPt, this.roomLeft) && fits(gapPt + (ought[next] ?? 0), this.roomLeft);
+    return following !== undefined && isSolid(following) ? next : undefined;
   }
 
   private get top(): number {
@@ -171,7 +188,6 @@ class Filler {
     if (this.saidHere.size === 0) return 0;
     const { pieces } = this.bound;
     let above = this.gapPt;
-    let lessPt = 0;
     for (let index = this.at; index < pieces.length; index += 1) {
       const piece = pieces[index];
       if (piece === undefined || piece.kind === 'break') break;
@@ -181,11 +197,11 @@ class Filler {
       }
       const below = pieces[index + 1];
       if (this.isSaid(piece))
-        lessPt += piece.heightPt + Math.min(above, below?.kind === 'gap' ? below.heightPt : 0);
+        return piece.heightPt + Math.min(above, below?.kind === 'gap' ? below.heightPt : 0);
       if (piece.keep === 'free' || (held === 'must' && piece.keep === 'ought')) break;
       above = 0;
     }
-    return lessPt;
+    return 0;
   }
 
   private letGo(): void {
@@ -244,8 +260,9 @@ class Filler {
 
   private put(piece: Box): void {
     const y = this.top;
-    this.boxes.push({ box: this.leftUnsaid.reduceRight(marked, piece), y });
-    this.leftUnsaid = [];
+    const mark = piece.passesMark ? undefined : this.leftUnsaid;
+    this.boxes.push({ box: mark === undefined ? piece : marked(piece, mark), y });
+    if (mark !== undefined) this.leftUnsaid = undefined;
     if (piece.said !== undefined) this.saidHere.add(piece.said.key);
     this.y = y + piece.heightPt;
     this.gapPt = 0;
@@ -263,12 +280,13 @@ class Filler {
   }
 }
 
-/** A box with what shows that `unsaid` is said above it. */
+/** A step with what shows that a caution of it is said above: read after its number, and before its words. */
 function marked(box: Box, { said, anchors }: Box): Box {
-  const layer = { y: 0, items: said?.items ?? [] };
+  const number = box.layers.findIndex(({ items }) => items.some(({ kind }) => kind === 'text'));
+  const [upTo, after] = [box.layers.slice(0, number + 1), box.layers.slice(number + 1)];
   return {
     ...box,
-    layers: [...box.layers, layer],
+    layers: said === undefined ? box.layers : [...upTo, said.layer, ...after],
     anchors: [...anchors, ...box.anchors],
     figures: [...(said?.figures ?? []), ...box.figures],
   };

@@ -5,7 +5,7 @@
 import type { BlockOrigin } from '../../markup/block';
 import type { TextStyle } from '../look';
 import type { Setting } from '../setting';
-import { breakLines } from './lines';
+import { breakLines, type Line } from './lines';
 import { type SetText, setCut } from './text';
 import type { Cut } from './tokens';
 
@@ -33,4 +33,42 @@ export function setBalanced(
   }
   if (wide === widthPt) return full;
   return { ...full, lines: breakLines(cut, style.sizePt, wide, setting.look.fonts).lines };
+}
+
+/**
+ * The same where only `firstPt` is left of the first line; meant to stand at the right edge. Nothing if that would take
+ * more lines than `most`, or leave fewer than `leastPt` on the first.
+ */
+export function setBalancedAfter(
+  cut: Cut,
+  style: TextStyle,
+  widthPt: number,
+  { firstPt, leastPt, most }: { readonly firstPt: number; readonly leastPt: number; readonly most: number },
+  { look: { fonts } }: Setting,
+): SetText | undefined {
+  if (firstPt < leastPt) return undefined;
+  const within = (width: number): readonly Line[] | undefined => {
+    const fromX = width - firstPt;
+    const { lines, brokenWords } = breakLines(cut, style.sizePt, width, fonts, fromX);
+    const [first, ...rest] = lines;
+    if (first === undefined || brokenWords.length > 0 || lines.length > most) return undefined;
+    const inkPt = first.widthPt - fromX;
+    if (inkPt < leastPt) return undefined;
+    const fragments = first.fragments.map((fragment) => ({ ...fragment, x: fragment.x - fromX }));
+    return [{ fragments, widthPt: inkPt }, ...rest];
+  };
+  let lines = within(widthPt);
+  if (lines === undefined) return undefined;
+  let narrow = firstPt;
+  let wide = widthPt;
+  for (let round = 0; round < halvings; round += 1) {
+    const middle = (narrow + wide) / 2;
+    const tried = within(middle);
+    if (tried === undefined) narrow = middle;
+    else {
+      wide = middle;
+      lines = tried;
+    }
+  }
+  return { lines, style, widthPt };
 }

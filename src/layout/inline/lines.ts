@@ -37,12 +37,16 @@ export interface Broken {
 
 type Draft = { -readonly [K in keyof Fragment]: Fragment[K] };
 
-/** Breaks text, set at `sizePt`, into lines no wider than `widthPt`. No words give no lines. */
-export function breakLines(cut: Cut, sizePt: number, widthPt: number, fonts: FontSet): Broken {
-  if (!isPlain(cut)) return new LineBreaker(cut.slice(), sizePt, widthPt, fonts).run();
+/**
+ * Breaks text, set at `sizePt`, into lines no wider than `widthPt`, the first of them from `fromX` on. No words give no
+ * lines; where not even one fits on what is left of the first, that line is empty.
+ */
+export function breakLines(cut: Cut, sizePt: number, widthPt: number, fonts: FontSet, fromX = 0): Broken {
+  if (!isPlain(cut)) return new LineBreaker(cut.slice(), sizePt, widthPt, fonts, fromX).run();
+  if (fromX > 0) return new LineBreaker(tokensOf(cut), sizePt, widthPt, fonts, fromX).run();
   const lines = plainLines(cut, widthPt);
   if (lines !== undefined) return { lines, brokenWords: none, overfull: false };
-  return new LineBreaker(tokensOf(cut), sizePt, widthPt, fonts).run();
+  return new LineBreaker(tokensOf(cut), sizePt, widthPt, fonts, 0).run();
 }
 
 const none: readonly string[] = [];
@@ -53,7 +57,7 @@ class LineBreaker {
   private overfull = false;
   private fragments: Draft[] = [];
   /** Where the next letter would stand, and where the last one ended. */
-  private x = 0;
+  private x: number;
   private inkEnd = 0;
   /** Whether the last token placed ends a word. */
   private wordEnds = false;
@@ -63,7 +67,10 @@ class LineBreaker {
     private readonly sizePt: number,
     private readonly widthPt: number,
     private readonly fonts: FontSet,
-  ) {}
+    fromX: number,
+  ) {
+    this.x = fromX;
+  }
 
   run(): Broken {
     let at = 0;
@@ -84,7 +91,7 @@ class LineBreaker {
     }
     const joint = this.splitAt(at, after, fits(widthPt, this.widthPt) ? looseOffsets : breakOffsets);
     if (joint !== undefined) return joint;
-    if (this.fragments.length > 0) {
+    if (this.x > 0) {
       this.endLine(false);
       return at;
     }

@@ -12,7 +12,7 @@ export interface HeadRooms {
   readonly parts: { has(name: string): boolean };
   /** Height of the body of a page: the first has index 0, `part` is what goes on on it. Never less than `setting.roomPt`. */
   roomOf(page: number, part: string | undefined): number;
-  /** Whether the last page gets a fair part of the one before it where it would hold little. */
+  /** Whether pages that go on one into the other are filled evenly, so that none stands half empty beside full ones. */
   readonly evenEnd?: boolean;
   /** With so many pages filled, what is left is left. */
   readonly mostPages?: number;
@@ -37,7 +37,7 @@ export function paginateUnderHeads(
   heads: HeadRooms,
 ): FilledPage[] {
   const { mostPages = Number.POSITIVE_INFINITY } = heads;
-  const pages: (FilledPage & Start)[] = [];
+  const pages: StartedPage[] = [];
   let start: Start = { work: begin(bind(pieces)), part: undefined };
   let done = false;
   while (!done && pages.length < mostPages) {
@@ -76,34 +76,76 @@ function filledPage(
   return { goesOnIn, filled, next };
 }
 
-/** A last page filled to no more than this share is given something of the one before. */
-const littleShare = 0.3;
-/** How much of the page before the last is left to it, tried in turn. */
-const leftShares = [0.85, 0.75, 0.65, 0.55] as const;
+type StartedPage = FilledPage & Start;
 
-/** The same pages, the last two filled more evenly if the last holds little and they go on one into the other. */
-function evened(pages: (FilledPage & Start)[], heads: HeadRooms, setting: Setting): FilledPage[] {
-  const index = pages.length - 2;
-  const before = pages[index];
-  const holdsLittle = (boxes: readonly FilledBox[]) =>
-    Math.max(0, ...boxes.map(({ box, y }) => y + box.heightPt)) <= littleShare * setting.roomPt;
-  const end = pages[index + 1];
-  if (before === undefined || end === undefined || !holdsLittle(end.boxes)) return pages;
-  if (end.work.bound.pieces[end.work.at - 1]?.kind === 'break') return pages;
+/** A page filled to less than this share is given something of those before it; of the first, only below that share. */
+const lowShare = 0.8;
+const littleShare = 0.3;
+/** So many pages at most share what they hold, */
+const mostShared = 4;
+/** none of them filled to more than one of these shares, tried in turn. */
+const evenShares = [0.6, 0.68, 0.76, 0.84, 0.92] as const;
+
+/** The same pages, what stands on those that go on one into the other shared out more evenly. */
+function evened(pages: readonly StartedPage[], heads: HeadRooms, setting: Setting): FilledPage[] {
   // what is only tried leaves no problems behind
   const trial = { ...setting, problems: new Problems() };
-  for (const share of leftShares) {
-    const shorter = filledPage(before, index, heads, trial, share);
-    const last = filledPage(shorter.next, index + 1, heads, trial);
-    if (shorter.filled.boxes.length === 0 || !last.filled.done) return pages;
-    if (holdsLittle(last.filled.boxes)) continue;
-    return [
-      ...pages.slice(0, index),
-      { boxes: [...shorter.filled.boxes], goesOnIn: shorter.goesOnIn },
-      { boxes: [...last.filled.boxes], goesOnIn: last.goesOnIn },
-    ];
+  const even = [...pages];
+  even.forEach((page, last) => {
+    if (filledPt(page) >= lowShare * setting.roomPt) return;
+    for (let count = 2; count <= mostShared; count += 1) {
+      const from = last - count + 1;
+      if (from < 0 || (from === 0 && filledPt(page) > littleShare * setting.roomPt)) return;
+      // what begins after a break begins a page
+      if (even.slice(from + 1, last + 1).some(isAfterBreak)) return;
+      const shared = sharedOut(even.slice(from, last + 1), { from, end: even[last + 1] }, heads, trial);
+      if (shared !== undefined) even.splice(from, count, ...shared);
+      if (filledPt(even[last]) >= lowShare * setting.roomPt) return;
+    }
+  });
+  return even;
+}
+
+function filledPt(page: FilledPage | undefined): number {
+  return Math.max(0, ...(page?.boxes ?? []).map(({ box, y }) => y + box.heightPt));
+}
+
+function isAfterBreak({ work }: Start): boolean {
+  return work.rest === undefined && work.bound.pieces[work.at - 1]?.kind === 'break';
+}
+
+/** Which page a run of pages begins on, and the start of the page after it. */
+interface RunEnds {
+  readonly from: number;
+  readonly end: Start | undefined;
+}
+
+/** What stands on a run of pages, on as many that are more even; nothing if there is no such way. */
+function sharedOut(
+  run: readonly StartedPage[],
+  { from, end }: RunEnds,
+  heads: HeadRooms,
+  setting: Setting,
+): readonly StartedPage[] | undefined {
+  const [first] = run;
+  const leastPt = Math.min(...run.map(filledPt));
+  for (const share of evenShares) {
+    const pages: StartedPage[] = [];
+    let start: Start | undefined = first;
+    let done = false;
+    while (start !== undefined && !done && pages.length < run.length) {
+      const { goesOnIn, filled, next } = filledPage(start, from + pages.length, heads, setting, share);
+      if (filled.boxes.length === 0) break;
+      pages.push({ ...start, boxes: [...filled.boxes], goesOnIn });
+      start = next;
+      done = filled.done;
+    }
+    const isWhole =
+      end === undefined ? done : start?.work.at === end.work.at && start.work.rest === end.work.rest;
+    const isFuller = Math.min(...pages.map(filledPt)) > leastPt;
+    if (isWhole && isFuller && pages.length === run.length) return pages;
   }
-  return pages;
+  return undefined;
 }
 
 function partsIn(boxes: readonly FilledBox[], parts: HeadRooms['parts']) {

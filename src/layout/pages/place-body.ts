@@ -3,6 +3,7 @@ import type { FilledBox } from '../flow/fill';
 import type { Destination, PlacedItem } from '../frame';
 import { moveItem } from '../shape';
 import type { StructureBuilder } from '../structure';
+import { lettersOn } from './letters';
 
 /** Items of each page, with the body's top left corner at (`leftOf(page)`, `top`). Tells the tree where figures stand. */
 export function placeBody(
@@ -14,10 +15,14 @@ export function placeBody(
   return pages.map((boxes, page) => {
     const left = leftOf(page);
     const items: PlacedItem[] = [];
+    const letterOf = lettersOn(boxes);
     for (const { box, y } of boxes) {
       const dy = top + y;
       for (const layer of box.layers) {
         for (const item of layer.items) items.push(moveItem(item, left, dy + layer.y));
+        if (layer.tied === undefined) continue;
+        for (const item of layer.tied.show(letterOf(layer.tied.key)))
+          items.push(moveItem(item, left, dy + layer.y));
       }
       for (const { tag, bounds } of box.figures) {
         const [x1, y1, x2, y2] = bounds;

@@ -51,6 +51,7 @@ function setTable(block: TableBlock, grid: Grid, place: Place, setting: Setting)
     rows,
     rowLines: rowLines(context, rows),
     padPt: grid.padY,
+    leastPadShare: setting.look.space.leastCellY,
     roomPt: setting.roomPt,
     origin: block.origin,
   };

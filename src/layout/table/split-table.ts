@@ -26,6 +26,8 @@ export interface SetTable {
   readonly rowLines: (index: number, y: number, heightPt: number, last: boolean) => readonly PlacedItem[];
   /** Space above and below the words of a row. */
   readonly padPt: number;
+  /** What must be left of it where rows are set closer: a share. */
+  readonly leastPadShare: number;
   readonly roomPt: number;
   readonly origin: BlockOrigin;
 }
@@ -33,9 +35,6 @@ export interface SetTable {
 /** So many rows ought to stand on either side of a break, and must where a page can hold no more. */
 const wishedRows = 3;
 const leastRows = 2;
-
-/** What must be left of the space above and below the words of a row that is set closer. */
-const leastPadShare = 0.65;
 
 /** The table from the row at `from` on. */
 export function splitTable(table: SetTable, from: number): Splittable {
@@ -87,7 +86,9 @@ function closedUpToFit(table: SetTable, from: number, roomPt: number): SetTable 
   const lackPt = heightPt + sum(rows.map((row) => row.heightPt)) - roomPt;
   const giving = rows.filter(({ isFilledIn }) => !isFilledIn).length;
   const lessPt = lackPt / (2 * giving);
-  return giving > 0 && fits(lessPt, (1 - leastPadShare) * table.padPt) ? closedUp(table, lessPt) : undefined;
+  return giving > 0 && fits(lessPt, (1 - table.leastPadShare) * table.padPt)
+    ? closedUp(table, lessPt)
+    : undefined;
 }
 
 /** The table with so much less space above and below the words of each row, but for rows that are written in. */

@@ -18,7 +18,7 @@ export const cautionForms = {
     },
     required: ['data-signal'],
     meaning:
-      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said; `data-says` names what it says, so that a brief one below another of that name on one page is not said again but marked at its step; `data-signs` puts safety signs beside the words',
+      'a caution: hazard, what happens, how to avoid it; `data-brief` says it in the words of its `hazard` alone, for cards and where the whole has just been said; `data-says` names what it says, so that a brief one below another of that name on one page is not said again: its step is marked with a triangle and a letter that stands at the caution too; `data-signs` puts safety signs beside the words',
   },
   'p.hazard': {
     element: 'p',

@@ -179,22 +179,66 @@ describe('layoutCard', () => {
     const blocks = [
       heading(1, 'Raising steam'),
       heading(2, 'One'),
-      steps(careful(10)),
+      steps(careful(20)),
       heading(2, 'Two'),
       steps(careful(2)),
     ];
     const { pages, structure } = laidOut(blocks, options('A7', { mostPt: 9 }));
-    const said = pages.map((page) => linesOf(page).filter((line) => line.startsWith('DANGER')).length);
-    const begun = pages.map((page) => linesOf(page).filter((line) => /^\d+ /.test(line)).length);
+    const said = pages.map((page) => linesOf(page).filter((line) => /^([A-Z] )?DANGER/.test(line)).length);
+    const begun = pages.map((page) => linesOf(page).filter((line) => /^([A-Z] )?\d+ /.test(line)).length);
     // a face on which the second part begins says it for that part too
     const two = pages.findIndex((page) => linesOf(page).includes('Two'));
     expect(said).toEqual(pages.map((page, index) => (index === two && linesOf(page)[1] !== 'Two' ? 2 : 1)));
-    expect(begun.reduce((sum, count) => sum + count, 0)).toBe(12);
+    expect(begun.reduce((sum, count) => sum + count, 0)).toBe(22);
+    expect(pages.length).toBeGreaterThan(1);
     const triangles = structure.filter(({ type }) => type === 'Figure');
-    expect(triangles).toHaveLength(12 - said.reduce((sum, count) => sum + count, 0));
+    expect(triangles).toHaveLength(22 - said.reduce((sum, count) => sum + count, 0));
     for (const { alt, box } of triangles) {
       expect(alt).toBe('DANGER Vapor lit late goes off like a shot. (said above)');
       expect(box).toBeDefined();
+    }
+  });
+
+  it('ties each of those triangles to its caution by a letter, counted anew on each face', () => {
+    const [burns, turns] = [briefCaution('danger', 'Burns.'), briefCaution('warning', 'Turns.')];
+    const alone = briefCaution('caution', 'Said once.');
+    const items = Array.from({ length: 30 }, (_, at) =>
+      step(`Open ${at}`, { cautions: at % 3 === 0 ? [burns] : at % 3 === 1 ? [turns] : [] }),
+    );
+    const { pages } = laidOut(
+      [heading(1, 'Card'), steps([step('First', { cautions: [alone] }), ...items])],
+      options('A7', { mostPt: 9 }),
+    );
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) {
+      const lines = linesOf(page);
+      const signalOf = new Map<string, string>();
+      const marked = new Set<string>();
+      for (const line of lines) {
+        const [, letter = '', signal = ''] = /^([A-Z]) (DANGER|WARNING)/.exec(line) ?? [];
+        if (letter !== '') {
+          expect(signalOf.has(letter)).toBe(false);
+          signalOf.set(letter, signal);
+        }
+        const [, mark = '', opened = ''] = /^([A-Z]) \d+ Open (\d+)/.exec(line) ?? [];
+        if (mark === '') continue;
+        marked.add(mark);
+        expect(signalOf.get(mark), line).toBe(Number(opened) % 3 === 0 ? 'DANGER' : 'WARNING');
+      }
+      expect([...signalOf.keys()]).toEqual(['A', 'B']);
+      expect(marked).toEqual(new Set(['A', 'B']));
+    }
+    expect(linesOf(pages[0])).toContain('CAUTION Said once.');
+  });
+
+  it('marks a step for one caution only, and says a second one again', () => {
+    const both = [briefCaution('danger', 'Burns.'), briefCaution('warning', 'Turns.')];
+    for (const cautions of [both, [...both].reverse()]) {
+      const items = [step('First', { cautions }), step('Second', { cautions })];
+      const { pages } = laidOut([heading(1, 'Card'), steps(items)], options('A7', { mostPt: 9 }));
+      const lines = linesOf(pages[0]).filter((line) => /Burns|Turns|First|Second/.test(line));
+      const said = cautions.map(({ signal }) => (signal === 'danger' ? 'DANGER Burns.' : 'WARNING Turns.'));
+      expect(lines).toEqual([`A ${said[0]}`, said[1], '1 First', said[1], 'A 2 Second']);
     }
   });
 
