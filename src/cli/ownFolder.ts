@@ -46,6 +46,7 @@ async function replaced(shared: SharedFiles, file: string, source: SpecSource): 
   if (strange.length > 0) return bad(strange.map((name) => strangeFile(join(folder, name))));
   const texts = new Map(shared.texts);
   const templates = new Map(shared.templates);
+  const ownTemplates: string[] = [];
   const from = new Map<string, string>();
   const own = new Set<string>();
   for (const name of names) {
@@ -54,9 +55,30 @@ async function replaced(shared: SharedFiles, file: string, source: SpecSource): 
     const target = place.kind === 'template' ? templates : texts;
     target.set(place.name, await readFile(join(folder, name), 'utf8'));
     own.add(place.name);
+    if (place.kind === 'template') ownTemplates.push(place.name);
     from.set(place.kind === 'template' ? place.name : `shared/${place.name}`, join(folder, name));
   }
+  const unused = unusedTemplates(ownTemplates, templates, texts.get('papers.yaml') ?? '', shared);
+  if (unused.length > 0) return bad(unused.map((name) => unusedTemplate(from.get(name) ?? name)));
   return good({ shared: { ...shared, texts, templates, own }, from });
+}
+
+/** Templates of the folder that replace none, that no paper has and that no template of the folder calls. */
+function unusedTemplates(
+  names: readonly string[],
+  templates: ReadonlyMap<string, string>,
+  plans: string,
+  program: SharedFiles,
+): readonly string[] {
+  const source = readSource(plans, 'papers.yaml');
+  const own = source.ok ? valueAt(source.value.data, ['own']) : undefined;
+  const papers = (Array.isArray(own) ? own : []).map((plan) => valueAt(plan, ['name']));
+  const called = names.flatMap((name) =>
+    [...(templates.get(name) ?? '').matchAll(/\{\{[~#]*>\s*([\w/-]+)/g)].map(([, piece]) => piece),
+  );
+  return names.filter(
+    (name) => !program.templates.has(name) && !papers.includes(name) && !called.includes(name),
+  );
 }
 
 /** Problems with the names under which the files of the own folder really stand. */
@@ -126,6 +148,17 @@ function noFolder(folder: string, where: Pick<Diagnostic, 'at'>): Diagnostic {
     message: `the folder \`${folder}\` is not there or cannot be read`,
     expected: 'a folder beside the spec',
     mend: 'make the folder, or take `folder` out',
+  };
+}
+
+function unusedTemplate(path: string): Diagnostic {
+  return {
+    code: 'folder-strange',
+    severity: 'error',
+    message: `no paper is made from \`${path}\``,
+    expected:
+      'the name of a template that comes with the program, of a paper under `own` in `papers.yaml`, or of a piece that another template calls',
+    mend: 'name the paper under `own` in a `papers.yaml` of the folder, or take the file out',
   };
 }
 

@@ -75,6 +75,8 @@ export interface Paper {
   /** What it is for, in a few words. */
   readonly what: string;
   readonly template: string;
+  /** A museum or a club made it up: it is said in whatever language its template is written in. */
+  readonly own?: boolean;
   /** It marks what reads otherwise than in the issue before. */
   readonly marksChanges?: boolean;
   /** It is printed light on dark, which takes much ink. */

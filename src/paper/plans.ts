@@ -1,11 +1,11 @@
 /** Which papers can be made: read from `shared/papers.yaml`, which a keeper may change. */
 import * as z from 'zod';
-import { bad, good, type Outcome } from '../diagnostic/diagnostic';
+import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
 import { phases } from '../procedure/procedure';
 import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';
-import { readSource } from '../spec/source';
+import { readSource, type SpecSource } from '../spec/source';
 
 /** Papers that are not cards of the plans, by name. */
 export const paperNames = [
@@ -43,6 +43,16 @@ const plansForm = z.strictObject({
     }),
   ),
   papers: z.record(z.enum(paperNames), z.strictObject({ title: z.string().min(1), what: z.string().min(1) })),
+  own: z
+    .array(
+      z.strictObject({
+        name: key,
+        title: z.string().min(1),
+        what: z.string().min(1),
+        read: z.enum(['dash', 'lap', 'wall', 'desk']),
+      }),
+    )
+    .optional(),
   'valve-card': z.array(key).min(1),
   'valve-tags': z.array(z.enum(['round', 'oblong'])).min(1),
   'not-laminated': z.array(key),
@@ -57,10 +67,36 @@ export type PaperTitle = Plans['papers'][(typeof paperNames)[number]];
 /** One card. */
 export type CardPlan = Plans['cards'][number];
 
+/** A paper that a museum or a club made up: its template has its name. */
+export type OwnPlan = NonNullable<Plans['own']>[number];
+
 /** Read the plans. */
 export function readPlans(text: string, file: string): Outcome<Plans> {
   const source = readSource(text, file);
   if (!source.ok) return source;
   const parsed = inForm(source.value, plansForm, 'papers');
-  return parsed.success ? good(parsed.data) : bad(problemsOf(parsed.error.issues, source.value, plansForm));
+  if (!parsed.success) return bad(problemsOf(parsed.error.issues, source.value, plansForm));
+  const twice = namesTwice(parsed.data, source.value);
+  return twice.length > 0 ? bad(twice) : good(parsed.data);
+}
+
+/** Papers of one’s own that are called as another paper is. */
+function namesTwice({ cards, own = [] }: Plans, source: SpecSource): readonly Diagnostic[] {
+  const taken = new Set<string>([...paperNames, ...cards.map(({ name }) => name)]);
+  return own.flatMap(({ name }, index): Diagnostic[] => {
+    const found = taken.has(name);
+    taken.add(name);
+    if (!found) return [];
+    return [
+      {
+        code: 'spec-name-twice',
+        severity: 'error',
+        at: source.spotOfValue(['own', index, 'name']),
+        message: `there is a paper \`${name}\` already`,
+        found: `\`${name}\``,
+        expected: 'a name that no other paper has',
+        mend: 'give it another name; a paper of the program is changed by a template of the same name',
+      },
+    ];
+  });
 }

@@ -8,6 +8,7 @@ import { docentGuide } from './papers/docentGuide';
 import { inspectionSheet } from './papers/inspectionSheet';
 import { logSheet } from './papers/logSheet';
 import { ownersManual } from './papers/ownersManual';
+import { ownPaper } from './papers/ownPaper';
 import { rangeTable } from './papers/rangeTable';
 import { tripCard } from './papers/tripCard';
 import { valveCard } from './papers/valveCard';
@@ -32,5 +33,6 @@ export function papersOf(plans: Plans): readonly Paper[] {
     inspectionSheet(papers['inspection-sheet']),
     docentGuide(papers['docent-guide']),
     ownersManual(papers['owners-manual']),
+    ...(plans.own ?? []).map(ownPaper),
   ];
 }

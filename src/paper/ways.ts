@@ -118,9 +118,13 @@ export interface LapSheetWay {
   readonly lies: 'upright' | 'landscape';
 }
 
-/** A weather-proof sheet read on the lap. */
-export function asLapSheet(title: string, { mostFaces, growTo, lies }: LapSheetWay): Way {
-  const distanceM = ({ car }: World) => car.spec.print.distances.lap.si;
+/** A weather-proof sheet read on the lap, or hung on a wall and read from there. */
+export function asLapSheet(
+  title: string,
+  { mostFaces, growTo, lies }: LapSheetWay,
+  read: 'lap' | 'wall' = 'lap',
+): Way {
+  const distanceM = ({ car }: World) => car.spec.print.distances[read].si;
   return {
     leastPt: (world) => leastSizes(world.fonts, distanceM(world)),
     layOut: (blocks, world, mark) =>

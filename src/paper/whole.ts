@@ -6,9 +6,9 @@ import type { Paper } from './paper';
 /** More texts than this are counted and not told. */
 const told = 12;
 
-/** Whether a language says all of a paper. */
-export function isWhole({ papers }: Language, { name }: Pick<Paper, 'name'>): boolean {
-  return papers === 'all' || papers.includes(name);
+/** Whether a language says all of a paper; one that a museum made up is said by its template. */
+export function isWhole({ papers }: Language, { name, own }: Pick<Paper, 'name' | 'own'>): boolean {
+  return own === true || papers === 'all' || papers.includes(name);
 }
 
 /** Which papers are left out of those of a car, since its language does not say all of them. */

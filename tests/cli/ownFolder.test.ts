@@ -87,6 +87,37 @@ describe('a folder of the museum’s own', () => {
   });
 });
 
+describe('a paper of one’s own', () => {
+  const plan = (read: string) =>
+    `${shared('shared/papers.yaml')}own:\n  - { name: ours, title: Ours, what: ours, read: ${read} }\n`;
+
+  test.each(['dash', 'lap', 'wall', 'desk'])('is laid out to be read at the %s', async (read) => {
+    put('papers.yaml', plan(read));
+    put('templates/ours.hbs', '<h1>{{car.name}}</h1>\n<p>Ask at the gate.</p>\n');
+    const { code, said, complained } = await run(
+      'make',
+      spec,
+      '--paper',
+      'ours',
+      '--out',
+      join(folder, 'out'),
+    );
+    expect(code, complained).toBe(0);
+    expect(said).toMatch(/^Ours .* 1 /m);
+  });
+
+  test('prints a procedure whole, or is refused', async () => {
+    put('papers.yaml', plan('desk'));
+    put(
+      'templates/ours.hbs',
+      '<h1>{{car.name}}</h1>\n<ol class="steps">{{#each procedures}}{{#each steps}}{{#if @first}}<li><p class="action">{{> pieces/text say}}</p></li>{{/if}}{{/each}}{{/each}}</ol>\n',
+    );
+    const { code, complained } = await run('make', spec, '--paper', 'ours', '--out', join(folder, 'out'));
+    expect(code).toBe(1);
+    expect(complained).toContain('error[template-drops-step]');
+  });
+});
+
 describe('what a template may not do', () => {
   test('drop a caution', async () => {
     put(
@@ -125,6 +156,21 @@ describe('refused', () => {
       expect(await refusedWith()).toContain('error[folder-strange]');
     },
   );
+
+  test('a template of no paper, unless another one of the folder calls it', async () => {
+    put('templates/rope-sign.hbs', '<p>Hands off.</p>\n');
+    expect(await refusedWith()).toMatch(/error\[folder-strange\] no paper is made from `.*rope-sign\.hbs`/);
+    put('templates/card.hbs', '<h1>{{card.title}}</h1>\n{{> rope-sign}}\n');
+    expect((await cardWords()).words).toContain('Hands off.');
+  });
+
+  test('a paper of one’s own by the name of another', async () => {
+    put(
+      'papers.yaml',
+      `${shared('shared/papers.yaml')}own:\n  - { name: range-table, title: Ours, what: ours, read: desk }\n`,
+    );
+    expect(await refusedWith()).toMatch(/papers\.yaml:\d+:\d+ error\[spec-name-twice\]/);
+  });
 
   test('a theme that is not there, with those that are', async () => {
     writeFileSync(spec, readFileSync(spec, 'utf8').replace('theme: plain', 'theme: brass'));

@@ -91,6 +91,7 @@ describe('a museum', () => {
       'languages/en/words.yaml',
       'papers.yaml',
       'templates/card.hbs',
+      'templates/rope-sign.hbs',
       'themes/reading-room.yaml',
     ]);
   });
@@ -100,6 +101,16 @@ describe('a museum', () => {
     const { words } = await read(folder, 'heron', 'card-running');
     expect(words).toContain('Out with visitors');
     expect(words).toContain('Tidewater Motor Museum. This car is invented.');
+  }, 120_000);
+
+  test('has a paper that the program has not got, listed with the others', async () => {
+    const listed = await run('papers', join(folder, 'heron.yaml'));
+    expect(listed.said).toMatch(/^rope-sign +Behind the rope: hangs on the rope round the car$/m);
+    expect((await run('papers')).said).not.toContain('rope-sign');
+    await make(folder, 'heron.yaml', '--paper', 'rope-sign');
+    const { words, pages } = await read(folder, 'heron', 'rope-sign');
+    expect(words).toContain('Please stay behind the rope');
+    expect(pages).toBe(1);
   }, 120_000);
 
   test('has its own words and larger type in the manual', async () => {
