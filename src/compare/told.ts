@@ -14,8 +14,19 @@ export function tellComparison({ before, after, changes, papers }: Comparison): 
     '',
     'Papers:',
     ...papers.map((paper) => `  ${tellPaper(paper)}`),
+    '',
+    ...inShort(papers),
   ];
   return lines.join('\n').replaceAll('\u00a0', ' ');
+}
+
+/** What is to be done, in two lines: what is burnt, and what is printed. */
+function inShort(papers: readonly PaperChange[]): readonly string[] {
+  const titles = (wanted: (paper: PaperChange) => boolean) => papers.filter(wanted).map(({ title }) => title);
+  const list = (names: readonly string[]) => (names.length === 0 ? 'nothing' : names.join(', '));
+  const old = titles(({ fate, laminated }) => fate === 'gone' || (fate === 'changed' && laminated));
+  const fresh = titles(({ fate }) => fate === 'changed' || fate === 'new');
+  return [`To destroy: ${list(old)}.`, `To print: ${list(fresh)}.`];
 }
 
 function tell({ kind, what, was, is }: Change): string {

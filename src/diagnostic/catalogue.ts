@@ -330,6 +330,7 @@ export const catalogue = {
   'figure-levels-unknown': 'Heights are wanting for a drawing of the boiler’s levels.',
   'figure-stick-unknown':
     'A tank is read with a stick, but neither its shape nor any reading of it is given.',
+  'figure-stick-short': 'The stick readings of a tank end below what it is filled to.',
   'figure-pilot-band': 'A pilot tank is charged far outside the 15 to 20 psi that pilots run at.',
   'figure-fuel-band': 'Kerosene is kept far outside the 80 to 120 psi that its burners run at.',
   'figure-soak-short': 'The soak of a kerosene burner is under 15 minutes.',

@@ -28,6 +28,9 @@ import {
 import type { Dimension } from './dimension';
 import { invertedRatio, ratio, type Unit } from './unit';
 
+/** Old metric gauges, Pa: standard gravity on a kilogram over 10⁻⁴ m² (NIST SP 811, 2008, Appendix B). */
+const kilogramForcePerSquareCentimetre = standardGravity * 1e4;
+
 const kelvin = { name: 'K', also: [], factor: 1 };
 const fahrenheitStep = { name: '°F', also: ['deg F', 'degF', 'F', 'degrees F'], factor: 1 / 1.8 };
 const celsiusStep = { name: '°C', also: ['deg C', 'degC', 'C', 'degrees C'], factor: 1 };
@@ -65,6 +68,7 @@ function pressures(reference: 'gauge' | 'absolute'): readonly Unit[] {
     make('MPa', 1e6, [2, 1, 1], []),
     make('Pa', 1, [0, 0, 0], []),
     make('atm', atmosphere, [2, 1, 0], []),
+    make('kgf/cm2', kilogramForcePerSquareCentimetre, [2, 1, 0], ['kg/cm2', 'kgf/cm²', 'kg/cm²', 'kp/cm2']),
   ];
 }
 

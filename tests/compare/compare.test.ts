@@ -234,5 +234,9 @@ describe('the slip', () => {
     expect(told).toContain('water tank: reserve: 1.5 US gal (5.7 L) → 2 US gal (7.6 L)');
     expect(told).toMatch(/Fuel and water range: destroy \S+·\S+, print \S+·\S+/);
     expect(told).toMatch(/Cold start: reads the same but for its issue/);
+    const [, old = ''] = /^To destroy: (.*)\.$/m.exec(told) ?? [];
+    const destroyed = [...told.matchAll(/^ {2}(.+): destroy /gm)].map(([, title]) => title);
+    expect(old).toBe(destroyed.join(', '));
+    expect(told).toMatch(/^To print: .*Owner’s manual/m);
   });
 });

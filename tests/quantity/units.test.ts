@@ -26,6 +26,8 @@ describe('exact definitions', () => {
     [1, 'psi gauge', 'gaugePressure', 6894.757293168361],
     [1, 'bar absolute', 'absolutePressure', 1e5],
     [1, 'atm absolute', 'absolutePressure', 101325],
+    [1, 'kgf/cm2 gauge', 'gaugePressure', 98066.5],
+    [1, 'kg/cm2 gauge', 'gaugePressure', 98066.5],
     [1, 'Btu', 'energy', 1055.05585262],
     [1, 'Btu/lb', 'specificEnergy', 2326],
     [1, 'hp', 'power', 745.6998715822702],

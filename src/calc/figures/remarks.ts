@@ -69,6 +69,18 @@ function tankRemarks(car: Car): readonly Diagnostic[] {
           ],
         });
     }
+    const readTo = Math.max(...(tank.stick ?? []).map(({ volume }) => volume.si));
+    const filledTo = tank['fill-to'] ?? tank.capacity;
+    if (tank.stick !== undefined && readTo < filledTo.si * (1 - mostApart))
+      told.push({
+        ...remark(car, 'figure-stick-short', `tanks.${id}.stick`, {
+          message: `the stick readings of the ${tank.name} end below what it is filled to`,
+          found: `the highest is \`${tank.stick.find(({ volume }) => volume.si === readTo)?.volume.written ?? ''}\``,
+          expected: `one at \`${filledTo.written}\``,
+          mend: 'fill it by a measure and write down the reading; after another tank was put in, all of them',
+        }),
+        notes: ['Readings of an old tank make every reading of the new one wrong.'],
+      });
     if (tank.read === 'stick' && tank.shape === undefined && tank.stick === undefined)
       told.push({
         ...remark(car, 'figure-stick-unknown', `tanks.${id}.read`, {

@@ -252,7 +252,11 @@ export const engineSection = z.strictObject({
     .positive()
     .meta({ description: 'Engine turns for one turn of the driven wheels.', sample: '1.5' }),
   throttle: names(['valve'], 'The throttle.', 'throttle'),
-  'throttle-lock': names(['lock'], 'What locks the throttle shut.', 'throttle-lock'),
+  'throttle-lock': names(
+    ['lock'],
+    'What locks the throttle shut when the seat is empty: a lock, a pin, a chain, or the handle taken off and carried.',
+    'throttle-lock',
+  ),
   drips: z
     .array(names(['valve'], 'A drip valve.', 'drips'))
     .min(1)
