@@ -10,6 +10,8 @@ import { buildCar } from './car/build';
 import type { Car } from './car/car';
 import { fillSince } from './compare/fillSince';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
+import type { Drawing } from './drawing/drawing';
+import { readPicture } from './drawing/pictures/picture';
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
 import { lookInWords, readScreenLook, type SilentLook } from './html/look';
@@ -86,6 +88,8 @@ export interface Workshop {
   readonly fonts: FontSet;
   readonly fontFiles: Readonly<Record<Face, Uint8Array>>;
   readonly papers: readonly Paper[];
+  /** Pictures of the keeper’s own, which every template may show. */
+  readonly pictures: readonly Drawing[];
 }
 
 /** A car that has been read, worked out and found fit to have papers. */
@@ -169,6 +173,8 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     !guideFiles.ok
   )
     return bad(problems);
+  const pictures = picturesIn(shared.texts);
+  if (!pictures.ok) return bad([...problems, ...pictures.problems]);
   const strange = unknownSigns(library.value, signs.value);
   if (strange.length > 0) return bad([...problems, ...strange]);
   const templates = compileTemplates(
@@ -197,9 +203,20 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
       fonts,
       fontFiles: shared.fonts,
       papers: papersOf(plans.value),
+      pictures: pictures.value,
     },
     problems,
   );
+}
+
+/** The pictures among the texts: `pictures/badge.svg`. */
+function picturesIn(texts: SharedFiles['texts']): Outcome<readonly Drawing[]> {
+  const read = [...texts].flatMap(([name, text]) => {
+    const own = /^pictures\/(.+)\.svg$/.exec(name)?.[1];
+    return own === undefined ? [] : [readPicture(text, `shared/${name}`, own)];
+  });
+  const problems = read.flatMap((each) => (each.ok ? [] : each.problems));
+  return problems.length > 0 ? bad(problems) : good(read.flatMap((each) => (each.ok ? [each.value] : [])));
 }
 
 /** What proves the procedures of a car: its errors stop the making of papers. */

@@ -101,6 +101,7 @@ type Placed = { readonly kind: 'template' | 'text'; readonly name: string } | 's
  * taste, and steps are changed in the spec, with a reason.
  */
 function placeOf(name: string, shared: SharedFiles): Placed {
+  if (/^pictures\/[a-z][a-z0-9-]*\.svg$/.test(name)) return { kind: 'text', name };
   if (!/\.(hbs|ya?ml)$/.test(name)) return 'not-read';
   if (/^templates\/.+\.hbs$/.test(name))
     return { kind: 'template', name: name.replace(/^templates\//, '').replace(/\.hbs$/, '') };

@@ -156,6 +156,7 @@ export const catalogue = {
   'folder-absent': 'The folder of its own that a spec names is not there.',
   'folder-strange': 'A file in the folder of its own takes the place of none of the program’s.',
   'shared-sign': 'A safety sign is named that the program cannot draw, or one that it can has no words.',
+  'picture-form': 'A picture of the museum’s own folder is no SVG of plain shapes.',
   'theme-unknown': 'The theme that the spec names is not there.',
   'paper-unknown': 'There is no paper of that name.',
 

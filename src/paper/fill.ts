@@ -27,11 +27,12 @@ export function fillTemplate(paper: Paper, world: World, printed?: string): Outc
     JSON.stringify(world.theme),
     JSON.stringify(world.car.spec.print),
     JSON.stringify([...world.signs.values()].map(({ alt }) => alt)),
+    ...(world.pictures.length > 0 ? [JSON.stringify(world.pictures)] : []),
   ]);
   const rendered = world.templates.render(paper.template, { ...context, fingerprint: printed ?? mark });
   if (!rendered.ok) return rendered;
   const { html, origins } = rendered.value;
-  const drawn = paper.drawings(world, printed ?? mark);
+  const drawn = [...paper.drawings(world, printed ?? mark), ...world.pictures];
   return good({ context, fingerprint: mark, html, origins, drawn }, rendered.remarks);
 }
 

@@ -54,6 +54,8 @@ export interface World {
   readonly signs: ReadonlyMap<string, Drawing>;
   /** What each sign means. */
   readonly signWords: Signs;
+  /** Pictures of the keeper’s own, which every template may show. */
+  readonly pictures: readonly Drawing[];
   readonly theme: Theme;
   readonly screen: ScreenLook;
   readonly fonts: FontSet;

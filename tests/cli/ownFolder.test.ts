@@ -172,6 +172,11 @@ describe('refused', () => {
     expect(await refusedWith()).toMatch(/papers\.yaml:\d+:\d+ error\[spec-name-twice\]/);
   });
 
+  test('a picture that is more than plain shapes, at its place in the folder', async () => {
+    put('pictures/badge.svg', '<svg viewBox="0 0 1 1"><title>A</title>\n<image/></svg>\n');
+    expect(await refusedWith()).toMatch(/museum\/pictures\/badge\.svg:2:\d+ error\[picture-form\]/);
+  });
+
   test('a theme that is not there, with those that are', async () => {
     writeFileSync(spec, readFileSync(spec, 'utf8').replace('theme: plain', 'theme: brass'));
     const told = await refusedWith();

@@ -90,6 +90,7 @@ describe('a museum', () => {
     expect(files.filter((file) => /\.\w+$/.test(file)).sort()).toEqual([
       'languages/en/words.yaml',
       'papers.yaml',
+      'pictures/badge.svg',
       'templates/card.hbs',
       'templates/rope-sign.hbs',
       'themes/reading-room.yaml',
@@ -110,6 +111,8 @@ describe('a museum', () => {
     await make(folder, 'heron.yaml', '--paper', 'rope-sign');
     const { words, pages } = await read(folder, 'heron', 'rope-sign');
     expect(words).toContain('Please stay behind the rope');
+    const screen = readFileSync(join(folder, 'out', 'heron', 'rope-sign.html'), 'utf8');
+    expect(screen).toContain('a wheel above three waves');
     expect(pages).toBe(1);
   }, 120_000);
 
