@@ -47,6 +47,7 @@ export const catalogue = {
   'spec-line-repeats': 'A line passes through the same part twice.',
   'spec-line-ends': 'A line that begins or ends nowhere.',
   'spec-line-jumps': 'A line that jumps past a valve or device which another line passes through.',
+  'spec-feeds-nothing': 'A tank of fuel from which nothing comes to a burner.',
   'spec-two-fluids': 'Two fluids in one pipe, valve or tank.',
 
   // procedures: the step library and its expansion for a car

@@ -22,8 +22,18 @@ export function expandProcedures(car: Car, library: Library, print: PrintStyle):
   const expansion = new Expansion(car, library, print);
   const expanded = expansion.procedures();
   const changed = applyChanges(car, library, expanded, (keys) => expansion.cautions(keys));
-  const problems = [...expansion.problems, ...changed.problems, ...valvesWithoutDuty(car)];
+  const problems = withoutWhatFollows([
+    ...expansion.problems,
+    ...changed.problems,
+    ...valvesWithoutDuty(car),
+  ]);
   return hasErrors(problems) ? bad(problems) : good(changed.procedures, problems);
+}
+
+/** Where something is lacking, steps that speak of it cannot be written either; the keeper is told of what is lacking. */
+function withoutWhatFollows(problems: readonly Diagnostic[]): readonly Diagnostic[] {
+  const lacks = problems.some(({ code, severity }) => code === 'procedure-lacks' && severity === 'error');
+  return lacks ? problems.filter(({ code }) => code !== 'library-words') : problems;
 }
 
 /** Valves that no duty covers: no step of the library works them, so the keeper is told. */

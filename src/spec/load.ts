@@ -8,7 +8,7 @@ import { checkBlowDown } from './sense/blowDown';
 import { checkChanges } from './sense/changes';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
-import { checkFuelWays } from './sense/fuelWays';
+import { checkFuelTanks, checkFuelWays } from './sense/fuelWays';
 import { checkLevelHeights } from './sense/levelHeights';
 import { checkJumps, checkLineEnds, checkOnLines } from './sense/lines';
 import { checkNeeds } from './sense/needs';
@@ -46,6 +46,7 @@ const plantChecks: readonly SenseCheck[] = [
   checkLineEnds,
   checkJumps,
   checkFluids,
+  checkFuelTanks,
   checkFuelWays,
   checkSafetyValve,
 ];

@@ -118,7 +118,7 @@ function unknownName(
     expected: near === undefined ? oneOfKinds(wanted) : `\`${near}\``,
     mend:
       near === undefined
-        ? `${adding(value, wanted)}, or name one that is there: ${few(names)}`
+        ? `${adding(value, wanted)}, or name one that is there: ${few(names)}${typeof path.at(-1) === 'number' ? '; if the car has none, take it out of this list' : ''}`
         : `write \`${near}\`, or add \`${value}\``,
   };
 }

@@ -398,6 +398,16 @@ describe('what a car lacks', () => {
       'how long the pilot burner has to heat the vaporizer',
     ],
     ['a brake', { controls: { 'hand-brake': { kind: 'other' } } }, 'a brake'],
+    // lighting again after a stop speaks of the same time, and is not complained of besides
+    [
+      'how long a torch heats the vaporizer',
+      {
+        burners: { 'main-burner': { 'lit-by': 'torch' } },
+        vaporizers: { coil: { 'heated-by': ['torch'] } },
+        equipment: { torch: { name: 'torch', kind: 'torch', place: 'dash' } },
+      },
+      'how long the vaporizer has to be heated',
+    ],
   ] as const)('%s', (_, patch, lacking) => {
     const outcome = expandProcedures(smallCar(...(smallCars['one pilot valve'] ?? []), patch), library, {
       system: 'us',

@@ -547,6 +547,10 @@ describe('what no car may be without', () => {
       "58:1 error spec-lacks at “tanks:”
         the car has no water tank
         mend: add the tank that holds \`water\`
+      59:3 remark spec-feeds-nothing at “water-tank:”
+        water tank feeds no burner
+        expected: a line that carries fuel from \`water-tank\` on to a burner
+        mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up
       173:33 error spec-two-fluids at “water-tank, feed-pump, c”
         water tank holds light spirit, but this line carries water
         expected: a line that carries what the tank holds

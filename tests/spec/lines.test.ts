@@ -17,8 +17,29 @@ describe('parts and lines', () => {
       146:3 error spec-off-line at “pilot-valve: { name: pil”
         pilot valve is on no line
         expected: \`pilot-valve\` in the \`through\` of at least one line
-        mend: add it to the line it shuts; a valve on no line can isolate nothing"
+        mend: add it to the line it shuts, or take it out if the car has none; a valve on no line can isolate nothing"
     `);
+  });
+
+  test('a tank of fuel that feeds no burner', () => {
+    expect(
+      told(
+        spoiled([
+          'through: [pilot-tank, pilot-valve, pilot-burner]',
+          'through: [pilot-tank, pilot-valve, ground]',
+        ]),
+      ),
+    ).toMatchInlineSnapshot(`
+      "82:3 remark spec-feeds-nothing at “pilot-tank:”
+        pilot tank feeds no burner
+        expected: a line that carries fuel from \`pilot-tank\` on to a burner
+        mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up
+      116:3 error spec-off-line at “pilot-burner:”
+        pilot burner is on no line
+        expected: \`pilot-burner\` in the \`through\` of at least one line
+        mend: add it to the line it belongs to, or take it out if the car has none"
+    `);
+    expect(told(spoiled())).not.toContain('spec-feeds-nothing');
   });
 
   test('a fitting on no line', () => {
@@ -26,7 +47,7 @@ describe('parts and lines', () => {
       "168:3 error spec-off-line at “strainer: { name: fuel s”
         fuel strainer is on no line
         expected: \`strainer\` in the \`through\` of at least one line
-        mend: add it to the line it belongs to"
+        mend: add it to the line it belongs to, or take it out if the car has none"
     `);
   });
 
@@ -48,7 +69,7 @@ describe('parts and lines', () => {
       "116:3 error spec-off-line at “pilot-burner:”
         pilot burner is on no line
         expected: \`pilot-burner\` in the \`through\` of at least one line
-        mend: add it to the line it belongs to"
+        mend: add it to the line it belongs to, or take it out if the car has none"
     `);
   });
 
@@ -135,7 +156,11 @@ describe('ends', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "116:3 error spec-lacks at “pilot-burner:”
+      "82:3 remark spec-feeds-nothing at “pilot-tank:”
+        pilot tank feeds no burner
+        expected: a line that carries fuel from \`pilot-tank\` on to a burner
+        mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up
+      116:3 error spec-lacks at “pilot-burner:”
         no line brings fuel from a tank to pilot burner
         expected: a line that carries fuel from a tank to \`pilot-burner\`
         mend: join the fuel lines from the tank forward, in the order of flow
@@ -309,7 +334,12 @@ describe('two fluids', () => {
           ],
         ),
       ),
-    ).toMatchInlineSnapshot(`"fine"`);
+    ).toMatchInlineSnapshot(`
+      "82:3 remark spec-feeds-nothing at “pilot-tank:”
+        pilot tank feeds no burner
+        expected: a line that carries fuel from \`pilot-tank\` on to a burner
+        mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up"
+    `);
   });
 
   test('used steam is still steam', () => {
@@ -330,7 +360,11 @@ describe('two fluids', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "116:3 error spec-lacks at “pilot-burner:”
+      "82:3 remark spec-feeds-nothing at “pilot-tank:”
+        pilot tank feeds no burner
+        expected: a line that carries fuel from \`pilot-tank\` on to a burner
+        mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up
+      116:3 error spec-lacks at “pilot-burner:”
         no line brings fuel from a tank to pilot burner
         expected: a line that carries fuel from a tank to \`pilot-burner\`
         mend: join the fuel lines from the tank forward, in the order of flow
@@ -411,7 +445,11 @@ describe('the way of the fuel', () => {
         ),
       ),
     ).toMatchInlineSnapshot(`
-      "116:3 error spec-lacks at “pilot-burner:”
+      "82:3 remark spec-feeds-nothing at “pilot-tank:”
+        pilot tank feeds no burner
+        expected: a line that carries fuel from \`pilot-tank\` on to a burner
+        mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up
+      116:3 error spec-lacks at “pilot-burner:”
         no line brings fuel from a tank to pilot burner
         expected: a line that carries fuel from a tank to \`pilot-burner\`
         mend: join the fuel lines from the tank forward, in the order of flow"

@@ -30,7 +30,7 @@ describe('names nobody has', () => {
         nothing in the spec is called \`drip-tap\`
         found: \`drip-tap\`
         expected: the key of a valve
-        mend: add \`drip-tap\`, or name one that is there: \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\`, \`drip-cock\`, \`bypass-valve\`, \`blow-down-tap\`"
+        mend: add \`drip-tap\`, or name one that is there: \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\`, \`drip-cock\`, \`bypass-valve\`, \`blow-down-tap\`; if the car has none, take it out of this list"
     `);
   });
 
@@ -234,7 +234,7 @@ describe('names while other things are wrong', () => {
         nothing in the spec is called \`drip-tap\`
         found: \`drip-tap\`
         expected: the key of a valve
-        mend: add \`drip-tap\`, or name one that is there: \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\`, \`drip-cock\`, \`bypass-valve\`, \`blow-down-tap\`"
+        mend: add \`drip-tap\`, or name one that is there: \`fuel-stop-valve\`, \`pilot-valve\`, \`throttle\`, \`drip-cock\`, \`bypass-valve\`, \`blow-down-tap\`; if the car has none, take it out of this list"
     `);
   });
 

@@ -4,6 +4,26 @@ import { entryOf } from '../entry';
 import { finding, type SenseCheck } from './finding';
 import { fuelGraph, isFuel } from './fuelGraph';
 
+/** Tanks of fuel on a line, from which nothing comes to any burner: left behind when a burner was taken out, or a line forgotten. */
+export const checkFuelTanks: SenseCheck = (spec, source) => {
+  const graph = fuelGraph(spec);
+  const feeding = new Set(Object.keys(spec.burners).flatMap((burner) => graph.tanksAbove(burner)));
+  const onLines = new Set(spec.lines.flatMap(({ through }) => through));
+  return Object.entries(spec.tanks).flatMap(([id, tank]) => {
+    if (entryOf(spec.fuels, tank.holds) === undefined || feeding.has(id) || !onLines.has(id)) return [];
+    return [
+      finding(source, {
+        code: 'spec-feeds-nothing',
+        severity: 'remark',
+        path: ['tanks', id],
+        message: `${tank.name} feeds no burner`,
+        expected: `a line that carries fuel from \`${id}\` on to a burner`,
+        mend: 'write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up',
+      }),
+    ];
+  });
+};
+
 /** The ways of the fuel to each burner. A burner on no line is told of elsewhere. */
 export const checkFuelWays: SenseCheck = (spec, source) => {
   const graph = fuelGraph(spec);

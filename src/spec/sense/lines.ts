@@ -44,8 +44,8 @@ export const checkOnLines: SenseCheck = (spec, source) => {
         expected: `\`${thing.id}\` in the \`through\` of at least one line`,
         mend:
           thing.kind === 'valve'
-            ? 'add it to the line it shuts; a valve on no line can isolate nothing'
-            : 'add it to the line it belongs to',
+            ? 'add it to the line it shuts, or take it out if the car has none; a valve on no line can isolate nothing'
+            : 'add it to the line it belongs to, or take it out if the car has none',
       }),
     );
 };
