@@ -35,6 +35,9 @@ export interface SetTable {
 /** So many rows ought to stand on either side of a break, and must where a page can hold no more. */
 const wishedRows = 3;
 const leastRows = 2;
+/** A table of no more rows than these, and no taller than this share of a page, ought not to be broken. */
+const wholeRows = 6;
+const wholeShare = 0.25;
 
 /** The table from the row at `from` on. */
 export function splitTable(table: SetTable, from: number): Splittable {
@@ -45,7 +48,10 @@ export function splitTable(table: SetTable, from: number): Splittable {
   const leastPt = fits(headedPt(leastRows), table.roomPt)
     ? headedPt(leastRows)
     : top.heightPt + (heights[0] ?? 0);
-  const wantPt = heights.length < 2 * wishedRows ? heightPt : headedPt(wishedRows);
+  const isShort =
+    heights.length < 2 * wishedRows ||
+    (heights.length <= wholeRows && fits(heightPt, wholeShare * table.roomPt));
+  const wantPt = isShort ? heightPt : headedPt(wishedRows);
   return {
     kind: 'splittable',
     heightPt,
