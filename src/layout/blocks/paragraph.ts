@@ -2,7 +2,7 @@
 import type { ParagraphBlock } from '../../markup/block';
 import { lineBoxes, setText } from '../inline/text';
 import type { Look } from '../look';
-import { gap, heldToNext, type Piece } from '../pieces';
+import { gap, heldTogether, heldToNext, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 
 /** Makes a paragraph ready for pages. */
@@ -19,7 +19,7 @@ export function collectParagraph(block: ParagraphBlock, place: Place, setting: S
   );
   const lines = lineBoxes(text, place.x, 'left', setting, block.origin, tag);
   const made = [...lines, gap(setting.look.space.paragraph)];
-  return block.keep === true ? heldToNext(made) : made;
+  return block.keep === true ? heldToNext(heldTogether(made, 'ought')) : made;
 }
 
 /** Width of a column of running text: all there is, up to what can be read with ease in body type. */

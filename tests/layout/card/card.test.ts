@@ -13,6 +13,7 @@ import {
   group,
   heading,
   pageBreak,
+  paragraph,
   step,
   steps,
   table,
@@ -229,6 +230,27 @@ describe('layoutCard', () => {
       expect(marked).toEqual(new Set(['A', 'B']));
     }
     expect(linesOf(pages[0])).toContain('CAUTION Said once.');
+  });
+
+  it('begins a part that may stand below another with two of its steps, or goes to a new face', () => {
+    const seen = { ...paragraph(words(30)), keep: true as const };
+    const part = (title: string, count: number) => [
+      pageBreak('third'),
+      heading(2, title),
+      seen,
+      numbered(count),
+    ];
+    const kept = new Set<number>();
+    for (let above = 1; above < 16; above += 1) {
+      const blocks = [heading(1, 'Card'), numbered(above), ...part('Part', 9), ...part('Short', 1)];
+      const { pages } = laidOut(blocks, options('A7', { mostPt: 9, mostFaces: 12 }));
+      const [begun] = pages.map(linesOf).filter((lines) => lines.includes('Part'));
+      const below = (begun ?? []).slice((begun ?? []).indexOf('Part')).filter((line) => /^\d+ /.test(line));
+      expect(below.length, `${above} steps above`).toBeGreaterThanOrEqual(2);
+      kept.add(pages.findIndex((page) => linesOf(page).includes('Part')));
+    }
+    expect(kept).toContain(0);
+    expect(kept.size).toBeGreaterThan(1);
   });
 
   it('marks a step for one caution only, and says a second one again', () => {
