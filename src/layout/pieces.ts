@@ -192,11 +192,11 @@ export function heldTogether(pieces: readonly Piece[], keep: 'must' | 'ought'): 
   });
 }
 
-/** The pieces with the last one holding on to whatever follows. */
-export function heldToNext(pieces: readonly Piece[]): Piece[] {
+/** The pieces with the last one holding on to whatever follows, at least as strongly as `keep`. */
+export function heldToNext(pieces: readonly Piece[], keep: 'must' | 'ought' = 'must'): Piece[] {
   const last = pieces.findLastIndex(isSolid);
   return pieces.map((piece, index) =>
-    isSolid(piece) && index === last ? { ...piece, keep: 'must' } : piece,
+    isSolid(piece) && index === last && piece.keep !== 'must' ? { ...piece, keep } : piece,
   );
 }
 

@@ -3,7 +3,7 @@ import type { Block, BlockOrigin, ListBlock } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { refuseTooNarrow } from '../inline/text';
 import { baselineIn } from '../look';
-import { box, gap, heldTogether, isSolid, type Piece, withItems } from '../pieces';
+import { box, gap, heldTogether, heldToNext, isSolid, type Piece, withItems } from '../pieces';
 import { indented, type Place, type Setting } from '../setting';
 import type { CollectBlocks } from './collect';
 import { bullet } from './marks';
@@ -30,7 +30,10 @@ export function collectList(
       ? number(index + 1, place.x + indentPt, setting, label)
       : dot(place.x + 0.4 * indentPt, place.depth, setting);
     const whole = marked(collected, mark, setting, blocks, block.origin);
-    pieces.push(...(isShort(whole) ? heldTogether(whole, 'ought') : whole), gap(itemGap(blocks, setting)));
+    const held = isShort(whole) ? heldTogether(whole, 'ought') : whole;
+    // the last item does not stand alone on a page
+    const beforeLast = index === block.items.length - 2;
+    pieces.push(...(beforeLast ? heldToNext(held, 'ought') : held), gap(itemGap(blocks, setting)));
   });
   return [...tightened(pieces), gap(look.space.paragraph)];
 }

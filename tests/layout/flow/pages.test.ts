@@ -262,6 +262,12 @@ describe('lists', () => {
     expect(new Set(texts.map(({ x }) => x))).toEqual(new Set([35]));
   });
 
+  it('leave no last item alone on a page', () => {
+    const above = Array.from({ length: 8 }, (_, index) => paragraph(`x${index}`));
+    const { pages } = laidOutCleanly([...above, list(['a', 'b', 'c', 'd'])], squareOptions(20, 11));
+    expect(pages.map((page) => linesOf(page).filter((line) => /[a-d]$/.test(line)).length)).toEqual([2, 2]);
+  });
+
   it('stand inside each other', () => {
     const [page] = laidOutCleanly(
       [list(['a', [paragraph('b'), list(['c', 'd'])]])],

@@ -44,6 +44,18 @@ describe('tables over pages', () => {
     expect(linesOfPages(3, 5)).toEqual([3, 6]);
   });
 
+  it('stay whole with six rows or fewer that take no more than a quarter of a page', () => {
+    const linesOfPages = (lead: number, count: number, lines: number) => {
+      const above = Array.from({ length: lead }, (_, index) => paragraph(`x${index}`));
+      const rows = table({ head: ['top'], rows: numbered(count), style: 'plain' });
+      return pagesOf([...above, rows], 20, lines).map((page) => page.length);
+    };
+    // a head, six rows and the line under the head are a quarter of thirty lines, not of twenty; four lines are left
+    expect(linesOfPages(25, 6, 30)).toEqual([25, 7]);
+    expect(linesOfPages(15, 6, 20)).toEqual([19, 4]);
+    expect(linesOfPages(25, 7, 30)).toEqual([29, 5]);
+  });
+
   describe('with space in their rows', () => {
     const spaced = { ...evenTheme, space: { ...evenTheme.space, cellY: 2 } };
     const bottomsOf = (count: number, lines: number) =>
