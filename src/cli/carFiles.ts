@@ -40,7 +40,14 @@ export async function readCarFiles(path: string): Promise<Outcome<CarFiles>> {
 async function logsBeside(path: string): Promise<ReadonlyMap<string, string>> {
   const folder = dirname(path);
   const names = (await readdir(folder)).filter((name) => /\.csv$/i.test(name));
-  const texts = await Promise.all(names.map((name) => readFile(join(folder, name), 'utf8')));
+  const texts = await Promise.all(
+    names.map(async (name) => {
+      const bytes = await readFile(join(folder, name));
+      // spreadsheets write “Unicode text” in UTF-16, little end first
+      const wide = bytes[0] === 0xff && bytes[1] === 0xfe;
+      return new TextDecoder(wide ? 'utf-16le' : 'utf-8').decode(bytes);
+    }),
+  );
   return new Map(names.map((name, index) => [name, texts[index] ?? '']));
 }
 

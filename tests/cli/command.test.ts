@@ -188,6 +188,16 @@ describe('check', () => {
   });
 });
 
+test('a log of trips that a spreadsheet saved in UTF-16 is read', async () => {
+  writeFileSync(spec, good);
+  const log = join(folder, 'thimble-trips.csv');
+  const plain = readFileSync(log);
+  writeFileSync(log, Buffer.from(`\ufeff${plain.toString('utf8')}`, 'utf16le'));
+  const { code, complained } = await run('check', spec);
+  writeFileSync(log, plain);
+  expect(code, complained).toBe(0);
+});
+
 describe('explain', () => {
   test('one figure, with the lines its inputs came from', async () => {
     writeFileSync(spec, good);

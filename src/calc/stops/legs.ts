@@ -53,6 +53,18 @@ export function readLegs(text: string, file: string): Outcome<Way> {
         'give it a head such as `place, distance (mi), terrain, water, fuel`',
       ),
     ]);
+  const only = head.length === 1 ? head[0] : undefined;
+  if (only !== undefined && /[;\t]/.test(only.text))
+    return bad([
+      problem(
+        'tour-form',
+        spot(only, file),
+        'the columns are not parted by commas',
+        `\`${only.text}\``,
+        'cells parted by commas',
+        'save the table again as comma-separated text',
+      ),
+    ]);
   const { found, problems } = readHead(head, file);
   if (problems.length > 0) return bad(problems);
   const told: Diagnostic[] = [];

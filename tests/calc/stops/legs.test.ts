@@ -33,6 +33,7 @@ describe('faults', () => {
   test.each([
     ['nothing', '', 'tour-form', 1],
     ['only a head', 'place,distance (mi),terrain', 'tour-form', 1],
+    ['semicolons', 'place;distance (mi);terrain\nFord;3;level', 'tour-form', 1],
     ['no unit', 'place,distance,terrain\nA,1,level', 'tour-head', 1],
     ['an unknown column', 'place,distance (mi),terrian\nA,1,level', 'tour-head', 1],
     ['neither terrain nor climb as a column', 'place,distance (mi)\nA,1', 'tour-head', 1],
