@@ -36,19 +36,23 @@ export async function readCarFiles(path: string): Promise<Outcome<CarFiles>> {
   }
 }
 
-/** Every CSV file beside the spec, by name. */
+/** Every CSV file beside the spec, by name. One that cannot be read is as if it were not there: a spec that names it is told so. */
 async function logsBeside(path: string): Promise<ReadonlyMap<string, string>> {
   const folder = dirname(path);
   const names = (await readdir(folder)).filter((name) => /\.csv$/i.test(name));
-  const texts = await Promise.all(
-    names.map(async (name) => {
-      const bytes = await readFile(join(folder, name));
-      // spreadsheets write “Unicode text” in UTF-16, little end first
-      const wide = bytes[0] === 0xff && bytes[1] === 0xfe;
-      return new TextDecoder(wide ? 'utf-16le' : 'utf-8').decode(bytes);
+  const read = await Promise.all(names.map((name) => readFile(join(folder, name)).catch(() => undefined)));
+  return new Map(
+    read.flatMap((bytes, index): [string, string][] => {
+      const name = names[index];
+      return bytes === undefined || name === undefined ? [] : [[name, textOfLog(bytes)]];
     }),
   );
-  return new Map(names.map((name, index) => [name, texts[index] ?? '']));
+}
+
+/** Spreadsheets write “Unicode text” in UTF-16, little end first. */
+function textOfLog(bytes: Uint8Array): string {
+  const wide = bytes[0] === 0xff && bytes[1] === 0xfe;
+  return new TextDecoder(wide ? 'utf-16le' : 'utf-8').decode(bytes);
 }
 
 function unreadable(path: string, why: string, mend: string) {

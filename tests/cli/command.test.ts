@@ -188,6 +188,14 @@ describe('check', () => {
   });
 });
 
+test('a folder that is called as a table would be is not in the way', async () => {
+  writeFileSync(spec, good);
+  mkdirSync(join(folder, 'old.csv'), { recursive: true });
+  const { code, complained } = await run('check', spec);
+  rmSync(join(folder, 'old.csv'), { recursive: true });
+  expect(code, complained).toBe(0);
+});
+
 test('a log of trips that a spreadsheet saved in UTF-16 is read', async () => {
   writeFileSync(spec, good);
   const log = join(folder, 'thimble-trips.csv');
