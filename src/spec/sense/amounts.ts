@@ -75,6 +75,20 @@ export const checkTanks: SenseCheck = (spec, source) =>
         }),
       );
     }
+    if (tank.pressure === undefined && holdsFuel(spec, tank) && usual.si > MOST_FUEL * tank.capacity.si) {
+      problems.push(
+        finding(source, {
+          code: 'spec-tank',
+          severity: 'remark',
+          path: path(tank['fill-to'] === undefined ? 'capacity' : 'fill-to'),
+          message: `${tank.name} is filled so full that its fuel has no room to swell`,
+          found: `\`${usual.written}\` of \`${tank.capacity.written}\``,
+          expected: 'a twentieth left empty',
+          mend: `put \`fill-to\` at 95 % of the capacity or less`,
+          notes: ['Fuel poured in cool swells beside a hot boiler, and comes out at the cap or the vent.'],
+        }),
+      );
+    }
     if (tank.pressure !== undefined && tank['fill-to'] === undefined) {
       problems.push(
         finding(source, {
@@ -92,6 +106,14 @@ export const checkTanks: SenseCheck = (spec, source) =>
   });
 
 type Tank = Parameters<SenseCheck>[0]['tanks'][string];
+
+/**
+ * The share of a fuel tank that may be filled. Gasoline swells by about 0.12 % for each degree and kerosene by 0.09 % (thermal
+ * expansion coefficients of API MPMS chapter 11.1, 1980, from memory), so that a twentieth lets either warm by forty degrees.
+ */
+const MOST_FUEL = 0.95;
+
+const holdsFuel = (spec: Parameters<SenseCheck>[0], tank: Tank): boolean => tank.holds in spec.fuels;
 
 function checkStick(id: string, tank: Tank, source: Parameters<SenseCheck>[1]) {
   const points = tank.stick ?? [];
