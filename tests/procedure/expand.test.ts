@@ -81,7 +81,7 @@ describe('every shape of car', () => {
     expect([...last].sort()).toEqual([...parked].sort());
   });
 
-  test.each(cars)('%s: reads the level before the first flame and again before each burner', (_, car) => {
+  test.each(cars)('%s: reads the level before the first flame, and it or the feed again before each burner', (_, car) => {
     const procedures = proceduresOf(car, library);
     const day = ['level', 'pilot', 'soak', 'main-burner'].flatMap(
       (id) => procedures.find((each) => each.id === id)?.steps ?? [],
@@ -92,7 +92,10 @@ describe('every shape of car', () => {
     expect(levelKnown).toBeLessThan(firstFlame);
     const main = procedure(procedures, 'main-burner').steps;
     const lit = main.findIndex((step) => 'lighting' in step.sets);
-    for (const fact of ['level-known', 'igniter-proven', 'burner-front-clear', 'no-loose-fuel']) {
+    // a coil whose gauge shows only water that flows is read once its pump runs
+    const flows = Object.values(car.spec.gauges).some((gauge) => gauge.reads === 'flow');
+    const water = car.spec.boiler.kind === 'monotube' && flows ? 'feed-ready' : 'level-known';
+    for (const fact of [water, 'igniter-proven', 'burner-front-clear', 'no-loose-fuel']) {
       const proven = main.findIndex((step) => step.proves.includes(fact));
       expect(proven, fact).toBeGreaterThanOrEqual(0);
       expect(proven, fact).toBeLessThan(lit);
@@ -163,12 +166,12 @@ describe('the pilot', () => {
     expect(partsOf(procedure(procedures, 'short-stop').steps, 'stop-main-burner')).toEqual(['main-needle']);
   });
 
-  test('absent: no pilot, no soak; the spark is seen, nobody is in front, and then the fuel pump and the valve', () => {
+  test('absent: no pilot, no soak; the fuel pump, nobody in front, the spark is seen, and then the valve', () => {
     const { procedures } = shape('electric ignition, monotube, condenser');
     expect(procedures.map((each) => each.id)).not.toEqual(expect.arrayContaining(['pilot']));
     expect(procedures.map((each) => each.id)).not.toContain('soak');
     const steps = procedure(procedures, 'main-burner').steps.map((step) => step.id.split('/')[0]);
-    const order = ['blower-on', 'clear-front', 'spark-on', 'fuel-pump-on', 'crack-main-valve'];
+    const order = ['blower-on', 'fuel-pump-on', 'clear-front', 'spark-on', 'crack-main-valve'];
     expect(steps.filter((id) => order.includes(id ?? ''))).toEqual(order);
     expect(procedure(procedures, 'main-burner').after).toEqual(['fuel', 'taking-fuel']);
   });

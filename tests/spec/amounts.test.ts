@@ -23,6 +23,24 @@ describe('tanks', () => {
           ['    pressure: { from: 15 psi gauge, to: 20 psi gauge }\n', ''],
         ),
       ),
+    ).toMatchInlineSnapshot(`
+      "87:14 remark spec-tank at “0.8 US gal”
+        pilot tank is filled so full that its fuel has no room to swell
+        found: \`0.8 US gal\` of \`0.8 US gal\`
+        expected: a twentieth left empty
+        mend: put \`fill-to\` at 95 % of the capacity or less
+        note: Fuel poured in cool swells beside a hot boiler, and comes out at the cap or the vent."
+    `);
+  });
+
+  test('fuel with nineteen twentieths of its tank has room to swell', () => {
+    expect(
+      told(
+        spoiled(
+          ['fill-to: 0.8 US gal', 'fill-to: 0.95 US gal'],
+          ['    pressure: { from: 15 psi gauge, to: 20 psi gauge }\n', ''],
+        ),
+      ),
     ).toMatchInlineSnapshot(`"fine"`);
   });
 
@@ -551,6 +569,12 @@ describe('what no car may be without', () => {
         water tank feeds no burner
         expected: a line that carries fuel from \`water-tank\` on to a burner
         mend: write the line; or, if the car has no such tank, take it out with its pumps, valves, gauges and lines, or the papers have it filled and pumped up
+      63:15 remark spec-tank at “20 US gal”
+        water tank is filled so full that its fuel has no room to swell
+        found: \`20 US gal\` of \`20 US gal\`
+        expected: a twentieth left empty
+        mend: put \`fill-to\` at 95 % of the capacity or less
+        note: Fuel poured in cool swells beside a hot boiler, and comes out at the cap or the vent.
       173:33 error spec-two-fluids at “water-tank, feed-pump, c”
         water tank holds light spirit, but this line carries water
         expected: a line that carries what the tank holds
