@@ -98,7 +98,11 @@ class Expansion {
     const text = (field: 'title' | 'purpose' | 'good' | 'seen') =>
       this.text(procedure, [field], form[field], this.values);
     const texts = (field: 'wrong' | 'never') =>
-      (form[field] ?? []).map((each, at) => this.text(procedure, [field, at], each, this.values));
+      (form[field] ?? []).flatMap((each, at) => {
+        if (typeof each === 'string') return [this.text(procedure, [field, at], each, this.values)];
+        if (!holds(this.car, each.when)) return [];
+        return [this.text(procedure, [field, at, 'say'], each.say, this.values)];
+      });
     return [
       {
         id: form.id,

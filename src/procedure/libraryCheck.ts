@@ -39,7 +39,13 @@ class LibraryCheck {
     for (const field of ['purpose', 'good', 'seen', 'title'] as const)
       this.text(procedure, [field], form[field]);
     for (const field of ['wrong', 'never'] as const) {
-      for (const [at, text] of form[field]?.entries() ?? []) this.text(procedure, [field, at], text);
+      for (const [at, each] of form[field]?.entries() ?? []) {
+        if (typeof each === 'string') this.text(procedure, [field, at], each);
+        else {
+          this.text(procedure, [field, at, 'say'], each.say);
+          this.names.condition(procedure, [field, at, 'when'], each.when);
+        }
+      }
     }
     if (form.phase === 'emergency' && (form.seen === undefined || form.never === undefined)) {
       this.names.fault(

@@ -124,6 +124,17 @@ export const needForm = z.strictObject({
   severity: choice(['error', 'remark'], 'Whether papers can be printed without it.', 'error').optional(),
 });
 
+/** A sentence, or one that is said only of some cars. */
+export const sayingForm = z.union([
+  words('A sentence.', 'It pops out in a draught.'),
+  z.strictObject({
+    say: words('A sentence.', 'It lights back with a howl.'),
+    when: conditionForm.meta({ description: 'Only of cars of which this holds.' }),
+  }),
+]);
+
+const sayings = (description: string, sample: string) => z.array(sayingForm).meta({ description, sample });
+
 /** One procedure. */
 export const procedureForm = z.strictObject({
   id: key.meta({ description: 'Its key.', sample: 'pilot' }),
@@ -136,9 +147,9 @@ export const procedureForm = z.strictObject({
   when: conditionForm.meta({ description: 'Only for cars of which this holds.' }).optional(),
   purpose: words('What it is for.', 'A flame that keeps the vaporizer hot.'),
   good: words('What is seen when it has gone well.', 'A steady blue flame.'),
-  wrong: sentences('What can go wrong.', '[It pops out in a draught.]'),
+  wrong: sayings('What can go wrong.', '[It pops out in a draught.]'),
   seen: words('For an emergency: what calls for it.', 'Flames outside the burner.').optional(),
-  never: sentences('For an emergency: what must not be done.', '[Do not throw the hood open.]').optional(),
+  never: sayings('For an emergency: what must not be done.', '[Do not throw the hood open.]').optional(),
   'begins-while': z
     .array(choice(beginnings, 'What is so.', 'steam-up'))
     .min(1)
