@@ -366,17 +366,24 @@ describe('shut everything', () => {
 
   test('the valve that cuts both burners comes before those that cut one', () => {
     const { procedures } = shape('pilot fed from the main tank');
-    expect(partsOf(procedure(procedures, 'shut-everything').steps, 'cut-fuel')).toEqual([
-      'fuel-stop-valve',
-      'main-needle',
-      'pilot-valve',
-    ]);
+    const { steps } = procedure(procedures, 'shut-everything');
+    expect(partsOf(steps, 'cut-fuel')).toEqual(['fuel-stop-valve']);
+    expect(partsOf(steps, 'cut-fuel-more')).toEqual(['main-needle', 'pilot-valve']);
   });
 
   test('a valve that one stroke shuts comes before one that is screwed', () => {
     const car = demoCar('marigold');
-    const cut = partsOf(procedure(proceduresOf(car, library), 'shut-everything').steps, 'cut-fuel');
-    expect(cut.slice(0, 2)).toEqual(['fuel-stop-valve', 'main-burner-valve']);
+    const { steps } = procedure(proceduresOf(car, library), 'shut-everything');
+    expect(partsOf(steps, 'cut-fuel')).toEqual(['fuel-stop-valve']);
+    expect(partsOf(steps, 'cut-fuel-more')[0]).toBe('main-burner-valve');
+  });
+
+  test('throttle and brake come before what takes turns of a hand', () => {
+    const { steps } = procedure(proceduresOf(demoCar('thimble'), library), 'shut-everything');
+    const at = (id: string) => steps.findIndex((step) => step.id.split('/')[0] === id);
+    const order = ['cut-fuel', 'cut-throttle', 'stand-still', 'hold-brake', 'cut-fuel-more'].map(at);
+    expect(order.every((each) => each >= 0)).toBe(true);
+    expect([...order].sort((a, b) => a - b)).toEqual(order);
   });
 
   test('nothing within reach of the seat: a remark says so', () => {

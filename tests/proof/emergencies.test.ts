@@ -205,6 +205,9 @@ const reasons: Readonly<Record<string, string>> = {
   'shut-everything cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'fire-outside cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'fuel-pressure-falls cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'pressure-high cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'brakes-fade cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'burn-or-scald cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'spark-fails cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'steam-in-burner cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'low-water cut-igniter': 'a spark without fuel lights nothing',
@@ -231,6 +234,7 @@ const reasons: Readonly<Record<string, string>> = {
   'brakes-fade cut-throttle': 'the throttle is shut once more as the car comes to a stand',
   'brakes-fade fade-parking-brake': 'the wheels are chocked as well',
   'brakes-fade fade-reverse': 'the car is brought to a stand in a step of its own',
+  'brakes-fade fade-middle': 'the throttle is shut and locked; no steam comes to the engine either way',
   'brakes-fade fade-steam': 'the car is brought to a stand in a step of its own',
 };
 
@@ -255,8 +259,11 @@ describe('what was once wrong is told', () => {
   });
 
   test('a fire that goes out only if a valve can be reached without danger', () => {
+    const ifSafe = (step: Step): Step => ({ ...step, ifSafe: true });
     const hoped = marigold.told(
-      altered('low-water', 'cut-fuel', (step) => ({ ...step, ifSafe: true }))(marigold.procedures),
+      altered('low-water', 'cut-fuel-more', ifSafe)(
+        altered('low-water', 'cut-fuel', ifSafe)(marigold.procedures),
+      ),
     );
     const [left] = hoped.filter(({ code }) => code === 'proof-emergency-leaves');
     expect(left?.message).toMatch(/^Low water with the fire on: when all is done .* burns$/);

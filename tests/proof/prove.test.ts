@@ -199,7 +199,9 @@ describe('a finding', () => {
   });
 
   test('a way out that does not make the car safe is told', () => {
-    const short = withChanges('marigold', without('shut-everything', 'cut-fuel'));
+    const short = withChanges('marigold', (all) =>
+      without('shut-everything', 'cut-fuel-more')(without('shut-everything', 'cut-fuel')(all)),
+    );
     expect(short.diagnostics.filter((each) => each.code === 'proof-no-way-out')[0]?.message).toMatch(
       /still (burns|comes)/,
     );

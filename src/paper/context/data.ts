@@ -33,6 +33,8 @@ export interface DataContext {
     readonly metal: string;
     readonly surface: string;
     readonly workingLevel: string;
+    /** Where the working level stands cold; empty if the spec says nothing. */
+    readonly coldLevel: string;
     readonly lowestLevel: string;
     readonly drawsFull: string;
   };
@@ -197,6 +199,7 @@ function boilerData({ spec }: Car, { both }: Phrases): DataContext['boiler'] {
     metal: both(boiler['steel-mass']),
     surface: both(boiler['heating-surface']),
     workingLevel: boiler['working-level'],
+    coldLevel: boiler['working-level-cold'] ?? '',
     lowestLevel: boiler['lowest-level'],
     drawsFull: boiler['draws-full'],
   };

@@ -123,6 +123,10 @@ export const boilerSection = z.strictObject({
   draught: draught.optional(),
   level: z.array(levelReading).min(1).meta({ description: 'Every way the level is read, the best first.' }),
   'working-level': words('Where the level should stand, as it is read.', 'half way up the glass'),
+  'working-level-cold': words(
+    'Where the level stands cold for the working level under steam; water swells as it heats.',
+    'a third of the way up the glass',
+  ).optional(),
   'lowest-level': words('The lowest at which a fire may burn.', 'one quarter of the glass'),
   heights: levelHeights.optional(),
   'blow-down': z
