@@ -8,9 +8,11 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
   const { car, guide, phrases, words } = world;
   const { upkeep } = guide;
   const { inspection } = car.spec.boiler;
+  const told = new Set(upkeep.jobs.map(({ id }) => id));
   return {
-    tasks: upkeep.tasks.map(({ what, every, who }) => ({
+    tasks: upkeep.tasks.map(({ what, job = '', every, who }) => ({
       what,
+      job: told.has(job) ? job : '',
       days: every.days === undefined ? '' : String(every.days),
       distance:
         every.distance === undefined ? '' : phrases.both(every.distance, { rounding: 'down', decimals: 0 }),
@@ -45,6 +47,7 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
       title: words.carried[kind],
       things: upkeep.carried.filter((each) => each.kind === kind),
     })),
+    jobs: upkeep.jobs,
     disposal: upkeep.disposal,
   };
 }

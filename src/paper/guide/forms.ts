@@ -111,7 +111,7 @@ export const readingsForm = z.strictObject({
   ),
 });
 
-/** `use.yaml`: what the car is for, what it is not, what danger stays, who may run it. */
+/** `use.yaml`: what the car is for, what it is not, what danger stays, who may run it, what helps who is hurt. */
 export const useForm = z.strictObject({
   intended: list(z.strictObject({ say: text('What it is for.'), when })),
   misuse: list(
@@ -121,6 +121,14 @@ export const useForm = z.strictObject({
     z.strictObject({ say: text('The danger that stays.'), keep: text('What keeps it small.'), when }),
   ),
   shown: list(z.strictObject({ role: text('Who.'), must: texts('What they must have been shown.'), when })),
+  hurt: list(
+    z.strictObject({
+      what: text('What has happened to somebody.'),
+      do: texts('What is done, in order.'),
+      never: text('What is not done.'),
+      when,
+    }),
+  ),
 });
 
 /** `running.yaml`: what to watch, and how to drive it when the road is not level or the weather not kind. */
@@ -177,11 +185,12 @@ export const subjectsForm = z.strictObject({
 /** How a boiler can be when something is inspected, in the order in which a season begins. */
 export const boilerStates = ['empty', 'cold', 'steam'] as const;
 
-/** `upkeep.yaml`: maintenance, inspection, what is carried, disposal. */
+/** `upkeep.yaml`: maintenance and how it is done, inspection, what is carried, disposal. */
 export const upkeepForm = z.strictObject({
   tasks: list(
     z.strictObject({
       what: text('What is done.'),
+      job: key.meta({ description: 'The job that tells how.' }).optional(),
       every: z.strictObject({
         days: z.number().int().positive().meta({ description: 'Days of steam.' }).optional(),
         distance: measure('distance', 'Distance run.', '500 mi').optional(),
@@ -211,6 +220,15 @@ export const upkeepForm = z.strictObject({
     }),
   ),
   'called-for': list(calledForForm),
+  jobs: list(
+    z.strictObject({
+      id: key.meta({ description: 'Its key.' }),
+      title: text('What the keeper does.'),
+      ready: text('How the car has to be, and what has to lie ready.'),
+      steps: list(z.strictObject({ do: text('What is done.'), see: text('What is to be seen.'), when })),
+      when,
+    }),
+  ),
   disposal: list(
     z.strictObject({ what: text('What is left over.'), how: text('What to do with it.'), when }),
   ),

@@ -180,7 +180,7 @@ const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
   readings: [],
   use: [],
   running: ['id'],
-  upkeep: ['who', 'boiler', 'kind', 'written', 'called-for'],
+  upkeep: ['id', 'job', 'who', 'boiler', 'kind', 'written', 'called-for'],
   crew: ['hurts', 'stop', 'start', 'shut', 'phases'],
   subjects: ['procedure', 'fault', 'road', 'section'],
 };
