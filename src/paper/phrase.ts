@@ -12,7 +12,7 @@ import { type RoundingDirection, wholeSteps } from '../quantity/rounding';
 import type { CarSpec } from '../spec/schema/carSpec';
 
 /** How to print; the system is the phrase book's own business. */
-export type AmountOptions = Omit<PrintOptions, 'system' | 'unit' | 'step' | 'numbers'>;
+export type AmountOptions = Omit<PrintOptions, 'system' | 'unit' | 'numbers'>;
 
 /** Amounts and dates in one car's own units and language. */
 export interface Phrases {

@@ -81,26 +81,29 @@ describe('every shape of car', () => {
     expect([...last].sort()).toEqual([...parked].sort());
   });
 
-  test.each(cars)('%s: reads the level before the first flame, and it or the feed again before each burner', (_, car) => {
-    const procedures = proceduresOf(car, library);
-    const day = ['level', 'pilot', 'soak', 'main-burner'].flatMap(
-      (id) => procedures.find((each) => each.id === id)?.steps ?? [],
-    );
-    const firstFlame = day.findIndex((step) => step.action === 'light' || 'lighting' in step.sets);
-    const levelKnown = day.findIndex((step) => step.proves.includes('level-known'));
-    expect(levelKnown).toBeGreaterThanOrEqual(0);
-    expect(levelKnown).toBeLessThan(firstFlame);
-    const main = procedure(procedures, 'main-burner').steps;
-    const lit = main.findIndex((step) => 'lighting' in step.sets);
-    // a coil whose gauge shows only water that flows is read once its pump runs
-    const flows = Object.values(car.spec.gauges).some((gauge) => gauge.reads === 'flow');
-    const water = car.spec.boiler.kind === 'monotube' && flows ? 'feed-ready' : 'level-known';
-    for (const fact of [water, 'igniter-proven', 'burner-front-clear', 'no-loose-fuel']) {
-      const proven = main.findIndex((step) => step.proves.includes(fact));
-      expect(proven, fact).toBeGreaterThanOrEqual(0);
-      expect(proven, fact).toBeLessThan(lit);
-    }
-  });
+  test.each(cars)(
+    '%s: reads the level before the first flame, and it or the feed again before each burner',
+    (_, car) => {
+      const procedures = proceduresOf(car, library);
+      const day = ['level', 'pilot', 'soak', 'main-burner'].flatMap(
+        (id) => procedures.find((each) => each.id === id)?.steps ?? [],
+      );
+      const firstFlame = day.findIndex((step) => step.action === 'light' || 'lighting' in step.sets);
+      const levelKnown = day.findIndex((step) => step.proves.includes('level-known'));
+      expect(levelKnown).toBeGreaterThanOrEqual(0);
+      expect(levelKnown).toBeLessThan(firstFlame);
+      const main = procedure(procedures, 'main-burner').steps;
+      const lit = main.findIndex((step) => 'lighting' in step.sets);
+      // a coil whose gauge shows only water that flows is read once its pump runs
+      const flows = Object.values(car.spec.gauges).some((gauge) => gauge.reads === 'flow');
+      const water = car.spec.boiler.kind === 'monotube' && flows ? 'feed-ready' : 'level-known';
+      for (const fact of [water, 'igniter-proven', 'burner-front-clear', 'no-loose-fuel']) {
+        const proven = main.findIndex((step) => step.proves.includes(fact));
+        expect(proven, fact).toBeGreaterThanOrEqual(0);
+        expect(proven, fact).toBeLessThan(lit);
+      }
+    },
+  );
 
   test.each(cars)(
     '%s: is drained, held and clear before it first moves, and locked before the seat is left',

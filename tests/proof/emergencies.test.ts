@@ -261,9 +261,11 @@ describe('what was once wrong is told', () => {
   test('a fire that goes out only if a valve can be reached without danger', () => {
     const ifSafe = (step: Step): Step => ({ ...step, ifSafe: true });
     const hoped = marigold.told(
-      altered('low-water', 'cut-fuel-more', ifSafe)(
-        altered('low-water', 'cut-fuel', ifSafe)(marigold.procedures),
-      ),
+      altered(
+        'low-water',
+        'cut-fuel-more',
+        ifSafe,
+      )(altered('low-water', 'cut-fuel', ifSafe)(marigold.procedures)),
     );
     const [left] = hoped.filter(({ code }) => code === 'proof-emergency-leaves');
     expect(left?.message).toMatch(/^Low water with the fire on: when all is done .* burns$/);

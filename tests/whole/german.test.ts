@@ -247,7 +247,11 @@ describe('the German of the library', () => {
       .map(({ form }) => form)
       .filter(({ phase }) => phases.includes(phase))
       .flatMap(({ title, seen, never = [], steps }) => [
-        ...[title, ...(seen === undefined ? [] : [seen]), ...never.map((each) => (typeof each === 'string' ? each : each.say))],
+        ...[
+          title,
+          ...(seen === undefined ? [] : [seen]),
+          ...never.map((each) => (typeof each === 'string' ? each : each.say)),
+        ],
         ...steps.flatMap(cardTexts),
       ])
       .filter((text) => lackingIn(say(text)).length > 0);

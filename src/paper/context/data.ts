@@ -18,6 +18,7 @@ export interface DataContext {
   };
   readonly boiler: {
     readonly kind: string;
+    readonly coil: boolean;
     readonly allowed: string;
     readonly working: string;
     /** A steam automatic shuts its burner; else a hand does. */
@@ -186,6 +187,7 @@ function boilerData({ spec }: Car, { both }: Phrases): DataContext['boiler'] {
   const { boiler } = spec;
   return {
     kind: boiler.kind,
+    coil: boiler.kind === 'monotube',
     allowed: both(boiler['allowed-pressure'], { rounding: 'down' }),
     working: both(boiler['working-pressure']),
     automatic: Object.values(spec.devices).some(({ kind }) => kind === 'steam-automatic'),

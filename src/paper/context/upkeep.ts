@@ -15,7 +15,9 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
       job: told.has(job) ? job : '',
       days: every.days === undefined ? '' : String(every.days),
       distance:
-        every.distance === undefined ? '' : phrases.both(every.distance, { rounding: 'down', decimals: 0 }),
+        every.distance === undefined
+          ? ''
+          : phrases.both(every.distance, { rounding: 'down', decimals: 0, step: 10 }),
       seasons: every.seasons === undefined ? '' : String(every.seasons),
       who: words['done-by'][who],
     })),

@@ -33,7 +33,10 @@ export const valve = z.strictObject({
   ),
   turns: measure('turns', 'From shut to as far open as it is run.', '2 turns').optional(),
   'first-crack': measure('turns', 'How far it is cracked, where a step says crack.', '1/8 turn').optional(),
-  quickly: words('How it is shut in a hurry, where that is not as it is worked otherwise.', 'one slap with the right foot').optional(),
+  quickly: words(
+    'How it is shut in a hurry, where that is not as it is worked otherwise.',
+    'one slap with the right foot',
+  ).optional(),
   parked: choice(['open', 'shut'], 'How it stands when the car is put away.', 'shut'),
   does: words('What it does, in one sentence.', 'Lets pilot fuel out of the pilot tank.'),
   note: words('Anything to know about working it.', 'hand tight only').optional(),
