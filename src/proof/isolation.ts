@@ -21,6 +21,10 @@ export interface Isolation {
   readonly valves: readonly PartId[] | undefined;
   /** The fewest valves that are reached from the seat, if such valves are enough. */
   readonly fromSeat: readonly PartId[] | undefined;
+  /** Where no valves cut it off: the fewest that cut off all that can be. */
+  readonly partly: readonly PartId[];
+  /** What then still feeds it. */
+  readonly left: readonly PartId[];
   /** Valves of the first list that somebody has to kneel, lie or open something for. */
   readonly awkward: readonly PartId[];
 }
@@ -109,8 +113,15 @@ class Plumbing {
     const edges = this.edges(leak);
     const distance = this.distances(edges);
     const sources = this.ids.filter((id) => isSource(this.car, id) && distance.has(this.index.get(id) ?? -1));
+    const anywhere = () => true;
     const cut = (usable: (place: Place | undefined) => boolean) => this.cut(edges, sources, distance, usable);
-    const valves = sources.length === 0 ? [] : cut(() => true);
+    const valves = sources.length === 0 ? [] : cut(anywhere);
+    const left =
+      valves === undefined
+        ? sources.filter((id) => this.cut(edges, [id], distance, anywhere) === undefined)
+        : [];
+    const others = valves === undefined ? sources.filter((id) => !left.includes(id)) : [];
+    const partly = others.length === 0 ? [] : (this.cut(edges, others, distance, anywhere) ?? []);
     const isSeated = (place: Place | undefined) => place?.reach === 'seated';
     // no other choice is left where nothing cuts it off at all, and none is better where the best is at hand
     const isSettled = valves === undefined || valves.every((id) => isSeated(this.placeOf(id)));
@@ -118,7 +129,7 @@ class Plumbing {
     const awkward = (valves ?? []).filter((id) =>
       ['opened', 'kneeling', 'under'].includes(this.placeOf(id)?.reach ?? ''),
     );
-    return { leak, sources, valves, fromSeat, awkward };
+    return { leak, sources, valves, fromSeat, partly, left, awkward };
   }
 
   /**

@@ -76,6 +76,10 @@ export interface IsolationRow {
   /** What to shut from the seat, if that is another choice and enough. */
   readonly fromSeat: readonly IsolationValve[];
   readonly cannotBeCut: boolean;
+  /** Where nothing cuts all of it off: what cuts off some of what feeds it. */
+  readonly partly: readonly IsolationValve[];
+  /** What then still feeds it. */
+  readonly left: readonly PartId[];
 }
 
 /** A valve to shut, with where it is. */
@@ -93,7 +97,7 @@ export interface IsolationValve {
 export function isolationTable(model: Model, found: readonly Isolation[]): readonly IsolationRow[] {
   return found
     .filter((each) => each.sources.length > 0)
-    .map(({ leak, sources, valves, fromSeat }) => {
+    .map(({ leak, sources, valves, fromSeat, partly, left }) => {
       const seat = fromSeat === undefined || sameSet(fromSeat, valves ?? []) ? [] : fromSeat;
       return {
         leak: 'part' in leak ? leak : { from: leak.pipe.from, to: leak.pipe.to },
@@ -102,6 +106,8 @@ export function isolationTable(model: Model, found: readonly Isolation[]): reado
         shut: (valves ?? []).map((id) => isolationValve(model, id)),
         fromSeat: seat.map((id) => isolationValve(model, id)),
         cannotBeCut: valves === undefined,
+        partly: partly.map((id) => isolationValve(model, id)),
+        left,
       };
     });
 }

@@ -176,3 +176,26 @@ function fedWith(
   }
   return false;
 }
+
+describe('a leak that no valve cuts off on Heron', () => {
+  const { car } = demo('heron');
+  const found = isolations(car);
+
+  test('is told what cuts off a part of it, and what feeds it still', () => {
+    const one = shutFor(found, 'throttle-valve', 'engine');
+    expect(one.valves).toBeUndefined();
+    expect(one.partly).toEqual(['throttle-valve']);
+    expect(one.left).toEqual(['water-tank']);
+  });
+
+  test('has nothing left where valves cut it off, and is split into what helps and what stays', () => {
+    for (const { sources, valves, partly, left } of found) {
+      if (valves !== undefined) expect([...partly, ...left]).toEqual([]);
+      else {
+        expect(left.length).toBeGreaterThan(0);
+        expect(sources).toEqual(expect.arrayContaining([...left]));
+        expect(partly.length > 0).toBe(left.length < sources.length);
+      }
+    }
+  });
+});

@@ -71,7 +71,14 @@ export interface LeakContext {
 /** What to shut for a leak, by what flows; and the places that nothing cuts off. */
 export interface LeaksContext {
   readonly byFluid: readonly { readonly fluid: string; readonly leaks: readonly LeakContext[] }[];
-  readonly uncut: readonly string[];
+  /** Leaks that nothing cuts off, those that go alike together. */
+  readonly uncut: readonly {
+    readonly leaks: readonly string[];
+    /** What cuts off some of what feeds them; empty if nothing does. */
+    readonly shut: string;
+    /** What feeds them still. */
+    readonly left: string;
+  }[];
 }
 
 /** The isolation table. Leaks that the same valves cut off stand together in one row. */
@@ -100,40 +107,51 @@ export function leaksContext({ proof, words, car, language }: World): LeaksConte
         leakWords,
       ),
     })),
-    uncut: proof.tables.isolation.filter((row) => row.cannotBeCut).map(leakWhole),
+    uncut: groupedBy(
+      proof.tables.isolation.filter((row) => row.cannotBeCut),
+      ({ partly, left }) => [...partly.map(({ valve }) => valve), '', ...left].join(' '),
+    ).map(([first, ...more]) => ({
+      leaks: [first, ...more].map(leakWhole),
+      shut: first.partly.map(({ valve }) => named(valve)).join(', '),
+      left: first.left.map(named).join(', '),
+    })),
   };
+}
+
+/** Rows that go alike stand together, in the order of the first of each. */
+function groupedBy<T>(rows: readonly T[], key: (row: T) => string): readonly (readonly [T, ...T[]])[] {
+  const found = new Map<string, [T, ...T[]]>();
+  for (const row of rows) {
+    const same = found.get(key(row));
+    if (same === undefined) found.set(key(row), [row]);
+    else same.push(row);
+  }
+  return [...found.values()];
 }
 
 function grouped(
   rows: readonly IsolationRow[],
   leakWords: (row: IsolationRow) => string,
 ): readonly LeakContext[] {
-  const bySet = new Map<string, IsolationRow[]>();
-  for (const row of rows) {
-    const key = row.shut.map(({ valve }) => valve).join(' ');
-    bySet.set(key, [...(bySet.get(key) ?? []), row]);
-  }
-  return [...bySet.values()].flatMap((same) => {
+  const alike = groupedBy(rows, ({ shut }) => shut.map(({ valve }) => valve).join(' '));
+  return alike.map((same) => {
     const [first] = same;
-    if (first === undefined) return [];
-    return [
-      {
-        leak: same.map(leakWords).join('; '),
-        shut: first.shut.map(({ tag, name, place, reach }, index) => ({
-          tag,
-          name,
-          place,
-          seated: reach === 'seated',
-          last: index === first.shut.length - 1,
-        })),
-        seatIsEnough: first.shut.length > 0 && first.shut.every(({ reach }) => reach === 'seated'),
-        fromSeat: first.fromSeat.map(({ tag, name }, index) => ({
-          tag,
-          name,
-          last: index === first.fromSeat.length - 1,
-        })),
-      },
-    ];
+    return {
+      leak: same.map(leakWords).join('; '),
+      shut: first.shut.map(({ tag, name, place, reach }, index) => ({
+        tag,
+        name,
+        place,
+        seated: reach === 'seated',
+        last: index === first.shut.length - 1,
+      })),
+      seatIsEnough: first.shut.length > 0 && first.shut.every(({ reach }) => reach === 'seated'),
+      fromSeat: first.fromSeat.map(({ tag, name }, index) => ({
+        tag,
+        name,
+        last: index === first.fromSeat.length - 1,
+      })),
+    };
   });
 }
 
