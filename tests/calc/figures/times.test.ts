@@ -56,6 +56,7 @@ describe('the start-up', () => {
     expect(demoCar('heron').figures.startUp.parts.map(({ id }) => id)).toEqual([
       'look-over',
       'fill',
+      'light',
       'raise',
       'prove',
       'warm',

@@ -47,7 +47,10 @@ describe('common practice, no source', () => {
   });
 
   test.each([
-    ['figure-tank-capacity', ['capacity: 17 US gal', 'capacity: 12 US gal']],
+    [
+      'figure-tank-capacity',
+      ['capacity: 17 US gal\n    fill-to: 16 US gal', 'capacity: 12 US gal\n    fill-to: 11 US gal'],
+    ],
     ['figure-stick-short', ['capacity: 25 US gal', 'capacity: 30 US gal']],
     ['figure-pilot-band', ['from: 15 psi gauge, to: 20 psi gauge', 'from: 50 psi gauge, to: 60 psi gauge']],
     ['figure-fuel-band', ['from: 100 psi gauge, to: 125 psi gauge', 'from: 20 psi gauge, to: 30 psi gauge']],
