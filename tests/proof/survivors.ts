@@ -70,6 +70,10 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
   [/^blow-(note|dry)/, harmless('nobody has to know it before the next step that looks')],
   [/^open-air-way/, harmless('the burner burns a little larger, and the air goes out by the next opening')],
   [
+    /^coil-air-out/,
+    harmless('fuel is shut at its tank then, and the valve is felt shut before any of it is let on'),
+  ],
+  [
     /^fuel-stop-main/,
     matters(
       'a tank is opened while a valve on its way to the burner is open; pump and burner valve cut it all the same',

@@ -6,15 +6,19 @@ import { at, knows, of } from '../state';
 import { content, level, shut } from '../values';
 import { everyCar, type Rule } from './rule';
 
+/** Duties of what lets water out; a level that is read on a gauge has no valve of its own. */
+const ways = [
+  ...['blow-down', 'water-drain', 'feed-bypass', 'glass-drain', 'drips', 'boiler-vent', 'feed-valve'],
+  'level-cold',
+];
+
 const known = new WeakMap<Model, readonly PartId[]>();
 
 /** Valves through which water that is left could not run out if they stood shut. */
 function drains(model: Model): readonly PartId[] {
   const found =
     known.get(model) ??
-    ['blow-down', 'water-drain', 'feed-bypass', 'glass-drain', 'drips', 'boiler-vent', 'feed-valve'].flatMap(
-      (duty) => duties[duty]?.parts(model.car) ?? [],
-    );
+    ways.flatMap((duty) => duties[duty]?.parts(model.car) ?? []).filter((id) => id in model.car.spec.valves);
   known.set(model, found);
   return found;
 }
