@@ -329,6 +329,8 @@ export const catalogue = {
   // figures
   'figure-tank-capacity':
     'The stated capacity of a tank and the volume of its shape differ by more than 5 in 100.',
+  'figure-cold-level':
+    'The level is read on the same glass cold and under steam, and only one level is given.',
   'figure-levels-unknown': 'Heights are wanting for a drawing of the boiler’s levels.',
   'figure-stick-unknown':
     'A tank is read with a stick, but neither its shape nor any reading of it is given.',

@@ -9,6 +9,7 @@ import type { Diagnostic } from '../../diagnostic/diagnostic';
 import { mile, psi, usGallon } from '../../quantity/base-units';
 import { tankOf } from '../tank/tank';
 import type { CarFigures } from './carFigures';
+import { coldLevelRemarks } from './coldLevel';
 import { levelRemarks } from './levelRemarks';
 import { notKnownRemarks } from './notKnownRemarks';
 import { fillingM3 } from './planning';
@@ -20,6 +21,7 @@ export function figureRemarks(car: Car, figures: CarFigures): readonly Diagnosti
     ...tankRemarks(car),
     ...bandRemarks(car),
     ...levelRemarks(car),
+    ...coldLevelRemarks(car),
     ...soakRemarks(car),
     ...cutOutRemarks(car),
     ...blendRemarks(car, figures),
