@@ -29,7 +29,15 @@ describe.each(demoNames)('the card for the dark of %s', (name) => {
     const wayOut = ready.procedures.find(({ id }) => id === 'shut-everything');
     if (wayOut === undefined) throw new Error('no way out');
     const seated = seatedSteps(ready.car, wayOut);
-    const acts = [...seated, ...wayOut.steps.filter((step) => !seated.includes(step))];
+    const rest = wayOut.steps.filter((step) => !seated.includes(step));
+    const last = wayOut.steps.findLastIndex((step) => rest.includes(step));
+    const isAway = (each: (typeof rest)[number]) => rest.length > 0 && wayOut.steps.indexOf(each) > last;
+    const acts = [
+      ...seated.filter((step) => !isAway(step)),
+      ...rest,
+      // nobody is sent back to the car after going away from it
+      ...seated.filter(isAway),
+    ];
     const lists = blocks.filter((block) => block.kind === 'steps');
     const printed = lists.flatMap(({ start, items }) =>
       items.map(({ action }, index) => ({

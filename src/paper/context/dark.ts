@@ -26,9 +26,13 @@ export function darkContext(world: World): Readonly<Record<string, unknown>> {
   const wayOut = procedures.find(({ id }) => id === shut);
   const seated = wayOut === undefined ? [] : seatedSteps(car, wayOut);
   const rest = wayOut === undefined ? [] : wayOut.steps.filter((step) => !seated.includes(step));
+  // what comes after the last of these in the procedure comes after it here: nobody is sent back to the car
+  const last = wayOut?.steps.findLastIndex((step) => rest.includes(step)) ?? -1;
+  const away = seated.filter((step) => rest.length > 0 && (wayOut?.steps.indexOf(step) ?? 0) > last);
+  const first = seated.filter((step) => !away.includes(step));
   return {
-    places: byPlace(seated, world),
-    rest: byPlace(rest, world, seated.length + 1),
+    places: byPlace(first, world),
+    rest: byPlace([...rest, ...away], world, first.length + 1),
     find,
     look,
   };

@@ -7,13 +7,17 @@ import { everyCar, type Rule } from './rule';
 
 const known = new WeakMap<Model, readonly PartId[]>();
 
-/** Valves that are only opened for a while: those that let something out or in, and those on air lines. Drips are none. */
+/**
+ * Valves that are only opened for a while: those that let something out or in, and those on air lines. Drips are none; nor is
+ * the vent of a coil, which is open from filling until the fire is lit, and has to be shut before it steams by a rule of its own.
+ */
 function passing(model: Model): readonly PartId[] {
   const { car } = model;
   const found =
     known.get(model) ??
     model.valves.filter((id) => {
       if (car.spec.valves[id]?.parked === 'open' || car.spec.engine.drips.includes(id)) return false;
+      if (car.spec.boiler.kind === 'monotube' && id === car.spec.boiler['lets-air-out-by']) return false;
       const pipes = [...(car.plant.into.get(id) ?? []), ...(car.plant.out.get(id) ?? [])];
       const outside = pipes.some(
         (pipe) => car.parts.get(pipe.from)?.kind === 'outside' || car.parts.get(pipe.to)?.kind === 'outside',
