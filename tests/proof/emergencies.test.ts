@@ -205,6 +205,8 @@ const reasons: Readonly<Record<string, string>> = {
   'shut-everything cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'fire-outside cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'fuel-pressure-falls cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'throttle-sticks cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'feed-fails feed-coil-cools': 'a coil that is fed with its fire out fills up, and nothing burns',
   'pressure-high cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'brakes-fade cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'burn-or-scald cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
