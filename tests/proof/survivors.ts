@@ -71,7 +71,9 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
   [/^open-air-way/, harmless('the burner burns a little larger, and the air goes out by the next opening')],
   [
     /^coil-air-out/,
-    harmless('fuel is shut at its tank then, and the valve is felt shut before any of it is let on'),
+    harmless(
+      'the coil is seen full at its tap in any case; fuel is shut at its tank, and its valve is felt shut before any is let on',
+    ),
   ],
   [
     /^fuel-stop-main/,
