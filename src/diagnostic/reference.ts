@@ -19,6 +19,7 @@ const groups: Readonly<Record<string, string>> = {
   template: 'Templates',
   markup: 'The markup that templates make',
   theme: 'Themes',
+  picture: 'Pictures of a museum’s own',
   sheet: 'Sheets',
   layout: 'Laying out pages',
   check: 'Checks of finished pages',
