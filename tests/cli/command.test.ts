@@ -106,6 +106,13 @@ describe('make', () => {
   });
 });
 
+/** Writes a file when it is asked for, and says where. */
+const written = (name: string, content: string | Uint8Array) => () => {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+};
+
 describe('check', () => {
   test('a good spec', async () => {
     writeFileSync(spec, good);
@@ -128,47 +135,19 @@ describe('check', () => {
     ['a folder', () => folder, 'it is a folder'],
     [
       'bytes that are no text',
-      () => {
-        const path = join(folder, 'bytes.yaml');
-        writeFileSync(path, Buffer.from([0x6e, 0xf6, 0x74, 0x69, 0x67]));
-        return path;
-      },
+      written('bytes.yaml', Buffer.from([0x6e, 0xf6, 0x74, 0x69, 0x67])),
       'some of its letters are not written in UTF-8',
     ],
-    [
-      'a paper',
-      () => {
-        const path = join(folder, 'paper.pdf');
-        writeFileSync(path, '%PDF-1.7\n');
-        return path;
-      },
-      'it is a PDF',
-    ],
+    ['a paper', written('paper.pdf', '%PDF-1.7\n'), 'it is a PDF'],
     [
       'a document of a word processor',
-      () => {
-        const path = join(folder, 'letter.odt');
-        writeFileSync(path, Buffer.from([0x50, 0x4b, 0x03, 0x04, 0x14]));
-        return path;
-      },
+      written('letter.odt', Buffer.from([0x50, 0x4b, 0x03, 0x04, 0x14])),
       'it is a document of a word processor',
     ],
-    [
-      'text in UTF-16',
-      () => {
-        const path = join(folder, 'wide.yaml');
-        writeFileSync(path, Buffer.from('\ufeffkettlebook: 1\n', 'utf16le'));
-        return path;
-      },
-      'UTF-16',
-    ],
+    ['text in UTF-16', written('wide.yaml', Buffer.from('\ufeffkettlebook: 1\n', 'utf16le')), 'UTF-16'],
     [
       'a spec of a newer form',
-      () => {
-        const path = join(folder, 'newer.yaml');
-        writeFileSync(path, good.replace(/^kettlebook: 1$/m, 'kettlebook: 2'));
-        return path;
-      },
+      written('newer.yaml', good.replace(/^kettlebook: 1$/m, 'kettlebook: 2')),
       'read it with the newer program',
     ],
     [
