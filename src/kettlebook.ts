@@ -11,7 +11,7 @@ import type { Car } from './car/car';
 import { fillSince } from './compare/fillSince';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
 import type { Drawing } from './drawing/drawing';
-import { readPicture } from './drawing/pictures/picture';
+import { picturesIn } from './drawing/pictures/picturesIn';
 import { measureFonts } from './font/measure';
 import type { Face, FontSet } from './font/metrics';
 import { lookInWords, readScreenLook, type SilentLook } from './html/look';
@@ -207,16 +207,6 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     },
     problems,
   );
-}
-
-/** The pictures among the texts: `pictures/badge.svg`. */
-function picturesIn(texts: SharedFiles['texts']): Outcome<readonly Drawing[]> {
-  const read = [...texts].flatMap(([name, text]) => {
-    const own = /^pictures\/(.+)\.svg$/.exec(name)?.[1];
-    return own === undefined ? [] : [readPicture(text, `shared/${name}`, own)];
-  });
-  const problems = read.flatMap((each) => (each.ok ? [] : each.problems));
-  return problems.length > 0 ? bad(problems) : good(read.flatMap((each) => (each.ok ? [each.value] : [])));
 }
 
 /** What proves the procedures of a car: its errors stop the making of papers. */

@@ -125,7 +125,7 @@ export const needForm = z.strictObject({
 });
 
 /** A sentence, or one that is said only of some cars. */
-export const sayingForm = z.union([
+const sayingForm = z.union([
   words('A sentence.', 'It pops out in a draught.'),
   z.strictObject({
     say: words('A sentence.', 'It lights back with a howl.'),

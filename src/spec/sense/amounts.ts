@@ -1,4 +1,5 @@
 /** Volumes, shares, dates and sizes that cannot be so. */
+import { entryOf } from '../entry';
 import { finding, inOrder, isSame, type SenseCheck } from './finding';
 
 /** Tanks: what is kept back fits in; the stick rises; the air has room. */
@@ -75,7 +76,7 @@ export const checkTanks: SenseCheck = (spec, source) =>
         }),
       );
     }
-    if (tank.pressure === undefined && holdsFuel(spec, tank) && usual.si > MOST_FUEL * tank.capacity.si) {
+    if (tank.pressure === undefined && holdsFuel(spec, tank) && usual.si > mostFuelShare * tank.capacity.si) {
       problems.push(
         finding(source, {
           code: 'spec-tank',
@@ -84,7 +85,7 @@ export const checkTanks: SenseCheck = (spec, source) =>
           message: `${tank.name} is filled so full that its fuel has no room to swell`,
           found: `\`${usual.written}\` of \`${tank.capacity.written}\``,
           expected: 'a twentieth left empty',
-          mend: `put \`fill-to\` at 95 % of the capacity or less`,
+          mend: 'put `fill-to` at 95 % of the capacity or less',
           notes: ['Fuel poured in cool swells beside a hot boiler, and comes out at the cap or the vent.'],
         }),
       );
@@ -111,9 +112,10 @@ type Tank = Parameters<SenseCheck>[0]['tanks'][string];
  * The share of a fuel tank that may be filled. Gasoline swells by about 0.12 % for each degree and kerosene by 0.09 % (thermal
  * expansion coefficients of API MPMS chapter 11.1, 1980, from memory), so that a twentieth lets either warm by forty degrees.
  */
-const MOST_FUEL = 0.95;
+const mostFuelShare = 0.95;
 
-const holdsFuel = (spec: Parameters<SenseCheck>[0], tank: Tank): boolean => tank.holds in spec.fuels;
+const holdsFuel = (spec: Parameters<SenseCheck>[0], tank: Tank): boolean =>
+  entryOf(spec.fuels, tank.holds) !== undefined;
 
 function checkStick(id: string, tank: Tank, source: Parameters<SenseCheck>[1]) {
   const points = tank.stick ?? [];
