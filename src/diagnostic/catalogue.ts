@@ -346,6 +346,8 @@ export const catalogue = {
     'Water and fuel used on the road do not go together: more heat is in the steam than the fuel can give, or far less.',
   'figure-range-unknown':
     'How far the car goes on its water or fuel is not known, so that the range table has nothing to say of it.',
+  'figure-marks-unknown':
+    'A tank is read on a gauge, and nothing says what is in it at the marks of the gauge.',
   'figure-range-far':
     'The water goes far less or more far than the 25 to 40 miles that 25 US gal take other cars.',
 } as const satisfies Record<string, string>;

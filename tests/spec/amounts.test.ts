@@ -117,6 +117,51 @@ describe('tanks', () => {
   });
 });
 
+describe('marks of a gauge', () => {
+  const read = (marks: string, by = 'gauge') =>
+    told(
+      spoiled([
+        'read: stick\n    stick:\n      - { depth: 2 in',
+        `read: ${by}\n    marks:\n${marks}    stick:\n      - { depth: 2 in`,
+      ]),
+    );
+  const rising = '      - { mark: 1/2, volume: 9 US gal }\n      - { mark: full, volume: 19 US gal }\n';
+
+  test('that do not rise', () => {
+    expect(read(rising.replace('19 US gal', '8 US gal'))).toMatchInlineSnapshot(`
+      "71:9 error spec-tank at “{ mark: full, volume: 8”
+        the marks of water tank do not rise
+        found: \`8 US gal\` after \`9 US gal\`
+        expected: each mark fuller than the one before
+        mend: put them in order from the lowest up, or measure again"
+    `);
+  });
+
+  test('above the capacity', () => {
+    expect(read(rising.replace('19 US gal', '22 US gal'))).toMatchInlineSnapshot(`
+      "71:31 error spec-tank at “22 US gal }”
+        a mark of water tank stands for more than the tank holds
+        found: \`22 US gal\`
+        expected: at most \`20 US gal\`
+        mend: correct the mark or the capacity"
+    `);
+  });
+
+  test('on a tank that is not read on one', () => {
+    expect(read(rising, 'stick')).toMatchInlineSnapshot(`
+      "69:5 error spec-tank at “marks:”
+        marks of a gauge are given for water tank, which is not read on one
+        found: \`read: stick\`
+        expected: \`read: gauge\` or \`read: glass\`
+        mend: change \`read\`, or write depths under \`stick\` instead"
+    `);
+  });
+
+  test('in order', () => {
+    expect(read(rising)).toMatchInlineSnapshot(`"fine"`);
+  });
+});
+
 describe('blends', () => {
   test('too much', () => {
     expect(told(spoiled(['share: 90 %', 'share: 95 %']))).toMatchInlineSnapshot(`

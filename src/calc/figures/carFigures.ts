@@ -21,6 +21,7 @@ import { otherTankFigures, otherTanks } from './otherTanks';
 import { type Planning, planningOf } from './planning';
 import { type RaisingFigures, raisingFigures } from './raising';
 import {
+  gaugeMarks,
   plannedTank,
   printedStepM,
   type RangeChart,
@@ -94,7 +95,8 @@ export function carFigures(car: Car, sources: FigureSources): CarFigures {
   const chartFor = (liquid: 'water' | 'fuel'): RangeChart | undefined => {
     const model = plannedTank(car, liquid, models);
     if (model === undefined) return undefined;
-    return rangeChart({ model, use: uses[liquid], others: otherTanks(car, liquid, model.id) }, system);
+    const others = otherTanks(car, liquid, model.id);
+    return rangeChart({ model, use: uses[liquid], marks: gaugeMarks(car, model.id), others }, system);
   };
   const [water, fuel] = [chartFor('water'), chartFor('fuel')];
   const heatFound = heatFoundShare(car, uses, liquids);

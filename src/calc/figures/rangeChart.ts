@@ -16,8 +16,10 @@ import type { LiquidUse, UsedLiquid } from './use';
 /** Distance by terrain, m, rounded down; absent where the use is not known. */
 export type RangeByTerrain = Readonly<Partial<Record<Terrain, number>>>;
 
-/** One reading of the stick. */
+/** One reading of the stick, or of the tank's gauge. */
 export interface RangeRow {
+  /** What its gauge shows, in the keeper's words, where the tank is read on one whose marks are known. */
+  readonly mark?: string;
   readonly depthM: number;
   readonly volumeM3: number;
   readonly toRunOnM3: number;
@@ -29,12 +31,25 @@ export interface RangeChart {
   readonly liquid: UsedLiquid;
   readonly model: TankModel;
   readonly use: LiquidUse;
+  /** What the marks of its gauge stand for; empty where it is not read on one, or nobody has found out. */
+  readonly marks: readonly GaugeMark[];
   /** Further tanks of the same liquid; the rows do not count them. */
   readonly others: readonly OtherTank[];
   readonly rows: readonly RangeRow[];
   /** The range of a full tank. */
   readonly full: RangeRow;
   readonly figure: Figure;
+}
+
+/** A mark of a tank's gauge, and what is in the tank then, m³. */
+export interface GaugeMark {
+  readonly mark: string;
+  readonly volumeM3: number;
+}
+
+/** The marks of the gauge that a tank is read on. */
+export function gaugeMarks({ spec }: Car, tankId: string): readonly GaugeMark[] {
+  return (spec.tanks[tankId]?.marks ?? []).map(({ mark, volume }) => ({ mark, volumeM3: volume.si }));
 }
 
 /** Distances are printed in whole miles or kilometres, rounded down. */
@@ -75,17 +90,18 @@ export function plannedTank(
     );
 }
 
-/** The range table for a tank; with a row for every mark of its stick. */
+/** The range table for a tank; with a row for every mark of its gauge, if they are known, else of its stick. */
 export function rangeChart(
-  { model, use, others }: Pick<RangeChart, 'model' | 'use' | 'others'>,
+  { model, use, marks, others }: Pick<RangeChart, 'model' | 'use' | 'marks' | 'others'>,
   system: UnitSystem,
 ): RangeChart {
   const chart: StickChart = stickChart(model, system);
-  const rows = [...chart.rows.filter((row) => isFilled(row, model)), ...filledRow(chart, model)].map(
+  const read = marks.length > 0 ? rowsOfMarks(marks, chart) : chart.rows;
+  const rows = [...read.filter((row) => isFilled(row, model)), ...filledRow(read, chart)].map(
     (row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }),
   );
   const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
-  return { liquid: use.liquid, model, use, others, rows, full, figure: figureOf(model, use, rows) };
+  return { liquid: use.liquid, model, use, marks, others, rows, full, figure: figureOf(model, use, rows) };
 }
 
 /** Whether a tank may be filled so far, but for the last bits of a number. */
@@ -96,8 +112,20 @@ function isFilled({ volumeM3 }: StickRow, { fillToM3 }: TankModel): boolean {
 /** A mark this near below what may be filled in serves as the mark of a full tank. */
 const likeFull = 0.02;
 
-/** The reading of a tank filled as far as it may be, where no mark of the stick stands near it. */
-function filledRow({ rows, kept }: StickChart, model: TankModel): readonly StickRow[] {
+function rowsOfMarks(
+  marks: readonly GaugeMark[],
+  { model, kept }: StickChart,
+): readonly (StickRow & { readonly mark: string })[] {
+  return marks.map(({ mark, volumeM3 }) => ({
+    mark,
+    depthM: model.tank.depthAtVolumeM(Math.min(volumeM3, model.tank.capacityM3)),
+    volumeM3,
+    toRunOnM3: Math.max(0, volumeM3 - kept),
+  }));
+}
+
+/** The reading of a tank filled as far as it may be, where no mark of stick or gauge stands near it. */
+function filledRow(rows: readonly StickRow[], { model, kept }: StickChart): readonly StickRow[] {
   const { tank, fillToM3 } = model;
   const volumeM3 = Math.min(fillToM3, tank.capacityM3);
   const marked = rows.some((row) => isFilled(row, model) && row.volumeM3 >= volumeM3 * (1 - likeFull));

@@ -31,6 +31,8 @@ export interface RangeContext {
   readonly tank: string;
   /** Whether the tank is read by a stick; a depth says nothing where it is not. */
   readonly byStick: boolean;
+  /** Whether the tank is read on a gauge whose marks are known. */
+  readonly byMark: boolean;
   readonly reserve: string;
   readonly unusable: string;
   /** Whether anything is known at all. */
@@ -38,6 +40,8 @@ export interface RangeContext {
   readonly headings: readonly string[];
   readonly rows: readonly {
     readonly depth: string;
+    /** What the gauge shows; empty where no mark of it stands at what is filled in. */
+    readonly mark: string;
     readonly volume: string;
     readonly distances: readonly string[];
   }[];
@@ -279,7 +283,7 @@ function blendContext(
 
 /** A range table as text; `which` picks the units: both, or one alone for a table read at a distance. */
 export function rangeContext(
-  { liquid, model, use, others, rows }: RangeChart,
+  { liquid, model, use, marks, others, rows }: RangeChart,
   world: World,
   which: 'both' | 'first' | 'second' = 'both',
 ): RangeContext {
@@ -288,11 +292,13 @@ export function rangeContext(
   const stepM =
     printedStepM[which === 'second' ? (phrases.systems[1] ?? 'metric') : (phrases.systems[0] ?? 'metric')];
   const byStick = car.spec.tanks[model.id]?.read === 'stick';
+  const byMark = marks.length > 0;
   const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
   return {
     liquid: words['range-of'][liquid],
     tank: model.name,
     byStick,
+    byMark,
     known: known.length > 0,
     unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }),
     reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
@@ -304,8 +310,9 @@ export function rangeContext(
           which === 'both'
             ? markWords(row.depthM, phrases)
             : print(quantity('length', row.depthM), { rounding: 'up' }),
-        // a tank without a stick is looked up by what is in it, and less than that must not do for the distance
-        volume: print(quantity('volume', row.volumeM3), { rounding: byStick ? 'down' : 'up' }),
+        mark: row.mark ?? '',
+        // what is in the tank is looked up where there is nothing else to read, and less must not do for the distance
+        volume: print(quantity('volume', row.volumeM3), { rounding: byStick || byMark ? 'down' : 'up' }),
         distances: known.map((terrain) =>
           print(quantity('distance', row.rangeM[terrain] ?? 0), { rounding: 'down', decimals: 0 }),
         ),

@@ -187,6 +187,19 @@ export const tank = z.strictObject({
     .meta({ description: 'Where it is filled.' }),
   read: choice(['stick', 'gauge', 'glass', 'not-read'], 'How the amount in it is known.', 'stick'),
   gauge: names(['gauge'], 'The gauge or glass it is read on.', 'water-glass').optional(),
+  marks: z
+    .array(
+      z.strictObject({
+        mark: words('What its gauge or glass showed, as it is marked.', '1/4'),
+        volume: measure('volume', 'What was in the tank then.', '5 US gal'),
+      }),
+    )
+    .min(2)
+    .meta({
+      description:
+        'Marks of its gauge or glass, from the lowest up, found by filling with a measure; the range table has a row for each.',
+    })
+    .optional(),
 });
 
 /** Kinds of what is carried. */

@@ -103,7 +103,7 @@ export const checkTanks: SenseCheck = (spec, source) =>
         }),
       );
     }
-    return [...problems, ...checkStick(id, tank, source)];
+    return [...problems, ...checkStick(id, tank, source), ...checkMarks(id, tank, source)];
   });
 
 type Tank = Parameters<SenseCheck>[0]['tanks'][string];
@@ -147,6 +147,52 @@ function checkStick(id: string, tank: Tank, source: Parameters<SenseCheck>[1]) {
       }),
     ];
   });
+}
+
+function checkMarks(id: string, tank: Tank, source: Parameters<SenseCheck>[1]) {
+  const marks = tank.marks ?? [];
+  const unread =
+    marks.length === 0 || tank.read === 'gauge' || tank.read === 'glass'
+      ? []
+      : [
+          finding(source, {
+            code: 'spec-tank',
+            path: ['tanks', id, 'marks'],
+            message: `marks of a gauge are given for ${tank.name}, which is not read on one`,
+            found: `\`read: ${tank.read}\``,
+            expected: '`read: gauge` or `read: glass`',
+            mend: 'change `read`, or write depths under `stick` instead',
+          }),
+        ];
+  return [
+    ...unread,
+    ...marks.flatMap((point, index) => {
+      const before = marks[index - 1];
+      const path = ['tanks', id, 'marks', index];
+      if (point.volume.si > tank.capacity.si * 1.001)
+        return [
+          finding(source, {
+            code: 'spec-tank',
+            path: [...path, 'volume'],
+            message: `a mark of ${tank.name} stands for more than the tank holds`,
+            found: `\`${point.volume.written}\``,
+            expected: `at most \`${tank.capacity.written}\``,
+            mend: 'correct the mark or the capacity',
+          }),
+        ];
+      if (before === undefined || point.volume.si > before.volume.si) return [];
+      return [
+        finding(source, {
+          code: 'spec-tank',
+          path,
+          message: `the marks of ${tank.name} do not rise`,
+          found: `\`${point.volume.written}\` after \`${before.volume.written}\``,
+          expected: 'each mark fuller than the one before',
+          mend: 'put them in order from the lowest up, or measure again',
+        }),
+      ];
+    }),
+  ];
 }
 
 /** How far the shares of a blend may be from a whole: half a hundredth, for rounding. */
