@@ -372,6 +372,14 @@ function moreShapes() {
         ...steamLines,
       ],
     }),
+    // a coil fed by a motor pump alone
+    smallCar(...(smallCars['electric ignition, monotube, condenser'] ?? []), {
+      pumps: {
+        'hand-pump': null,
+        'feed-motor': { name: 'motor feed pump', place: 'underneath', moves: 'water', drive: 'electric' },
+      },
+      lines: [...steamLines, { carries: 'water', through: ['water-tank', 'feed-motor', 'boiler'] }],
+    }),
     // a spark lights the main burner, a torch heats its vaporizer first, and no fuel is stopped from the seat
     smallCar(...(smallCars['electric ignition, monotube, condenser'] ?? []), {
       equipment: { torch: { name: 'torch', kind: 'torch', place: 'dash' } },

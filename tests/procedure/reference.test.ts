@@ -59,6 +59,7 @@ describe('the faults', () => {
     expect([...new Set(faults().map((fault) => fault.where))]).toEqual([
       'Pilot',
       'Main burner',
+      'Electrics',
       'Fuel',
       'Steam',
       'Water',

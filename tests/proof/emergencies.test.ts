@@ -201,6 +201,9 @@ const acts = new Set([
 const reasons: Readonly<Record<string, string>> = {
   'shut-everything cut-blower': 'a fan blows air, not fuel',
   'fire-outside cut-blower': 'a fan blows air, not fuel',
+  'electrics-fail cut-blower': 'a fan blows air, not fuel',
+  'electrics-fail electrics-feed-off': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'electrics-fail power-off': 'the model holds no wires; every switch is off before',
   'shut-everything cut-igniter': 'a spark without fuel lights nothing',
   'shut-everything cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',
   'fire-outside cut-feed-pump': 'a coil that is fed with its fire out fills up, and nothing burns',

@@ -124,6 +124,7 @@ export const controlKinds = [
   'feed',
   'reverse',
   'switch',
+  'main-switch',
   'steering',
   'horn',
   'lamps',
