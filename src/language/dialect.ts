@@ -148,7 +148,7 @@ export function asPattern(text: string): string {
 
 /** Keys whose texts are printed, in the forms of library, glossary, faults and prose. */
 const printed: ReadonlySet<string> = new Set([
-  ...['say', 'result', 'remark', 'title', 'purpose', 'good', 'wrong', 'seen', 'never'],
+  ...['say', 'result', 'remark', 'row', 'title', 'purpose', 'good', 'wrong', 'seen', 'never'],
   ...[
     'hazard',
     'consequence',

@@ -181,6 +181,7 @@ class OneChange {
         say: form.say,
         result: form.result ?? '',
         remark: form.remark ?? '',
+        row: '',
         cautions: this.word(form.cautions ?? []),
         proves: [],
         sets: {},

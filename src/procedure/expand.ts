@@ -214,7 +214,7 @@ class Expansion {
       ]),
     );
     const values = this.withParts({ ...named, part, it, outer: hands.at(-2) });
-    const text = (field: 'say' | 'result' | 'remark') =>
+    const text = (field: 'say' | 'result' | 'remark' | 'row') =>
       this.text(procedure, [...path, field], entry[field], values);
     const place = this.place(entry, part, it);
     return {
@@ -226,6 +226,7 @@ class Expansion {
       say: text('say'),
       result: text('result'),
       remark: text('remark'),
+      row: text('row'),
       cautions: this.cautions(entry.cautions ?? []),
       proves: entry.proves ?? [],
       sets: this.settings(entry, part, it),

@@ -132,7 +132,7 @@ class LibraryCheck {
     this.names.selector(procedure, [...path, 'beside'], entry.beside);
     for (const [name, selector] of Object.entries(entry.with ?? {}))
       this.names.selector(procedure, [...path, 'with', name], selector);
-    for (const field of ['say', 'result', 'remark'] as const)
+    for (const field of ['say', 'result', 'remark', 'row'] as const)
       this.text(procedure, [...path, field], entry[field]);
     this.cautions(procedure, [...path, 'cautions'], entry.cautions);
     for (const [at, fact] of entry.proves?.entries() ?? []) {

@@ -90,6 +90,10 @@ export const entryForm = z.strictObject({
   say: words('The act, one plain imperative sentence.', 'Open {{part}}.').optional(),
   result: words('The state or value that is seen when it is done.', 'open').optional(),
   remark: words('A word more.', '{{> how-to-open}}').optional(),
+  row: words(
+    'For an act that most troubles share: how a card says it in one row with its neighbours, once it has been said in full.',
+    '{{part}} shut',
+  ).optional(),
   cautions: z
     .array(key)
     .meta({ description: 'Cautions that belong to it.', sample: '[burner-flood]' })

@@ -77,6 +77,8 @@ export interface Step {
   readonly result: string;
   /** A word more; empty if none. */
   readonly remark: string;
+  /** How a card of troubles says it in one row with its neighbours; empty for what stands by itself. */
+  readonly row: string;
   readonly cautions: readonly Caution[];
   /** What is known once the step is done, for the proof: `level-known`, `brakes-tried`… */
   readonly proves: readonly string[];

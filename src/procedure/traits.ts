@@ -77,6 +77,13 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
       return place?.reach === 'opened' || place?.how !== undefined;
     },
   },
+  'at-burner': {
+    meaning: 'It is worked where a burner is lit and watched.',
+    holds: (car, id) => {
+      const place = car.parts.get(id)?.place;
+      return Object.values(car.spec.burners).some((burner) => burner.place === place);
+    },
+  },
   'parked-open': {
     meaning: 'A valve that stands open when the car is put away.',
     holds: (car, id) => car.spec.valves[id]?.parked === 'open',

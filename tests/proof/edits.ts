@@ -73,6 +73,7 @@ export function step(more: Partial<Step> & { readonly id: string }): Step {
     say: `Do ${more.id}.`,
     result: '',
     remark: '',
+    row: '',
     cautions: [],
     proves: [],
     sets: {},

@@ -4,6 +4,7 @@ import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedur
 import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, withCards } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
+import { inRows, type Row } from './rows';
 
 /** One step. */
 export interface StepContext {
@@ -18,6 +19,8 @@ export interface StepContext {
   readonly critical: boolean;
   /** The keeper's reason, if the step is this car's own. */
   readonly because: string;
+  /** Whether these are several acts in a row, and whether they are left undone where danger bars the way; empty for one act. */
+  readonly row: '' | 'in-order' | 'if-safe';
 }
 
 /** A caution, said whole or, on cards and where it has been said before in the procedure, in one line. */
@@ -61,9 +64,24 @@ export function proceduresContext(
       procedure,
       { car, critical },
       { kind: 'whole-once', said: inChapter },
-      procedure.steps,
+      procedure.steps.map((step) => [step]),
     );
   });
+}
+
+/** As `cardProcedure`, with the acts that most troubles share in a row: each such row is one step. */
+export function cardProcedureInRows(
+  procedure: Procedure,
+  car: Car,
+  critical: ReadonlySet<string>,
+  said: SaidOnCard,
+): ProcedureContext {
+  return procedureContext(
+    procedure,
+    { car, critical },
+    { kind: 'brief', said },
+    inRows(cardSteps(procedure, critical)),
+  );
 }
 
 /**
@@ -80,7 +98,7 @@ export function cardProcedure(
     procedure,
     { car, critical },
     { kind: 'brief', said },
-    cardSteps(procedure, critical),
+    cardSteps(procedure, critical).map((step) => [step]),
   );
 }
 
@@ -104,7 +122,7 @@ function procedureContext(
   procedure: Procedure,
   known: Known,
   saying: Saying,
-  wanted: readonly Step[],
+  wanted: readonly Row[],
 ): ProcedureContext {
   const { id, title, phase, purpose, good, wrong, seen, never, cautions, changes } = procedure;
   return {
@@ -124,7 +142,7 @@ function procedureContext(
 
 /** Steps with their cautions. Over a run of neighbouring steps that share a caution, it stands before the first. */
 function stepContexts(
-  steps: readonly Step[],
+  rows: readonly Row[],
   procedure: string,
   known: Known,
   atHead: readonly Caution[],
@@ -138,15 +156,40 @@ function stepContexts(
   };
   const { places: told, cards } = saying.kind === 'brief' ? saying.said : {};
   if (saying.kind === 'whole-once') for (const { id } of atHead) saying.said.add(id);
-  return steps.map((step, index) => {
+  return rows.map((row, index) => {
     // a card has no cautions over a whole procedure
     const head = saying.kind === 'brief' ? [] : atHead;
-    const before = index === 0 ? head : (steps[index - 1]?.cautions ?? []);
-    const cautions = step.cautions
+    const before = index === 0 ? head : (rows[index - 1] ?? []).flatMap((step) => step.cautions);
+    const own = row.flatMap((step) => step.cautions);
+    const cautions = own
+      .filter(({ id }, at) => own.findIndex((caution) => caution.id === id) === at)
       .filter(({ id }) => !before.some((caution) => caution.id === id))
       .map((caution) => ({ ...caution, ...form(caution.id) }));
-    return stepContext(step, procedure, known, cautions, told, cards);
+    const steps = row.map((step) =>
+      stepContext(
+        row.length > 1 ? { ...step, say: step.row, result: '', remark: '' } : step,
+        procedure,
+        known,
+        [],
+        told,
+        cards,
+      ),
+    );
+    const [first] = steps;
+    if (first === undefined || steps.length === 1) return { ...(first ?? missing()), cautions };
+    return {
+      ...first,
+      say: steps.flatMap(({ say }, at) => (at === 0 ? say : [{ text: ', ', strong: false }, ...say])),
+      place: '',
+      cautions,
+      critical: steps.some((step) => step.critical),
+      row: row.some(({ ifSafe }) => ifSafe) ? 'if-safe' : 'in-order',
+    };
   });
+}
+
+function missing(): never {
+  throw new RangeError('a row without a step');
 }
 
 function stepContext(
@@ -172,5 +215,6 @@ function stepContext(
     cautions,
     critical: critical.has(`${procedure} ${step.id}`),
     because: step.origin.because ?? '',
+    row: '',
   };
 }

@@ -5,7 +5,7 @@ import { glassInputs } from '../context/drawingGlass';
 import { identityContext } from '../context/identity';
 import { listOfPlaces } from '../context/placeList';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
-import { cardProcedure, cardSteps } from '../context/procedures';
+import { cardProcedure, cardProcedureInRows, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
 import { standsOn } from '../context/standsOn';
 import { leastSizes } from '../legible';
@@ -35,13 +35,15 @@ export function dashCard(plan: CardPlan): Paper {
       const card = { ...nothingSaid(), cards: otherCards(plan, world) };
       const on = procedures
         .filter((procedure) => standsOn(plan, procedure))
-        .map((procedure) => {
+        .map((procedure, index) => {
           // in trouble a card is opened at the trouble and nowhere else
           const said =
             procedure.phase === 'emergency'
               ? { ...nothingSaidInTrouble(car), cards: otherCards(plan, world) }
               : card;
-          return cardProcedure(procedure, car, criticalKeys({ proof }), said);
+          // the first trouble says in full what the others say in a row
+          const write = procedure.phase === 'emergency' && index > 0 ? cardProcedureInRows : cardProcedure;
+          return write(procedure, car, criticalKeys({ proof }), said);
         })
         .filter(({ steps }) => steps.length > 0);
       const trouble = on.some(({ phase }) => phase === 'emergency');

@@ -15,15 +15,7 @@ const equipmentDuties: Duties = Object.fromEntries(
   ]),
 );
 
-const controlKinds = [
-  'brake',
-  'parking-brake',
-  'feed',
-  'main-switch',
-  'steering',
-  'horn',
-  'lamps',
-] as const;
+const controlKinds = ['brake', 'parking-brake', 'feed', 'main-switch', 'steering', 'horn', 'lamps'] as const;
 
 const controlDuties: Duties = Object.fromEntries(
   controlKinds.map((kind) => [
