@@ -179,7 +179,7 @@ function stepContexts(
     if (first === undefined || steps.length === 1) return { ...(first ?? missing()), cautions };
     return {
       ...first,
-      say: steps.flatMap(({ say }, at) => (at === 0 ? say : [{ text: ', ', strong: false }, ...say])),
+      say: [...steps.flatMap(({ say }, at) => (at === 0 ? say : [plain(', '), ...say])), plain('.')],
       place: '',
       cautions,
       critical: steps.some((step) => step.critical),
@@ -187,6 +187,8 @@ function stepContexts(
     };
   });
 }
+
+const plain = (text: string): Piece => ({ text, strong: false });
 
 function missing(): never {
   throw new RangeError('a row without a step');
