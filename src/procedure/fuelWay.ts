@@ -89,6 +89,24 @@ export const lastValvesTo = oncePerPart((car: Car, burner: PartId): readonly Par
   return valvesTo(car, burner).filter((id) => last.has(id));
 });
 
+/**
+ * Fuel valves that are worked where a burner is lit, and that nobody has to go to in trouble: whatever comes through one of
+ * them has passed another hand valve that a seated driver reaches.
+ */
+export const spareValvesAtBurners = oncePerCar((car: Car): readonly PartId[] => {
+  const lit = new Set(Object.values(car.spec.burners).map(({ place }) => place));
+  const isSeated = (id: PartId) => car.places.get(car.parts.get(id)?.place ?? '')?.reach === 'seated';
+  const ways = Object.keys(car.spec.burners).flatMap((burner) =>
+    routes(car, burner, anyFuel).map((route) => onlyValves(car, route)),
+  );
+  return allFuelValves(car).filter(
+    (id) =>
+      lit.has(car.parts.get(id)?.place ?? '') &&
+      !isSeated(id) &&
+      ways.every((way) => !way.includes(id) || way.some(isSeated)),
+  );
+});
+
 /** Pressure tanks: fuel tanks that a pump fills from another tank. */
 export const pumpedTanks = oncePerCar((car: Car): readonly PartId[] => {
   return fuelTanks(car).filter((tank) => wayInto(car, tank).length > 0);

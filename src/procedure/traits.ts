@@ -3,7 +3,7 @@ import type { Car, PartId } from '../car/car';
 import { feedPumps, filledByTransfer, transferPumps } from '../car/waterPumps';
 import { duties } from './duties';
 import { drainsOfGlass, waterCocksOfGlass } from './duty/waterParts';
-import { burnersFor, fuelPumps, lastValvesTo, pumpedTanks } from './fuelWay';
+import { burnersFor, fuelPumps, lastValvesTo, pumpedTanks, spareValvesAtBurners } from './fuelWay';
 
 /** A yes-or-no fact of a part. */
 export interface PartTrait {
@@ -54,7 +54,6 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     holds: (car, id) => car.parts.get(id)?.kind === 'gauge',
   },
   stick: { meaning: 'It is a stick.', holds: (car, id) => car.spec.gauges[id]?.kind === 'stick' },
-  glass: { meaning: 'It is a gauge glass.', holds: (car, id) => car.spec.gauges[id]?.kind === 'glass' },
   'blown-by-cocks': {
     meaning: 'A gauge glass that is shut off from the water by one cock and blown through by another.',
     holds: (car, id) => waterCocksOfGlass(car, id).length > 0 && drainsOfGlass(car, id).length > 0,
@@ -77,12 +76,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
       return place?.reach === 'opened' || place?.how !== undefined;
     },
   },
-  'at-burner': {
-    meaning: 'It is worked where a burner is lit and watched.',
-    holds: (car, id) => {
-      const place = car.parts.get(id)?.place;
-      return Object.values(car.spec.burners).some((burner) => burner.place === place);
-    },
+  'spare-at-burner': {
+    meaning:
+      'A fuel valve worked where a burner is lit, while another, worked from the seat, cuts all that comes through it.',
+    holds: (car, id) => spareValvesAtBurners(car).includes(id),
   },
   'parked-open': {
     meaning: 'A valve that stands open when the car is put away.',

@@ -9,7 +9,7 @@ import { relations } from '../../src/procedure/relations';
 import { carTraits, partTraits } from '../../src/procedure/traits';
 import { demoCar, demoCars, fixtureCar } from '../cars/demo';
 import { english } from '../helpers/english';
-import { smallCar, smallCars } from '../helpers/smallCars';
+import { electric, smallCar, smallCars } from '../helpers/smallCars';
 import { libraryFiles, proceduresOf, sharedText, theLibrary } from './shared';
 
 const library = theLibrary();
@@ -168,6 +168,13 @@ describe('the library', () => {
 
 /** Shapes that only a few steps are for. */
 function moreShapes() {
+  const piped = (electric[0] ?? {}) as {
+    readonly lines?: readonly { readonly through: readonly string[] }[];
+  };
+  const fedByMotor = (piped.lines ?? []).map((line) => ({
+    ...line,
+    through: line.through.map((id) => (id === 'hand-pump' ? 'feed-motor' : id)),
+  }));
   const steamPump = {
     pumps: { 'hand-pump': { name: 'hand water pump', place: 'dash', moves: 'water', drive: 'hand' } },
   };
@@ -378,7 +385,7 @@ function moreShapes() {
         'hand-pump': null,
         'feed-motor': { name: 'motor feed pump', place: 'underneath', moves: 'water', drive: 'electric' },
       },
-      lines: [...steamLines, { carries: 'water', through: ['water-tank', 'feed-motor', 'boiler'] }],
+      lines: fedByMotor,
     }),
     // a spark lights the main burner, a torch heats its vaporizer first, and no fuel is stopped from the seat
     smallCar(...(smallCars['electric ignition, monotube, condenser'] ?? []), {
