@@ -40,6 +40,8 @@ const plansForm = z.strictObject({
       glass: z.boolean().optional(),
       // the card that is taken up when this one is done
       next: key.optional(),
+      // whether that is when its last step is done, or when the run is
+      ends: z.enum(['card', 'run']).optional(),
     }),
   ),
   papers: z.record(z.enum(paperNames), z.strictObject({ title: z.string().min(1), what: z.string().min(1) })),

@@ -24,15 +24,14 @@ export function darkContext(world: World): Readonly<Record<string, unknown>> {
   const { car, guide, procedures } = world;
   const { shut, find, look } = guide.crew.dark;
   const wayOut = procedures.find(({ id }) => id === shut);
+  const steps = (wayOut?.steps ?? []).filter(({ onCard }) => onCard);
   const seated = wayOut === undefined ? [] : seatedSteps(car, wayOut);
-  const rest = wayOut === undefined ? [] : wayOut.steps.filter((step) => !seated.includes(step));
-  // what comes after the last of these in the procedure comes after it here: nobody is sent back to the car
-  const last = wayOut?.steps.findLastIndex((step) => rest.includes(step)) ?? -1;
-  const away = seated.filter((step) => rest.length > 0 && (wayOut?.steps.indexOf(step) ?? 0) > last);
-  const first = seated.filter((step) => !away.includes(step));
+  // nobody is sent back to the car: what comes after the first act beside it comes after it here too
+  const beside = steps.findIndex((step) => !seated.includes(step));
+  const [first, rest] = beside < 0 ? [steps, []] : [steps.slice(0, beside), steps.slice(beside)];
   return {
     places: byPlace(first, world),
-    rest: byPlace([...rest, ...away], world, first.length + 1),
+    rest: byPlace(rest, world, first.length + 1),
     find,
     look,
   };

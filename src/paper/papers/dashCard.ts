@@ -71,6 +71,7 @@ export function dashCard(plan: CardPlan): Paper {
           places,
           trouble,
           next: plans.cards.find(({ name }) => name === plan.next)?.title ?? '',
+          afterTheRun: plan.ends === 'run',
           glass: glassOf(plan, world).length > 0 ? 'glass' : '',
           procedures: on,
         },

@@ -1,7 +1,9 @@
 /** The valve-position card: how every valve stands at the end of each part of the day. */
 import { identityContext } from '../context/identity';
+import { listOfPlaces } from '../context/placeList';
+import type { PlaceOnCard } from '../context/placesSaid';
 import { valveTableContext } from '../context/proof';
-import type { Paper } from '../paper';
+import type { Paper, World } from '../paper';
 import type { PaperTitle } from '../plans';
 import { asLapSheet } from '../ways';
 
@@ -18,7 +20,19 @@ export const valveCard = ({ title, what }: PaperTitle): Paper => ({
     car: identityContext(world.car.spec, world.phrases),
     card: { title },
     table: valveTableContext(world, title, world.plans['valve-card']),
+    where: { placed: true, places: listOfPlaces(placesOfValves(world), world.car) },
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1, lies: 'landscape' }),
 });
+
+/** Every place where a valve is, with the valves there. */
+function placesOfValves({ car }: World): readonly PlaceOnCard[] {
+  const valves = [...car.parts.values()].filter(({ kind }) => kind === 'valve');
+  return [...car.places].flatMap(([key, { name, reach }]) => {
+    const there = valves.filter(({ place }) => place === key);
+    return there.length === 0
+      ? []
+      : [{ place: name, reach, parts: there.map((valve) => valve.tag ?? valve.name) }];
+  });
+}
