@@ -134,6 +134,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'A burner lit with a torch or other equipment.',
     holds: (car, id) => igniterKind(car, id) === 'equipment',
   },
+  'burns-on': {
+    meaning: 'A burner that burns on for a while after its fuel is shut.',
+    holds: (car, id) => car.spec.burners[id]?.['burns-on'] !== undefined,
+  },
   'has-last-valve': {
     meaning: 'A burner with a hand valve on its way.',
     holds: (car, id) => lastValvesTo(car, id).length > 0,

@@ -161,6 +161,7 @@ export const partValueMeanings = {
   vent: 'Tank: how air gets in or out, or its pressure is let off.',
   cap: 'Tank: what opens its filler.',
   'good-flame': 'Burner: what a good flame looks and sounds like.',
+  'burns-on': 'Burner: how long it burns on, at the most, after its fuel is shut.',
   soak: 'Pilot: the least time of soak.',
   'soak-good': 'Pilot: the better time of soak.',
   fuel: 'Burner: what it burns.',
@@ -269,6 +270,7 @@ function fireValues(car: Car, id: PartId, print: Printer): Values {
   if (burner !== undefined) {
     return {
       'good-flame': burner['good-flame'],
+      'burns-on': print.show(burner['burns-on'], 'up'),
       soak: print.show(burner.soak?.least, 'up'),
       'soak-good': print.show(burner.soak?.good, 'up'),
       fuel: car.spec.fuels[burner.fuel]?.name ?? burner.fuel,
