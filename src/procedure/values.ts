@@ -58,6 +58,8 @@ export const carValueMeanings = {
   'boiler.coil': 'There if it is one long tube, fed as fast as it boils.',
   'boiler.own-cut-off':
     'There if something puts the fire out by itself when water is short or the steam too hot.',
+  'fire.burns-on':
+    'How long a main burner burns on, at the most, after its fuel is shut; not there if it goes out at once.',
   'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
@@ -118,6 +120,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
         ? 'yes'
         : undefined,
     },
+    fire: { 'burns-on': print.show(longestBurnOn(car), 'up') },
     engine: {
       reverses: Object.values(car.spec.controls).some(({ kind }) => kind === 'reverse') ? 'yes' : undefined,
     },
@@ -131,6 +134,14 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
     oil: { kind: engine.oil.kind, proof: engine.oil.proof },
     tyres: { size: running.tyres.size, pressure: print.show(running.tyres.pressure) },
   };
+}
+
+/** The longest time for which a main burner burns on. */
+function longestBurnOn({ spec }: Car): Quantity | undefined {
+  const times = Object.values(spec.burners).flatMap(({ job, 'burns-on': time }) =>
+    job === 'main' && time !== undefined ? [time] : [],
+  );
+  return times.sort((a, b) => b.si - a.si)[0];
 }
 
 /** What the words can ask of a part, with its meaning; a part of another kind has not got it. */

@@ -177,10 +177,18 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
         };
   },
   pump: (id, { spec }) => ({ moves: spec.pumps[id]?.moves ?? '', drive: spec.pumps[id]?.drive ?? '' }),
-  burner: (id, { spec }) => ({
-    job: spec.burners[id]?.job ?? '',
-    goodFlame: spec.burners[id]?.['good-flame'] ?? '',
-  }),
+  burner: (id, { spec }, phrases) => {
+    const burner = spec.burners[id];
+    const time = burner?.['burns-on'];
+    return {
+      job: burner?.job ?? '',
+      goodFlame: burner?.['good-flame'] ?? '',
+      note:
+        time === undefined
+          ? ''
+          : phrases.messages.say('burns-on', { time: phrases.both(time, { rounding: 'up' }) }),
+    };
+  },
   vaporizer: (id, { spec }) => ({
     note: spec.vaporizers?.[id] === undefined ? '' : spec.vaporizers[id]['hot-when'],
   }),
