@@ -341,7 +341,8 @@ export const catalogue = {
   'figure-stick-short': 'The stick readings of a tank end below what it is filled to.',
   'figure-pilot-band': 'A pilot tank is charged far outside the 15 to 20 psi that pilots run at.',
   'figure-fuel-band': 'Kerosene is kept far outside the 80 to 120 psi that its burners run at.',
-  'figure-burns-on': 'A burner burns on after its valve is shut for an unlikely time.',
+  'figure-burns-on':
+    'A burner burns on after its valve is shut for an unlikely time, or may do so and nothing says for how long.',
   'figure-soak-short': 'The soak of a kerosene burner is under 15 minutes.',
   'figure-cut-out-high': 'The burner cuts out far above 550 psi.',
   'figure-blend-light': 'There is far more than about 5 % of gasoline in kerosene.',

@@ -7,6 +7,7 @@ import { printDay } from '../quantity/day';
 import type { UnitSystem } from '../quantity/dimension';
 import { printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
+import { burnsOnOf } from '../spec/burnsOn';
 
 /** How quantities are printed in the words of steps. */
 export interface PrintStyle {
@@ -138,8 +139,8 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
 
 /** The longest time for which a main burner burns on. */
 function longestBurnOn({ spec }: Car): Quantity | undefined {
-  const times = Object.values(spec.burners).flatMap(({ job, 'burns-on': time }) =>
-    job === 'main' && time !== undefined ? [time] : [],
+  const times = Object.values(spec.burners).flatMap((burner) =>
+    burner.job === 'main' ? (burnsOnOf(burner) ?? []) : [],
   );
   return times.sort((a, b) => b.si - a.si)[0];
 }
@@ -281,7 +282,7 @@ function fireValues(car: Car, id: PartId, print: Printer): Values {
   if (burner !== undefined) {
     return {
       'good-flame': burner['good-flame'],
-      'burns-on': print.show(burner['burns-on'], 'up'),
+      'burns-on': print.show(burnsOnOf(burner), 'up'),
       soak: print.show(burner.soak?.least, 'up'),
       'soak-good': print.show(burner.soak?.good, 'up'),
       fuel: car.spec.fuels[burner.fuel]?.name ?? burner.fuel,

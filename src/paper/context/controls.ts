@@ -1,5 +1,6 @@
 /** What is handled and read, by place. Templates say it in words; this gives them the facts, each under its own name. */
 import type { Car, Part, PartId, Place } from '../../car/car';
+import { burnsOnOf } from '../../spec/burnsOn';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 
@@ -179,7 +180,7 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
   pump: (id, { spec }) => ({ moves: spec.pumps[id]?.moves ?? '', drive: spec.pumps[id]?.drive ?? '' }),
   burner: (id, { spec }, phrases) => {
     const burner = spec.burners[id];
-    const time = burner?.['burns-on'];
+    const time = burnsOnOf(burner);
     return {
       job: burner?.job ?? '',
       goodFlame: burner?.['good-flame'] ?? '',

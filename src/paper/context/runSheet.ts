@@ -1,6 +1,7 @@
 /** The run sheet of a demonstration, to the minute: counted from lighting the main burner, backward and forward. */
 import type { Car } from '../../car/car';
 import type { Quantity } from '../../quantity/quantity';
+import { burnsOnOf } from '../../spec/burnsOn';
 import type { World } from '../paper';
 
 type Row = World['guide']['docent']['run-sheet'][number];
@@ -74,7 +75,7 @@ function waitsOf({
   return {
     warming: Object.values(vaporizers ?? {}).map((each) => each['warm-first']),
     soak: fires.map(({ soak }) => soak?.good ?? soak?.least),
-    'burning-on': fires.map((each) => each['burns-on']),
+    'burning-on': fires.map(burnsOnOf),
   };
 }
 

@@ -1,4 +1,5 @@
 /** A burner that burns on after its fuel is shut, where that is known to be impossible or is said for nothing. */
+import { burnsOnOf } from '../burnsOn';
 import type { CarSpec } from '../schema/carSpec';
 import { type Finding, finding, type SenseCheck } from './finding';
 
@@ -9,25 +10,26 @@ export const checkBurnsOn: SenseCheck = (spec, source) =>
 /** The papers take fuel and feed away from a coil together, and a coil is red within seconds of fire without feed. */
 function underCoil({ boiler, burners }: CarSpec): readonly Finding[] {
   if (boiler.kind !== 'monotube') return [];
-  return Object.entries(burners).flatMap(([id, { job, name, 'burns-on': time }]): Finding[] =>
-    time === undefined || job !== 'main'
+  return Object.entries(burners).flatMap(([id, burner]): Finding[] => {
+    const time = burnsOnOf(burner);
+    return time === undefined || burner.job !== 'main'
       ? []
       : [
           {
             code: 'spec-burns-on',
             path: ['burners', id, 'burns-on'],
-            message: `the ${name} burns on under a coil whose feed stops with its fire`,
+            message: `the ${burner.name} burns on under a coil whose feed stops with its fire`,
             found: `\`${time.written}\``,
             expected: 'a burner that goes out at once, for a boiler of `kind: monotube`',
             mend: 'have the burner looked at; there are no papers for a coil with a fire that nothing puts out',
           },
-        ],
-  );
+        ];
+  });
 }
 
 function damperForNothing({ burners, controls }: CarSpec): readonly Finding[] {
   return Object.entries(burners).flatMap(([id, burner]): Finding[] =>
-    burner.damper === undefined || burner['burns-on'] !== undefined
+    burner.damper === undefined || burnsOnOf(burner) !== undefined
       ? []
       : [
           {
