@@ -222,7 +222,11 @@ export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = pr
   if (!loaded.ok) return loaded;
   const car = buildCar(onPaper(loaded.value, files.paper));
   const system = car.spec.print.units.first;
-  const language = workshop.languages.of(car.spec.print.language);
+  const [burner, ...others] = Object.values(car.spec.burners);
+  const language = workshop.languages.of(
+    car.spec.print.language,
+    others.length === 0 ? burner?.name : undefined,
+  );
   if (!language.ok)
     return bad([
       ...loaded.remarks,

@@ -109,14 +109,14 @@ function placeOf(name: string, shared: SharedFiles): Placed {
   return mayReplace || /^themes\/[^/]+\.yaml$/.test(name) ? { kind: 'text', name } : 'strange';
 }
 
-/** A word file of a language the program has, a list of words of one of its countries, or any file of another language. */
+/** A word file of a language the program has, a list of words of one of its countries or of cars with one burner, or any file of another language. */
 function isOfLanguage(name: string, { texts }: SharedFiles): boolean {
   const [, folder, file = ''] = /^(languages\/[a-z]{2,3}\/)(.+)$/.exec(name) ?? [];
   if (folder === undefined) return false;
   if (![...texts.keys()].some((known) => known.startsWith(folder))) return true;
   return (
     (texts.has(name) && /^(?:language|words|phrases|messages|furniture)\.yaml$/.test(file)) ||
-    /^[a-z]{2,3}-[A-Z]{2}\.yaml$/.test(file)
+    /^(?:[a-z]{2,3}-[A-Z]{2}|one-burner)\.yaml$/.test(file)
   );
 }
 

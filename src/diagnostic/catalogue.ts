@@ -36,6 +36,8 @@ export const catalogue = {
   'spec-shares': 'The shares of a blend do not make a whole.',
   'spec-order':
     'Two values that stand in the wrong order: a least above a most, a date before an earlier one.',
+  'spec-burns-on': 'A burner that burns on, or a damper, where the papers cannot have it.',
+
   'spec-outside-car': 'A place that lies outside the car.',
   'spec-level-heights': 'Heights of the boiler’s levels stand in an order that cannot be.',
   'spec-lacks': 'The car lacks something without which it cannot be run safely.',
@@ -273,6 +275,8 @@ export const catalogue = {
     'A procedure breaks the rule that water and fuel are measured before the main burner is lit on a cold boiler.',
   'rule-table-gone-through':
     'A procedure breaks the rule that the valve table is gone through valve by valve before the car is left.',
+  'rule-burnt-out':
+    'A procedure breaks the rule that a burner that burns on after its fuel is shut is taken for out only when somebody has waited and seen it out, and gets no fuel before.',
   'rule-came-in':
     'A procedure breaks the rule that the car comes in with its main burner out, and comes to a stand with its throttle shut.',
   'rule-fuel-valves-shut-down':
@@ -337,6 +341,8 @@ export const catalogue = {
   'figure-stick-short': 'The stick readings of a tank end below what it is filled to.',
   'figure-pilot-band': 'A pilot tank is charged far outside the 15 to 20 psi that pilots run at.',
   'figure-fuel-band': 'Kerosene is kept far outside the 80 to 120 psi that its burners run at.',
+  'figure-burns-on':
+    'A burner burns on after its valve is shut for an unlikely time, or may do so and nothing says for how long.',
   'figure-soak-short': 'The soak of a kerosene burner is under 15 minutes.',
   'figure-cut-out-high': 'The burner cuts out far above 550 psi.',
   'figure-blend-light': 'There is far more than about 5 % of gasoline in kerosene.',

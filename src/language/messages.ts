@@ -11,6 +11,7 @@ export const messageValues = {
   'on-card': ['card'],
   'not-known': [],
   about: ['amount'],
+  'burns-on': ['time'],
   part: ['name'],
   'part-with-tag': ['name', 'tag'],
   'list-comma': [],

@@ -37,8 +37,11 @@ export interface Languages {
   /**
    * The language of a tag; a country without a list of its own has the plain language. It is read when it is first asked
    * for, so that a fault in one language stops no paper in another. Bad also if its folder is not there.
+   *
+   * `onlyBurner` is the name of the one burner of a car that has no other: such papers speak of no main burner, unless
+   * the car calls it so itself.
    */
-  of(tag: string): Outcome<Language>;
+  of(tag: string, onlyBurner?: string): Outcome<Language>;
 }
 
 /** Read the language of the library, and find the others. `texts` are named relative to `shared`. */
@@ -52,24 +55,30 @@ export function readLanguages(texts: ReadonlyMap<string, string>): Outcome<Langu
   const languages: Languages = {
     plain: libraryIn(libraryLanguage, files.value, plainDialect),
     tags,
-    of: (tag) => {
-      const language = known.get(tag) ?? readLanguage(tag, tags, texts, files.value);
-      known.set(tag, language);
+    of: (tag, onlyBurner) => {
+      const words = wordsOfOneBurner(texts, tag, onlyBurner);
+      if (!words.ok) return words;
+      const key = words.value === plainDialect ? tag : `${tag}, one burner`;
+      const language = known.get(key) ?? readLanguage(tag, { tags, texts, plain: files.value }, words.value);
+      known.set(key, language);
       return language;
     },
   };
   return good(languages);
 }
 
-function readLanguage(
-  tag: string,
-  tags: readonly string[],
-  texts: ReadonlyMap<string, string>,
-  plain: Files,
-): Outcome<Language> {
+/** What every language is read from. */
+interface Shelf {
+  readonly tags: readonly string[];
+  readonly texts: ReadonlyMap<string, string>;
+  readonly plain: Files;
+}
+
+function readLanguage(tag: string, { tags, texts, plain }: Shelf, oneBurner: Dialect): Outcome<Language> {
   const [name = tag] = tag.split('-');
   if (!tags.includes(name)) return bad([noLanguage(tag, tags)]);
-  const country = readCountry(texts, name, tag);
+  const list = readCountry(texts, name, tag);
+  const country = list.ok ? good(inCountry(oneBurner, list.value)) : list;
   if (name === libraryLanguage) return country.ok ? good(libraryIn(tag, plain, country.value)) : country;
   const said = readTexts(textsOf(texts, name));
   const dialect = saying(said.ok ? said.value : new Map());
@@ -86,6 +95,7 @@ function readLanguage(
 
 /** What a language says, in one country's way of it. */
 function inCountry(language: Dialect, country: Dialect): Dialect {
+  if (language === plainDialect) return country;
   return {
     say: (text) => country.say(language.say(text)),
     sayTemplate: (text) => country.sayTemplate(language.sayTemplate(text)),
@@ -257,14 +267,17 @@ function bracedIn(text: string): string {
 /** The files of a language that every language has; every other file in its folder holds texts. */
 const ownFiles = ['language', 'words', 'phrases', 'messages', 'furniture'];
 
-/** The files of texts of a language: all but those every language has and the lists of its countries. */
+/** The list of words that are said otherwise of a car with one burner. */
+const oneBurnerFile = 'one-burner';
+
+/** The files of texts of a language: all but those every language has and its lists of words. */
 function textsOf(texts: ReadonlyMap<string, string>, name: string): readonly TextsFile[] {
   const inFolder = `languages/${name}/`;
   return [...texts]
     .filter(([file]) => file.startsWith(inFolder))
     .filter(([file]) => {
       const short = file.slice(inFolder.length).replace(/\.ya?ml$/, '');
-      return !ownFiles.includes(short) && !/^[a-z]{2,3}-[A-Z]{2}$/.test(short);
+      return ![...ownFiles, oneBurnerFile].includes(short) && !/^[a-z]{2,3}-[A-Z]{2}$/.test(short);
     })
     .map(([file, text]) => ({ file: `shared/${file}`, text }));
 }
@@ -274,6 +287,22 @@ function readCountry(texts: ReadonlyMap<string, string>, name: string, tag: stri
   const file = `languages/${name}/${tag}.yaml`;
   const text = texts.get(file);
   return tag === name || text === undefined ? good(plainDialect) : readDialect(text, `shared/${file}`);
+}
+
+/**
+ * What a language says of a car with one burner. Nothing otherwise if the car has several, or calls its one burner by the very
+ * name that the list does without: the papers would part from the car.
+ */
+function wordsOfOneBurner(
+  texts: ReadonlyMap<string, string>,
+  tag: string,
+  onlyBurner: string | undefined,
+): Outcome<Dialect> {
+  const file = `languages/${tag.split('-')[0]}/${oneBurnerFile}.yaml`;
+  const text = texts.get(file);
+  if (onlyBurner === undefined || text === undefined) return good(plainDialect);
+  const list = readDialect(text, `shared/${file}`);
+  return list.ok && list.value.say(onlyBurner) !== onlyBurner ? good(plainDialect) : list;
 }
 
 function noLanguage(tag: string, tags: readonly string[]): Diagnostic {

@@ -8,7 +8,8 @@
  * `open`, `shut` and `crack` move the valve; `light` and `put-out` concern a burner or a torch; `fill` and `drain` a tank
  * or the boiler; `pump` works a pump by hand, or fills the part it is done to; `charge` puts air on a tank; `vent` lets the
  * pressure off a tank; `warm` heats a vaporizer; `lock` and `unlock` a lock; `set` and `release` a control, and a motor
- * pump (running, stopped); `wait` lets time pass; `blow-down` opens its
+ * pump (running, stopped); `wait` lets time pass; `put-out` sees that a burner is out whose fuel is shut, and one that burns on after
+ * that is waited for first (`burnt-out`); `blow-down` opens its
  * valve fully and lets the boiler blow through it; `place` and `remove` put equipment where it works and take it away.
  */
 
@@ -279,6 +280,11 @@ export const settings = {
   },
   lighting: {
     meaning: 'The burner that is being lit in this very step; fuel may become live to it.',
+    values: 'part',
+  },
+  'burnt-out': {
+    meaning:
+      'The burner that the step waits for until it is seen to be out: its fuel is shut, and what lay in it is used up.',
     values: 'part',
   },
   steam: {

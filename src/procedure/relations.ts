@@ -74,6 +74,10 @@ export const relations: Readonly<Record<string, Relation>> = {
     meaning: 'Of a burner: what lights it.',
     parts: (car, id) => present(car.spec.burners[id]?.['lit-by']),
   },
+  damper: {
+    meaning: 'Of a burner: the control that shuts off its air.',
+    parts: (car, id) => present(car.spec.burners[id]?.damper),
+  },
   vaporizer: {
     meaning: 'Of a burner: its vaporizer.',
     parts: (car, id) => present(car.spec.burners[id]?.vaporizer),

@@ -1,6 +1,7 @@
 /** Traits: yes-or-no facts of a part or of the whole car that decide whether a step belongs in its papers. */
 import type { Car, PartId } from '../car/car';
 import { feedPumps, filledByTransfer, transferPumps } from '../car/waterPumps';
+import { burnsOnOf } from '../spec/burnsOn';
 import { duties } from './duties';
 import { drainsOfGlass, waterCocksOfGlass } from './duty/waterParts';
 import { burnersFor, fuelPumps, lastValvesTo, pumpedTanks, spareValvesAtBurners } from './fuelWay';
@@ -137,6 +138,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
   'lit-by-torch': {
     meaning: 'A burner lit with a torch or other equipment.',
     holds: (car, id) => igniterKind(car, id) === 'equipment',
+  },
+  'burns-on': {
+    meaning: 'A burner that burns on for a while after its fuel is shut.',
+    holds: (car, id) => burnsOnOf(car.spec.burners[id]) !== undefined,
   },
   'has-last-valve': {
     meaning: 'A burner with a hand valve on its way.',

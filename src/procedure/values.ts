@@ -7,6 +7,7 @@ import { printDay } from '../quantity/day';
 import type { UnitSystem } from '../quantity/dimension';
 import { printQuantity } from '../quantity/print';
 import type { Quantity } from '../quantity/quantity';
+import { burnsOnOf } from '../spec/burnsOn';
 
 /** How quantities are printed in the words of steps. */
 export interface PrintStyle {
@@ -58,6 +59,8 @@ export const carValueMeanings = {
   'boiler.coil': 'There if it is one long tube, fed as fast as it boils.',
   'boiler.own-cut-off':
     'There if something puts the fire out by itself when water is short or the steam too hot.',
+  'fire.burns-on':
+    'How long a main burner burns on, at the most, after its fuel is shut; not there if it goes out at once.',
   'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
@@ -118,6 +121,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
         ? 'yes'
         : undefined,
     },
+    fire: { 'burns-on': print.show(longestBurnOn(car), 'up') },
     engine: {
       reverses: Object.values(car.spec.controls).some(({ kind }) => kind === 'reverse') ? 'yes' : undefined,
     },
@@ -131,6 +135,14 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
     oil: { kind: engine.oil.kind, proof: engine.oil.proof },
     tyres: { size: running.tyres.size, pressure: print.show(running.tyres.pressure) },
   };
+}
+
+/** The longest time for which a main burner burns on. */
+function longestBurnOn({ spec }: Car): Quantity | undefined {
+  const times = Object.values(spec.burners).flatMap((burner) =>
+    burner.job === 'main' ? (burnsOnOf(burner) ?? []) : [],
+  );
+  return times.sort((a, b) => b.si - a.si)[0];
 }
 
 /** What the words can ask of a part, with its meaning; a part of another kind has not got it. */
@@ -161,6 +173,7 @@ export const partValueMeanings = {
   vent: 'Tank: how air gets in or out, or its pressure is let off.',
   cap: 'Tank: what opens its filler.',
   'good-flame': 'Burner: what a good flame looks and sounds like.',
+  'burns-on': 'Burner: how long it burns on, at the most, after its fuel is shut.',
   soak: 'Pilot: the least time of soak.',
   'soak-good': 'Pilot: the better time of soak.',
   fuel: 'Burner: what it burns.',
@@ -269,6 +282,7 @@ function fireValues(car: Car, id: PartId, print: Printer): Values {
   if (burner !== undefined) {
     return {
       'good-flame': burner['good-flame'],
+      'burns-on': print.show(burnsOnOf(burner), 'up'),
       soak: print.show(burner.soak?.least, 'up'),
       'soak-good': print.show(burner.soak?.good, 'up'),
       fuel: car.spec.fuels[burner.fuel]?.name ?? burner.fuel,

@@ -5,7 +5,7 @@ import { isFeeding } from './feeding';
 import type { Flows } from './flows';
 import { isHeld } from './held';
 import type { Model } from './model';
-import { anyFlame, at, burns, flamesIn, of, type State } from './state';
+import { anyFlame, at, burns, flamesIn, isLit, of, type State } from './state';
 import { motion, no, shut, steam } from './values';
 
 type IsSo = (model: Model, flows: Flows, state: State) => boolean;
@@ -22,7 +22,7 @@ const isSo: Readonly<Record<Beginning, IsSo>> = {
   'main-burning': (model, _, state) => model.mains.some((id) => burns(model, state, id)),
   'fuel-on': (_, flows, state) => flows.fed(state).length > 0,
   'main-fuel-on': ({ mains }, flows, state) => flows.fed(state).some((id) => mains.includes(id)),
-  'no-unlit-fuel': (model, flows, state) => flows.fed(state).every((id) => burns(model, state, id)),
+  'no-unlit-fuel': (model, flows, state) => flows.fed(state).every((id) => isLit(model, state, id)),
   pulling: (model, flows, state) => steamUp(model, flows, state) && throttleOpen(model, state),
   moving: ({ slots }, _, state) => at(state, slots.motion) !== motion.standing,
 };

@@ -10,7 +10,7 @@ import type { Flows } from './flows';
 import { halfDone, type WhenInStep } from './halfDone';
 import type { Model } from './model';
 import { withinReach } from './rules/onePlaceAtOnce';
-import { at, burns, lettersOf, of, type State } from './state';
+import { at, isLit, lettersOf, of, type State } from './state';
 import type { Moment } from './trace';
 import { motion, no, shut } from './values';
 
@@ -46,10 +46,14 @@ export interface Escape {
   readonly far: readonly FarFirstAct[];
 }
 
-/** Why a state is not safe, a clause; nothing if it is: no burner burns, no burner is fed, the throttle is shut, the car stands. */
+/**
+ * Why a state is not safe, a clause; nothing if it is: no burner burns, no burner is fed, the throttle is shut, the car stands.
+ * A burner that burns on with its fuel shut is out of anybody’s reach; that it is waited for, and from where, is for the whole of
+ * the sequence, which has to leave no flame.
+ */
 export function unsafe(model: Model, flows: Flows, state: State): string | undefined {
   const name = (id: PartId) => model.car.parts.get(id)?.name ?? id;
-  const burning = model.burners.find((id) => burns(model, state, id));
+  const burning = model.burners.find((id) => isLit(model, state, id));
   if (burning !== undefined) return `the ${name(burning)} still burns`;
   const fed = flows.fed(state)[0];
   if (fed !== undefined) return `fuel still comes to the ${name(fed)}`;

@@ -2,7 +2,7 @@
 import type { PartId } from '../car/car';
 import type { Act } from './effects/act';
 import { at } from './state';
-import { content, motion, no, pressure, steam } from './values';
+import { content, motion, no, pressure, steam, yes } from './values';
 
 /** What an act brought about. Each question is answered when it is asked. */
 export class Events {
@@ -140,7 +140,7 @@ export class Events {
   }
 
   private lit(id: PartId): boolean {
-    return this.left(this.act.model.slots.flame.get(id), no);
+    return this.came(this.act.model.slots.flame.get(id), yes);
   }
 }
 

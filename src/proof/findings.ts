@@ -10,7 +10,7 @@ import type { Escape, NoWayOut } from './escape';
 import type { WhenInStep } from './halfDone';
 import type { Isolation } from './isolation';
 import type { Model } from './model';
-import { at, flamesIn, of, type State } from './state';
+import { at, burnsOn, flamesIn, of, type State } from './state';
 import { levels, shut, steams } from './values';
 
 /** A step as findings name it: the procedure’s title, its number and its words. */
@@ -155,7 +155,9 @@ function cameFrom(chain: Chain, run: Run): readonly string[] {
 /** How the car stands, in a sentence. */
 export function standing(model: Model, state: State): string {
   const { car, slots } = model;
-  const flames = flamesIn(model, state).map((id) => nameOf(model, id));
+  const flames = flamesIn(model, state).map(
+    (id) => `${nameOf(model, id)} ${burnsOn(model, state, id) ? 'burning on' : 'alight'}`,
+  );
   const odd = model.valves.filter(
     (id) => (of(state, slots.valve, id) === shut) !== (car.spec.valves[id]?.parked === 'shut'),
   );
@@ -163,7 +165,7 @@ export function standing(model: Model, state: State): string {
     (id) => `${nameOf(model, id)} ${of(state, slots.valve, id) === shut ? 'shut' : 'open'}`,
   );
   return [
-    `The car then stands thus: ${flames.length === 0 ? 'no flame' : `${flames.join(', ')} alight`}`,
+    `The car then stands thus: ${flames.length === 0 ? 'no flame' : flames.join(', ')}`,
     `steam ${steams[at(state, slots.steam)]}`,
     `level ${levels[at(state, slots.level)]}`,
     `${valves.length === 0 ? 'every valve as parked' : `not as parked: ${valves.join(', ')}`}.`,

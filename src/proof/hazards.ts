@@ -10,7 +10,7 @@ import type { Model } from './model';
 import { firstFlame } from './rules/coldStart';
 import { blowsDown } from './rules/firesOutForBlowDown';
 import type { StepView } from './rules/rule';
-import { at, burns, of } from './state';
+import { at, burns, isLit, of } from './state';
 import { no, pressure, shut, steam } from './values';
 
 /** The kinds of danger. */
@@ -93,7 +93,7 @@ const does: Readonly<Record<Hazard, (view: StepView) => boolean>> = {
   'torch-lit': ({ model, before, after }) =>
     model.torches.some((id) => burns(model, after, id) && !burns(model, before, id)),
   'pilot-lit': ({ model, newlyLit }) => newlyLit.some((id) => model.pilots.includes(id)),
-  'main-fuel-on': ({ model, before, newlyFedMains }) => newlyFedMains.some((id) => !burns(model, before, id)),
+  'main-fuel-on': ({ model, before, newlyFedMains }) => newlyFedMains.some((id) => !isLit(model, before, id)),
   'fuel-tank-opened': ({ model, before, after }) =>
     model.fuelTanks.some(
       (id) => of(before, model.slots.cap, id) !== no && of(after, model.slots.cap, id) === no,

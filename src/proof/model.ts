@@ -8,6 +8,7 @@ import type { Car, PartId } from '../car/car';
 import { feedPumps } from '../car/waterPumps';
 import { type FactKey, facts } from '../procedure/facts';
 import { burnersFor, fuelTanks } from '../procedure/fuelWay';
+import { burnsOnOf } from '../spec/burnsOn';
 import { vaporizerNeeds } from './heat';
 import { askedFacts } from './rules';
 
@@ -62,6 +63,8 @@ export interface Model {
   readonly burners: readonly PartId[];
   readonly mains: readonly PartId[];
   readonly pilots: readonly PartId[];
+  /** Burners that burn on for a while after their fuel is shut. */
+  readonly burnOn: ReadonlySet<PartId>;
   /** What lights the main burners: pilots, switches, torches. */
   readonly igniters: readonly PartId[];
   readonly torches: readonly PartId[];
@@ -146,6 +149,7 @@ export function modelOf(car: Car, asked: ReadonlySet<FactKey> = askedFacts): Mod
     torches,
     mains: burnersFor(car, 'main'),
     pilots: burnersFor(car, 'pilot'),
+    burnOn: new Set(burners.filter((id) => burnsOnOf(spec.burners[id]) !== undefined)),
     igniters: [...new Set(burnersFor(car, 'main').flatMap((id) => spec.burners[id]?.['lit-by'] ?? []))],
     fuelTanks: fuelTanks(car),
     waterTanks: Object.entries(spec.tanks).flatMap(([id, tank]) => (tank.holds === 'water' ? [id] : [])),

@@ -3,7 +3,7 @@ import type { PartId } from '../car/car';
 import type { FactKey } from '../procedure/facts';
 import type { Model, SlotsByPart } from './model';
 import { SlotSet } from './slotSet';
-import { content, level, no, open, pressure, shut, yes } from './values';
+import { burningOut, content, level, no, open, pressure, shut, yes } from './values';
 
 /**
  * Which bytes of a state something depended on: those that were asked for, less those that it had set itself before. One
@@ -124,9 +124,19 @@ export function hasSeenIgniter(model: Model, state: State, igniter: PartId): boo
   return (at(state, model.slots.fact.get('igniter-proven')) & igniterBits(model, igniter)) !== 0;
 }
 
-/** Whether a burner or torch burns. */
+/** Whether a burner or torch burns, or may still burn. */
 export function burns(model: Model, state: State, burner: PartId | undefined): boolean {
   return of(state, model.slots.flame, burner) !== no;
+}
+
+/** Whether a burner or torch burns for certain: what is lit from it or kept hot by it can be counted on. */
+export function isLit(model: Model, state: State, burner: PartId | undefined): boolean {
+  return of(state, model.slots.flame, burner) === yes;
+}
+
+/** Whether a burner burns on with its fuel shut, until somebody has seen it out. */
+export function burnsOn(model: Model, state: State, burner: PartId): boolean {
+  return of(state, model.slots.flame, burner) === burningOut;
 }
 
 /** Every flame that burns, torches too. */

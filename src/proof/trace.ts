@@ -76,7 +76,7 @@ function namedSlots(model: Model): readonly NamedSlot[] {
     one('level', slots.level, from(levels)),
     ...each(slots.pressure, ', pressure', from(pressures)),
     ...each(slots.cap, ', cap on', yesNo),
-    ...each(slots.flame, ', lit', yesNo),
+    ...each(slots.flame, ', lit', from(['no', 'yes', 'burning on'])),
     ...each(slots.heat, ', minutes of heat', String),
     ...each(slots.lock, ', on', yesNo),
     ...each(slots.control, ', set', yesNo),

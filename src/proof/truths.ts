@@ -4,7 +4,7 @@ import type { FactKey } from '../procedure/facts';
 import { type Act, nameOf } from './effects/act';
 import { canBeLit } from './effects/flames';
 import { feedsBoiler } from './effects/stores';
-import { anyFlame, at, burns, flamesIn, isHot, of } from './state';
+import { anyFlame, at, burnsOn, flamesIn, isHot, isLit, of } from './state';
 import { content, level, motion, no, pressure, shut, steam } from './values';
 
 /** What is seen when the level is too low; the order of the day says what is done then. */
@@ -73,10 +73,12 @@ const contraries: Readonly<Partial<Record<FactKey, Contrary>>> = {
       : `${nameOf(model, vaporizer)} has not been heated for its time`,
   'igniter-proven': igniterWorks,
   'flame-good': ({ model, draft }, burner) =>
-    burns(model, draft, burner) ? undefined : `${nameOf(model, burner)} does not burn`,
+    isLit(model, draft, burner) ? undefined : `${nameOf(model, burner)} does not burn`,
   'burner-aired': ({ model, flows, draft }) => {
     const fed = model.mains.find((id) => flows.fed(draft).includes(id));
-    return fed === undefined ? undefined : `fuel still comes to ${nameOf(model, fed)}`;
+    if (fed !== undefined) return `fuel still comes to ${nameOf(model, fed)}`;
+    const burning = model.mains.find((id) => burnsOn(model, draft, id));
+    return burning === undefined ? undefined : `${nameOf(model, burning)} still burns`;
   },
   'fires-out': needsNoFlame,
   'no-flame-near': needsNoFlame,

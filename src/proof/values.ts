@@ -9,6 +9,12 @@ export const open = 2;
 export const no = 0;
 export const yes = 1;
 
+/**
+ * Of a burner: its fuel is shut, and what lies in it burns on. When it goes out nobody knows before somebody has waited and seen it
+ * out, so that it counts as a flame wherever a flame does harm, and as none wherever one is needed.
+ */
+export const burningOut = 2;
+
 /** Of a tank: what is in it. `doubtful` is some amount that nobody has read. */
 export const contents = ['empty', 'doubtful', 'enough'] as const;
 

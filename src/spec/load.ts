@@ -5,6 +5,7 @@ import { checkReferences } from './references';
 import { type CarSpec, carSpecSchema } from './schema/carSpec';
 import { checkBlends, checkTanks } from './sense/amounts';
 import { checkBlowDown } from './sense/blowDown';
+import { checkBurnsOn } from './sense/burnsOn';
 import { checkChanges } from './sense/changes';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
@@ -34,6 +35,7 @@ const figureChecks: readonly SenseCheck[] = [
   checkTankEnds,
   checkBlends,
   checkOrders,
+  checkBurnsOn,
   checkPlaces,
   checkChanges,
 ];

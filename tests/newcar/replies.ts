@@ -57,6 +57,7 @@ const replies: Readonly<Record<string, string>> = {
   'full-rate': '3 US gal/h',
   'low-rate': '1 US gal/h',
   'good-flame': 'blue over the whole plate',
+  'burns-on': '5 min',
   'good-pilot': 'one blue finger',
   'soak-least': '10 min',
   'soak-good': '20 min',

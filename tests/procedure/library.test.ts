@@ -8,6 +8,7 @@ import { phases } from '../../src/procedure/procedure';
 import { relations } from '../../src/procedure/relations';
 import { carTraits, partTraits } from '../../src/procedure/traits';
 import { demoCar, demoCars, fixtureCar } from '../cars/demo';
+import { burningOn } from '../helpers/burningOn';
 import { english } from '../helpers/english';
 import { electric, smallCar, smallCars } from '../helpers/smallCars';
 import { libraryFiles, proceduresOf, sharedText, theLibrary } from './shared';
@@ -77,6 +78,9 @@ describe('the library', () => {
       ...['bramble', 'dragonfly'].map(fixtureCar),
       ...moreShapes(),
       fixtureCar('quartet'),
+      fixtureCar('lapwing'),
+      ...['bramble', 'quartet'].map((name) => burningOn(fixtureCar(name))),
+      burningOn(smallCar(...(smallCars['one pilot valve'] ?? []))),
     ];
     const given = new Set(
       cars.flatMap((car) =>

@@ -128,6 +128,23 @@ describe('a rule about what only some cars have fires on such a car', () => {
   });
 });
 
+describe('a burner that burns on', () => {
+  const { car, procedures } = fixture('lapwing');
+
+  test('is waited for wherever its fire has to be out', () => {
+    expect([...brokenIn(car, procedures).rules]).toEqual([]);
+    expect(brokenIn(car, procedures).snags).toEqual([]);
+    expect(rules.find(({ id }) => id === 'burnt-out')?.appliesTo(modelOf(demo('marigold').car))).toBe(false);
+  });
+
+  test.each([
+    ['burnt-out', without('shut-down', 'down-burnt-out')],
+    ['burnt-out', without('short-stop', 'stop-burnt-out')],
+  ] as const)('%s, where nobody waits', (rule, edit) => {
+    expect([...brokenIn(car, edit(procedures)).rules]).toContain(rule);
+  });
+});
+
 describe('a rule fires when nobody knows what it asks for', () => {
   // A drained chest excuses shut drips; not knowing of it alone breaks nothing. That rule is shown firing above.
   const asking = rules.filter((rule) => rule.asks.length > 0 && rule.id !== 'throttle-with-drips-shut');
@@ -224,6 +241,7 @@ describe('the catalogue', () => {
       'monotube-feed',
       'coil-fed',
       'coil-not-flooded',
+      'burnt-out',
     ]);
     expect(rules.filter((rule) => !shown.has(rule.id)).map((rule) => rule.id)).toEqual([]);
   });

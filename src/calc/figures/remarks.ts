@@ -8,6 +8,7 @@ import type { DiagnosticCode } from '../../diagnostic/catalogue';
 import type { Diagnostic } from '../../diagnostic/diagnostic';
 import { mile, psi, usGallon } from '../../quantity/base-units';
 import { tankOf } from '../tank/tank';
+import { burnsOnRemarks } from './burnsOnRemarks';
 import type { CarFigures } from './carFigures';
 import { coldLevelRemarks } from './coldLevel';
 import { levelRemarks } from './levelRemarks';
@@ -23,6 +24,7 @@ export function figureRemarks(car: Car, figures: CarFigures): readonly Diagnosti
     ...levelRemarks(car),
     ...coldLevelRemarks(car),
     ...soakRemarks(car),
+    ...burnsOnRemarks(car),
     ...cutOutRemarks(car),
     ...blendRemarks(car, figures),
     ...draughtRemarks(car, figures),

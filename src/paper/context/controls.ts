@@ -1,5 +1,6 @@
 /** What is handled and read, by place. Templates say it in words; this gives them the facts, each under its own name. */
 import type { Car, Part, PartId, Place } from '../../car/car';
+import { burnsOnOf } from '../../spec/burnsOn';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 
@@ -177,10 +178,18 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
         };
   },
   pump: (id, { spec }) => ({ moves: spec.pumps[id]?.moves ?? '', drive: spec.pumps[id]?.drive ?? '' }),
-  burner: (id, { spec }) => ({
-    job: spec.burners[id]?.job ?? '',
-    goodFlame: spec.burners[id]?.['good-flame'] ?? '',
-  }),
+  burner: (id, { spec }, phrases) => {
+    const burner = spec.burners[id];
+    const time = burnsOnOf(burner);
+    return {
+      job: burner?.job ?? '',
+      goodFlame: burner?.['good-flame'] ?? '',
+      note:
+        time === undefined
+          ? ''
+          : phrases.messages.say('burns-on', { time: phrases.both(time, { rounding: 'up' }) }),
+    };
+  },
   vaporizer: (id, { spec }) => ({
     note: spec.vaporizers?.[id] === undefined ? '' : spec.vaporizers[id]['hot-when'],
   }),

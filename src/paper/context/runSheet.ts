@@ -1,5 +1,7 @@
 /** The run sheet of a demonstration, to the minute: counted from lighting the main burner, backward and forward. */
 import type { Car } from '../../car/car';
+import type { Quantity } from '../../quantity/quantity';
+import { burnsOnOf } from '../../spec/burnsOn';
 import type { World } from '../paper';
 
 type Row = World['guide']['docent']['run-sheet'][number];
@@ -59,18 +61,22 @@ export function timedRows({ car, figures, guide }: World): readonly TimedRow[] {
 
 /** Minutes a row lasts; nothing if the car’s spec does not say. */
 function lasts(row: Row, { spec }: Car): number | undefined {
-  const seconds =
-    row.waits === 'warming'
-      ? Object.values(spec.vaporizers ?? {}).flatMap((each) =>
-          each['warm-first'] === undefined ? [] : [each['warm-first'].si],
-        )
-      : row.waits === 'soak'
-        ? Object.values(spec.burners).flatMap(({ soak }) =>
-            soak === undefined ? [] : [(soak.good ?? soak.least).si],
-          )
-        : undefined;
-  if (seconds === undefined) return row.takes ?? 0;
+  if (row.waits === undefined) return row.takes ?? 0;
+  const seconds = waitsOf(spec)[row.waits].flatMap((time) => (time === undefined ? [] : [time.si]));
   return seconds.length === 0 ? undefined : Math.ceil(Math.max(...seconds) / 60);
+}
+
+/** The times that a row may wait for, of every part that has one. */
+function waitsOf({
+  vaporizers,
+  burners,
+}: Car['spec']): Readonly<Record<NonNullable<Row['waits']>, readonly (Quantity<'time'> | undefined)[]>> {
+  const fires = Object.values(burners);
+  return {
+    warming: Object.values(vaporizers ?? {}).map((each) => each['warm-first']),
+    soak: fires.map(({ soak }) => soak?.good ?? soak?.least),
+    'burning-on': fires.map(burnsOnOf),
+  };
 }
 
 /** When each row starts, in minutes from the row in which the main burner is lit. */

@@ -62,8 +62,8 @@ export const docentForm = z.strictObject({
     z.strictObject({
       takes: z.number().int().min(0).meta({ description: 'Minutes allowed.' }).optional(),
       waits: choice(
-        ['warming', 'soak'],
-        'It lasts as long as this car’s warming or soak.',
+        ['warming', 'soak', 'burning-on'],
+        'It lasts as long as this car’s warming or soak, or as its burner burns on after its fuel is shut.',
         'soak',
       ).optional(),
       fire: yesNo('The main burner is lit in this row: minute 0.').optional(),
@@ -156,6 +156,7 @@ export const runningForm = z.strictObject({
       id: key,
       title: text('The heading.'),
       says: list(z.strictObject({ say: text('A sentence.'), when })),
+      when,
     }),
   ),
 });

@@ -1,7 +1,7 @@
 /** Lighting and putting out. */
 import type { PartId } from '../../car/car';
 import type { Model } from '../model';
-import { at, burns, of, type State } from '../state';
+import { at, burns, burnsOn, isLit, of, type State } from '../state';
 import { no, yes } from '../values';
 import { type Act, cannot, type Effect, idle, nameOf, put } from './act';
 
@@ -21,7 +21,7 @@ export const light: Effect = (act) => {
 
 /**
  * Put out a torch, or see that a burner is out. A burner goes out by its fuel; as long as fuel comes to it, it burns on,
- * and whoever looks sees it.
+ * and whoever looks sees it. One that burns on with its fuel shut is not put out by looking: it is waited for.
  */
 export const putOut: Effect = (act) => {
   const { model, flows, step, draft } = act;
@@ -32,14 +32,23 @@ export const putOut: Effect = (act) => {
     flows.fed(draft).includes(step.part)
   ) {
     act.hitches.push({ kind: 'contrary', what: `${nameOf(model, step.part)} still burns` });
-  } else put(act, model.slots.flame.get(step.part), no);
+  } else if (!burnsOn(model, draft, step.part)) put(act, model.slots.flame.get(step.part), no);
 };
+
+/** Wait at a burner, or within sight of it, until it is seen to be out. One to which fuel comes is never out. */
+export function seeBurntOut(act: Act, burner: PartId): void {
+  const { model, flows, draft } = act;
+  if (!burns(model, draft, burner)) return;
+  if (flows.fed(draft).includes(burner))
+    act.hitches.push({ kind: 'contrary', what: `${nameOf(model, burner)} still burns` });
+  else put(act, model.slots.flame.get(burner), no);
+}
 
 /** Whether what lights a burner works at the moment. A match or anything else that is no torch is taken to work. */
 export function canBeLit(model: Model, state: State, burner: PartId): boolean {
   const igniter = model.car.spec.burners[burner]?.['lit-by'];
   if (igniter === undefined) return true;
-  if (model.slots.flame.has(igniter)) return burns(model, state, igniter);
+  if (model.slots.flame.has(igniter)) return isLit(model, state, igniter);
   return !model.slots.control.has(igniter) || of(state, model.slots.control, igniter) !== no;
 }
 
@@ -47,7 +56,7 @@ export function canBeLit(model: Model, state: State, burner: PartId): boolean {
 export function catchFire(act: Act): void {
   const { model, flows, draft } = act;
   for (const burner of act.lighting) {
-    if (burns(model, draft, burner)) {
+    if (isLit(model, draft, burner)) {
       if (act.step.action === 'light') idle(act, `${nameOf(model, burner)} burns already`);
     } else if (!flows.fed(draft).includes(burner)) cannot(act, `no fuel reaches ${nameOf(model, burner)}`);
     else if (!canBeLit(model, draft, burner))

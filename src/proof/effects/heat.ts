@@ -1,14 +1,14 @@
 /** Warming vaporizers and letting time pass. */
 import type { PartId } from '../../car/car';
 import type { Model } from '../model';
-import { at, burns, of, type State } from '../state';
+import { at, isLit, of, type State } from '../state';
 import { no } from '../values';
 import { type Act, cannot, type Effect, nameOf } from './act';
 
 /** Whether something heats a vaporizer now: a burner or torch that burns, a heater that is switched on. */
 export function isHeated(model: Model, state: State, vaporizer: PartId): boolean {
   return (model.car.spec.vaporizers?.[vaporizer]?.['heated-by'] ?? []).some(
-    (heater) => burns(model, state, heater) || of(state, model.slots.control, heater) !== no,
+    (heater) => isLit(model, state, heater) || of(state, model.slots.control, heater) !== no,
   );
 }
 

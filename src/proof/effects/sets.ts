@@ -5,6 +5,7 @@ import { at } from '../state';
 import { content, level, motion, no, steam, yes } from '../values';
 import { type Act, put } from './act';
 import { setMotion } from './controls';
+import { seeBurntOut } from './flames';
 import { soak } from './heat';
 
 type Value = string | number | boolean;
@@ -55,6 +56,7 @@ const setters: Readonly<Record<SettingKey, (act: Act, value: Value) => void>> = 
   lighting: (act, value) => {
     if (!act.lighting.includes(String(value))) act.lighting.push(String(value));
   },
+  'burnt-out': (act, value) => seeBurntOut(act, String(value)),
   steam: (act, value) => put(act, act.model.slots.steam, steamWords[String(value)] ?? steam.none),
   level: (act, value) => put(act, act.model.slots.level, levelWords[String(value)] ?? level.doubtful),
   cap: (act, value) =>

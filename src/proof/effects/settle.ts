@@ -1,6 +1,6 @@
 /** What follows by nature from what a step did: starved flames go out, opened tanks lose their pressure, unheated metal cools. */
-import { at, burns, of } from '../state';
-import { content, level, motion, no, pressure, shut, steam, yes } from '../values';
+import { at, burns, isLit, of } from '../state';
+import { burningOut, content, level, motion, no, pressure, shut, steam, yes } from '../values';
 import type { Act } from './act';
 import { isHeated } from './heat';
 
@@ -26,11 +26,13 @@ function losePressure({ model, draft }: Act): void {
   }
 }
 
+/** A flame without fuel goes out at once, or burns on for a while where the spec says that it does. */
 function starve({ model, flows, draft }: Act): void {
-  const lit = model.burners.filter((id) => burns(model, draft, id));
+  const lit = model.burners.filter((id) => isLit(model, draft, id));
   if (lit.length === 0) return;
   const fed = flows.fed(draft);
-  for (const id of lit) if (!fed.includes(id)) draft.set(model.slots.flame.get(id) ?? 0, no);
+  for (const id of lit)
+    if (!fed.includes(id)) draft.set(model.slots.flame.get(id) ?? 0, model.burnOn.has(id) ? burningOut : no);
 }
 
 function cool({ model, draft }: Act): void {
@@ -38,9 +40,9 @@ function cool({ model, draft }: Act): void {
     if (at(draft, slot) > 0 && !isHeated(model, draft, id)) draft.set(slot, 0);
 }
 
-/** Fuel that runs into a burner which does not burn lies there, and its vapour hangs there. */
+/** Fuel that runs into a burner which does not burn for certain lies there, and its vapour hangs there. */
 function soilBurners({ model, flows, draft }: Act): void {
-  if (!flows.fed(draft).some((id) => !burns(model, draft, id))) return;
+  if (!flows.fed(draft).some((id) => !isLit(model, draft, id))) return;
   draft.set(model.slots.vapour, yes);
   draft.set(model.slots.spilt, yes);
 }

@@ -1,7 +1,7 @@
 import type { PartId } from '../../car/car';
 import { nameOf } from '../effects/act';
 import type { Model } from '../model';
-import { burns, knows, of } from '../state';
+import { isLit, knows, of } from '../state';
 import { no } from '../values';
 import type { Rule } from './rule';
 
@@ -23,7 +23,7 @@ export const blowerFirst: Rule = {
   asks: ['burner-aired'],
   appliesTo: (model) => blowers(model).length > 0,
   atStep: ({ model, before, newlyFedMains }) => {
-    if (!newlyFedMains.some((id) => !burns(model, before, id))) return undefined;
+    if (!newlyFedMains.some((id) => !isLit(model, before, id))) return undefined;
     const still = blowers(model).find((id) => of(before, model.slots.pump, id) === no);
     if (still !== undefined) return `main fuel is let on and ${nameOf(model, still)} does not run`;
     return knows(model, before, 'burner-aired')

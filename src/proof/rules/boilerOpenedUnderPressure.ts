@@ -1,6 +1,7 @@
 import type { PartId } from '../../car/car';
+import { nameOf } from '../effects/act';
 import type { Model } from '../model';
-import { at, knows } from '../state';
+import { at, burnsOn, knows } from '../state';
 import { steam } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -42,6 +43,8 @@ export const boilerOpenedUnderPressure: Rule = {
     const airs = (action === 'open' || action === 'crack') && part !== undefined && part === airWay(model);
     if (airs && at(before, model.slots.steam) !== steam.none) return 'there is pressure in the boiler';
     if (!fills && !opens) return undefined;
+    const burning = model.burners.find((id) => burnsOn(model, before, id));
+    if (burning !== undefined) return `${nameOf(model, burning)} still burns under the boiler`;
     if (at(before, model.slots.steam) !== steam.none) return 'there is pressure in the boiler';
     return knows(model, before, 'boiler-at-zero')
       ? undefined

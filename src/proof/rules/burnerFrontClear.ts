@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { at, burns, knows } from '../state';
+import { at, isLit, knows } from '../state';
 import { no } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -13,7 +13,7 @@ export const burnerFrontClear: Rule = {
   asks: ['burner-front-clear'],
   appliesTo: everyCar,
   atStep: ({ model, before, after, newlyFedMains }) => {
-    const main = newlyFedMains.find((id) => !burns(model, before, id));
+    const main = newlyFedMains.find((id) => !isLit(model, before, id));
     if (main === undefined) return undefined;
     const front = 1 + model.places.indexOf(model.car.spec.burners[main]?.place ?? '');
     if (at(before, model.slots.burnerFront) !== no) return 'somebody stands in front of the burner';

@@ -1,7 +1,7 @@
 import type { PartId } from '../../car/car';
 import { nameOf } from '../effects/act';
 import type { Model } from '../model';
-import { burns, knows } from '../state';
+import { isLit, knows } from '../state';
 import type { Rule } from './rule';
 
 /** Gauges of the pressure of the fuel at a main burner or its vaporizer. */
@@ -23,7 +23,7 @@ export const burnerPressure: Rule = {
   asks: ['burner-pressure-good'],
   appliesTo: (model) => gauges(model).length > 0,
   atStep: ({ model, before, newlyFedMains }) => {
-    if (!newlyFedMains.some((id) => !burns(model, before, id))) return undefined;
+    if (!newlyFedMains.some((id) => !isLit(model, before, id))) return undefined;
     const unread = gauges(model).find((id) => !knows(model, before, 'burner-pressure-good', id));
     return unread === undefined
       ? undefined

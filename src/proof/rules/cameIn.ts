@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { at, burns, of } from '../state';
+import { at, isLit, of } from '../state';
 import { motion, shut } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -19,7 +19,8 @@ export const cameIn: Rule = {
     if (at(state, model.slots.motion) !== motion.standing) return 'the car still moves';
     if (of(state, model.slots.valve, model.car.spec.engine.throttle) !== shut)
       return 'the throttle is still open';
-    const main = model.mains.find((id) => burns(model, state, id));
+    // one that burns on has no fuel any more, and whoever shuts down waits for it
+    const main = model.mains.find((id) => isLit(model, state, id));
     return main === undefined ? undefined : `${nameOf(model, main)} still burns`;
   },
 };

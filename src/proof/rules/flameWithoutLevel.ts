@@ -1,4 +1,4 @@
-import { at, burns, knows } from '../state';
+import { at, isLit, knows } from '../state';
 import { level } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -12,7 +12,7 @@ export const flameWithoutLevel: Rule = {
   asks: ['level-known'],
   appliesTo: everyCar,
   atStep: ({ model, before, after, newlyLit, newlyFedMains }) => {
-    const first = newlyLit[0] ?? newlyFedMains.find((id) => !burns(model, before, id));
+    const first = newlyLit[0] ?? newlyFedMains.find((id) => !isLit(model, before, id));
     if (first === undefined) return undefined;
     if (at(after, model.slots.level) <= level.low)
       return 'a burner is lit while the boiler’s level is below its working level';

@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { burns } from '../state';
+import { isLit } from '../state';
 import { everyCar, type Rule } from './rule';
 
 export const fuelToUnlitBurner: Rule = {
@@ -16,8 +16,8 @@ export const fuelToUnlitBurner: Rule = {
     const fedDuring = during === after ? fedAfter : flows.fed(during);
     for (const burner of model.burners) {
       const fed = fedAfter.includes(burner) || fedDuring.includes(burner);
-      if (!fed || burns(model, after, burner)) continue;
-      if (fedBefore.includes(burner) && !burns(model, before, burner)) continue;
+      if (!fed || isLit(model, after, burner)) continue;
+      if (fedBefore.includes(burner) && !isLit(model, before, burner)) continue;
       const tried = lighting.includes(burner) ? ', and it does not catch' : '';
       return `fuel reaches ${nameOf(model, burner)}, which does not burn${tried}`;
     }

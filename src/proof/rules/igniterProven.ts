@@ -1,6 +1,6 @@
 import { nameOf } from '../effects/act';
 import { canBeLit } from '../effects/flames';
-import { burns, hasSeenIgniter } from '../state';
+import { hasSeenIgniter, isLit } from '../state';
 import type { Rule } from './rule';
 
 export const igniterProven: Rule = {
@@ -25,7 +25,7 @@ export const igniterProven: Rule = {
       const kind = model.car.parts.get(igniter ?? '')?.kind;
       if (
         (kind === 'burner' || kind === 'control') &&
-        !burns(model, before, main) &&
+        !isLit(model, before, main) &&
         igniter !== undefined &&
         !hasSeenIgniter(model, before, igniter)
       )

@@ -12,6 +12,7 @@ import { bondedForFilling } from './bondedForFilling';
 import { brakesTried } from './brakesTried';
 import { burnerFrontClear } from './burnerFrontClear';
 import { burnerPressure } from './burnerPressure';
+import { burntOut } from './burntOut';
 import { cameIn } from './cameIn';
 import { carHeld } from './carHeld';
 import { checkValveAtBoiler } from './checkValveAtBoiler';
@@ -98,6 +99,7 @@ export const rules: readonly Rule[] = [
   blowerFirst,
   bondedForFilling,
   burnerPressure,
+  burntOut,
   fuelToUnlitBurner,
   fuelValvesShutDown,
   igniterProven,

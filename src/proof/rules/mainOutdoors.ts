@@ -1,4 +1,4 @@
-import { at, burns } from '../state';
+import { at, isLit } from '../state';
 import { no } from '../values';
 import { everyCar, type Rule } from './rule';
 
@@ -12,7 +12,7 @@ export const mainOutdoors: Rule = {
   asks: [],
   appliesTo: everyCar,
   atStep: ({ model, before, after, newlyLit }) =>
-    newlyLit.some((id) => model.mains.includes(id) && !burns(model, before, id)) &&
+    newlyLit.some((id) => model.mains.includes(id) && !isLit(model, before, id)) &&
     at(after, model.slots.outdoors) === no
       ? 'the main burner is lit and the car is not known to be out of doors'
       : undefined,

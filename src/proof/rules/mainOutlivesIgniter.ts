@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { burns } from '../state';
+import { isLit } from '../state';
 import type { Rule } from './rule';
 
 export const mainOutlivesIgniter: Rule = {
@@ -20,8 +20,8 @@ export const mainOutlivesIgniter: Rule = {
         pilot !== undefined &&
         model.burners.includes(pilot) &&
         fedAfter.includes(id) &&
-        burns(model, before, pilot) &&
-        !burns(model, after, pilot)
+        isLit(model, before, pilot) &&
+        !isLit(model, after, pilot)
       );
     });
     return main === undefined

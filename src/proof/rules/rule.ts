@@ -5,7 +5,7 @@ import type { FactKey } from '../../procedure/facts';
 import type { Procedure, Step } from '../../procedure/procedure';
 import type { Flows } from '../flows';
 import type { Model } from '../model';
-import { burns, type State } from '../state';
+import { isLit, type State } from '../state';
 
 /** A step as the rules look at it. */
 export interface StepView {
@@ -20,7 +20,7 @@ export interface StepView {
   readonly lighting: readonly PartId[];
   readonly fedBefore: readonly PartId[];
   readonly fedAfter: readonly PartId[];
-  /** Burners that burn after the step and did not before. */
+  /** Burners that burn for certain after the step and did not before. */
   readonly newlyLit: readonly PartId[];
   /** Main burners to which fuel comes after the step and did not before. */
   readonly newlyFedMains: readonly PartId[];
@@ -116,7 +116,7 @@ export class ViewOfStep implements StepView {
 
   get newlyLit(): readonly PartId[] {
     this.lit ??= this.model.burners.filter(
-      (id) => burns(this.model, this.after, id) && !burns(this.model, this.before, id),
+      (id) => isLit(this.model, this.after, id) && !isLit(this.model, this.before, id),
     );
     return this.lit;
   }

@@ -1,5 +1,5 @@
 import { nameOf } from '../effects/act';
-import { burns, isHot, knows } from '../state';
+import { isHot, isLit, knows } from '../state';
 import type { Rule } from './rule';
 
 export const vaporizerHot: Rule = {
@@ -19,7 +19,7 @@ export const vaporizerHot: Rule = {
         vaporizer === undefined ||
         !fedAfter.includes(burner) ||
         fedBefore.includes(burner) ||
-        burns(model, before, burner)
+        isLit(model, before, burner)
       )
         continue;
       if (!isHot(model, before, vaporizer) && !isHot(model, after, vaporizer))

@@ -222,6 +222,17 @@ export const burner = z.strictObject({
     .meta({ description: 'For a pilot: how long it heats the vaporizer before main fuel is admitted.' })
     .optional(),
   'good-flame': words('What a good flame looks and sounds like.', 'blue, steady, a soft hiss').optional(),
+  'burns-on': measure(
+    'time',
+    'How long it burns on, at the most, after the valve nearest to it is shut: of a pot, a pan or a wick, in which fuel lies. To measure it, light it on a cool day, let it burn at full fire for a quarter of an hour, shut that valve, and time until neither flame nor glow is seen; the longest of three counts. `0 min`, or left out, it goes out at once.',
+    '6 min',
+    'zero',
+  ).optional(),
+  damper: names(
+    ['control'],
+    'Of a burner that burns on: what shuts off its air by hand, if anything does, such as the control of a damper or an air slide.',
+    'ash-pan-damper',
+  ).optional(),
 });
 
 /** A vaporizer: where liquid fuel turns to vapour. */
