@@ -64,7 +64,10 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
     /^lay-drain-tank/,
     harmless('the pump spits a little more water into a tank that is emptied in the next step'),
   ],
-  [/^battery-off/, harmless('every valve is felt shut before and every switch is off: the battery runs down')],
+  [
+    /^battery-off/,
+    harmless('every valve is felt shut before and every switch is off: the battery runs down'),
+  ],
   [/^battery-on/, harmless('without the battery no motor runs and no spark comes: nothing can be lit')],
   [/^stop-(igniter|blower)/, harmless('spark or air without fuel, with somebody by the car')],
   [/^blow\//, harmless('the boiler keeps its dirt until the next day')],
