@@ -111,8 +111,11 @@ export interface Gap {
 /** What follows starts on a new page. */
 export interface ForcedBreak {
   readonly kind: 'break';
-  /** A line shown instead of breaking where at least that share of a page is left, and what comes next has room below it. */
-  readonly unlessLeft?: { readonly share: number; readonly line: Box };
+  /**
+   * A line shown instead of breaking where at least that share of a page is left, and what comes next has room below it;
+   * or where all that comes before the next break has room there (`whole`).
+   */
+  readonly unlessLeft?: { readonly share: number | 'whole'; readonly line: Box };
 }
 
 /** Anything a page can be filled with. */
