@@ -16,7 +16,6 @@ import { RememberedWords } from '../inline/plain';
 import { Labels } from '../labels';
 import { leastLeading } from '../legibility';
 import { outlineOf } from '../pages/outline';
-import { paginateUnderHeads } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type Round, settle } from '../pages/settle';
 import { withoutUnused } from '../pages/unused';
@@ -28,10 +27,11 @@ import { originOf, survey } from '../survey';
 import type { CardOptions } from '../types';
 import { cardLook, leastSizeOf } from './card-look';
 import { footStrip, mostFootPt } from './faces';
-import { headsOf, headX } from './heads';
+import { headsOf, headX, withRoomForHole } from './heads';
 import { guides, noHole, roomForHole } from './hole';
 import { largestSize } from './largest';
 import type { Strip } from './strip';
+import { facesUnderHeads } from './under-heads';
 
 /** Lays out a card in the condensed cut. A level 1 heading that comes first is its title. */
 export function layoutCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
@@ -162,27 +162,23 @@ function layoutOnce(
   const body = cardBody(blocks, options, cut, open);
   const { heads, setting, widthPt, roomUnder } = body;
   const pieces = collectBlocks(body.rest, columnOf(widthPt), setting);
-  const headOf = (index: number, part: string | undefined) => (index === 0 ? heads.first : heads.next(part));
-  const filled = paginateUnderHeads(pieces, setting, {
-    parts: heads.parts,
-    evenEnd: true,
-    roomOf: (index, part) => roomUnder(headOf(index, part)),
+  const faces = facesUnderHeads(pieces, setting, {
+    heads,
+    roomUnder,
+    headed: cut.punched,
     // where page numbers are printed, the next round may need fewer faces
-    mostPages: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,
+    mostFaces: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,
   });
   const { left, top } = options.sheet.margins;
-  const tops = filled.map(({ goesOnIn }, index) => headOf(index, goesOnIn));
-  const faces = filled.map(({ boxes }, index) =>
-    boxes.map(({ box, y }) => ({ box, y: y + (tops[index]?.heightPt ?? 0) })),
-  );
-  const titles = heads.titleNames.map((name) => ({ name, page: 0, y: top }));
-  const destinations = [...titles, ...destinationsOf(faces, top)];
+  const boxes = faces.map((face) => face.boxes);
+  const inHeads = faces.flatMap(({ headNames }, page) => headNames.map((name) => ({ name, page, y: top })));
+  const destinations = [...inHeads, ...destinationsOf(boxes, top)];
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
   const finish = (): LaidOut => {
-    const bodies = placeBody(faces, () => left, top, structure);
+    const bodies = placeBody(boxes, () => left, top, structure);
     const pages = bodies.map((items, index): Page => {
       const head =
-        tops[index]?.items.map((item) => moveItem(item, left + headX(index, body.hole), top)) ?? [];
+        faces[index]?.head.items.map((item) => moveItem(item, left + headX(index, body.hole), top)) ?? [];
       const foot = footOf(index, bodies.length, widthPt, options, setting);
       return finishedFace([...head, ...foot, ...items], index, bodies.length, cut, options);
     });
@@ -192,7 +188,7 @@ function layoutOnce(
   return {
     finish: () => ({
       faces: faces.length,
-      breaks: faces
+      breaks: boxes
         .slice(1)
         .map(({ length }) => length)
         .join(' '),
@@ -217,7 +213,8 @@ function cardBody(blocks: readonly Block[], options: CardOptions, cut: Cut, open
   const roomUnder = (head: Strip) => heightPt - head.heightPt - footPt;
   const rest = title === undefined ? blocks : blocks.slice(1);
   // what fits on no face under its tallest head is refused, whatever head it would come to stand under
-  const setting = { ...open, roomPt: heightPt - heads.mostPt - footPt };
+  const look = withRoomForHole(open.look, hole);
+  const setting = { ...open, look, roomPt: heightPt - heads.mostPt - footPt };
   return { heads, hole, widthPt, rest, roomUnder, setting };
 }
 

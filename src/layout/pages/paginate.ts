@@ -2,7 +2,7 @@
 
 import { bind } from '../flow/bind';
 import { begin, type FilledBox, fill, type Work } from '../flow/fill';
-import type { Piece } from '../pieces';
+import { type Box, isSolid, type Piece, stackHeight } from '../pieces';
 import { Problems } from '../problems';
 import type { Setting } from '../setting';
 
@@ -10,18 +10,30 @@ import type { Setting } from '../setting';
 export interface HeadRooms {
   /** The parts that a page can go on in, by name. */
   readonly parts: { has(name: string): boolean };
-  /** Height of the body of a page: the first has index 0, `part` is what goes on on it. Never less than `setting.roomPt`. */
-  roomOf(page: number, part: string | undefined): number;
+  /**
+   * Height of the body of a page: the first has index 0, `part` is what goes on on it, `heading` that of the part which
+   * begins it. Never less than `setting.roomPt`.
+   */
+  roomOf(page: number, part: string | undefined, heading: PartHeading | undefined): number;
   /** Whether pages that go on one into the other are filled evenly, so that none stands half empty beside full ones. */
   readonly evenEnd?: boolean;
   /** With so many pages filled, what is left is left. */
   readonly mostPages?: number;
 }
 
-/** The boxes of a page, and the part of the paper that goes on on it from the page before. */
+/** The heading of a part that begins a page. */
+export interface PartHeading {
+  /** Its lines. */
+  readonly boxes: readonly Box[];
+  /** Their height with the space below them. */
+  readonly heightPt: number;
+}
+
+/** The boxes of a page, and the part of the paper that goes on on it from the page before, or the heading of one that begins it. */
 export interface FilledPage {
   readonly boxes: FilledBox[];
   readonly goesOnIn: string | undefined;
+  readonly heading: PartHeading | undefined;
 }
 
 /** Boxes page by page. Always ends: each page takes at least one piece. There is at least one page. */
@@ -41,9 +53,9 @@ export function paginateUnderHeads(
   let start: Start = { work: begin(bind(pieces)), part: undefined };
   let done = false;
   while (!done && pages.length < mostPages) {
-    const { goesOnIn, filled, next } = filledPage(start, pages.length, heads, setting);
+    const { goesOnIn, heading, filled, next } = filledPage(start, pages.length, heads, setting);
     if (filled.boxes.length > 0 || pages.length === 0)
-      pages.push({ ...start, boxes: [...filled.boxes], goesOnIn });
+      pages.push({ ...start, boxes: [...filled.boxes], goesOnIn, heading });
     start = next;
     done = filled.done;
   }
@@ -64,16 +76,12 @@ function filledPage(
   setting: Setting,
   share = 1,
 ) {
-  const filledIn = (within: string | undefined) =>
-    fill(work, { heightPt: share * roomOf(index, within), emptyPt: setting.roomPt }, setting);
-  let goesOnIn = part;
-  let filled = filledIn(goesOnIn);
-  if (goesOnIn !== undefined && partsIn(filled.boxes.slice(0, 1), parts)[0]?.y === 0) {
-    goesOnIn = undefined;
-    filled = filledIn(goesOnIn);
-  }
+  const heading = headingAt(work, parts);
+  const goesOnIn = heading === undefined ? part : undefined;
+  const heightPt = share * roomOf(index, goesOnIn, heading);
+  const filled = fill(work, { heightPt, emptyPt: setting.roomPt }, setting);
   const next: Start = { work: filled.work, part: partsIn(filled.boxes, parts).at(-1)?.name ?? part };
-  return { goesOnIn, filled, next };
+  return { goesOnIn, heading, filled, next };
 }
 
 type StartedPage = FilledPage & Start;
@@ -134,9 +142,9 @@ function sharedOut(
     let start: Start | undefined = first;
     let done = false;
     while (start !== undefined && !done && pages.length < run.length) {
-      const { goesOnIn, filled, next } = filledPage(start, from + pages.length, heads, setting, share);
+      const { goesOnIn, heading, filled, next } = filledPage(start, from + pages.length, heads, setting, share);
       if (filled.boxes.length === 0) break;
-      pages.push({ ...start, boxes: [...filled.boxes], goesOnIn });
+      pages.push({ ...start, boxes: [...filled.boxes], goesOnIn, heading });
       start = next;
       done = filled.done;
     }
@@ -146,6 +154,23 @@ function sharedOut(
     if (isWhole && isFuller && pages.length === run.length) return pages;
   }
   return undefined;
+}
+
+/** The heading of the part that comes next, if one does. */
+function headingAt({ bound, at, rest }: Work, parts: HeadRooms['parts']): PartHeading | undefined {
+  if (rest !== undefined) return undefined;
+  const { pieces } = bound;
+  const from = pieces.findIndex((piece, index) => index >= at && isSolid(piece));
+  const first = pieces[from];
+  if (first?.kind !== 'box' || !first.anchors.some(({ name, y }) => y === 0 && parts.has(name)))
+    return undefined;
+  const next = pieces.findIndex((piece, index) => index > from && piece.kind !== 'box');
+  const end = next < 0 ? pieces.length : next;
+  const boxes = pieces
+    .slice(from, end)
+    .flatMap((piece) => (piece.kind === 'box' && piece.origin === first.origin ? piece : []));
+  const below = pieces[from + boxes.length];
+  return { boxes, heightPt: stackHeight(boxes) + (below?.kind === 'gap' ? below.heightPt : 0) };
 }
 
 function partsIn(boxes: readonly FilledBox[], parts: HeadRooms['parts']) {
