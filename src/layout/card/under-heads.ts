@@ -1,8 +1,10 @@
 /** Shares pieces out over the faces of a card, each below its head; the heading of a part that begins a face is its head. */
 import type { FilledBox } from '../flow/fill';
-import { type PartHeading, paginateUnderHeads } from '../pages/paginate';
+import { bettered } from '../pages/last-on-page';
+import { type HeadRooms, type PartHeading, paginateUnderHeads } from '../pages/paginate';
 import type { Piece } from '../pieces';
 import type { Setting } from '../setting';
+import { type Closeness, closenessOf, withCloseness } from './closer-parts';
 import type { Heads } from './heads';
 import type { Strip } from './strip';
 
@@ -15,6 +17,14 @@ export interface FaceRooms {
   readonly headed: boolean;
   /** With so many faces filled, what is left is left. */
   readonly mostFaces: number;
+  /** What is left of the spaces in each part; left out, what saves faces is found. */
+  readonly closeness: Closeness | undefined;
+}
+
+/** Faces from the first to the last, and what was left of the spaces in each part. */
+export interface FilledFaces {
+  readonly faces: readonly Face[];
+  readonly closeness: Closeness;
 }
 
 /** One face. Its boxes count from the top of its head. */
@@ -25,8 +35,8 @@ export interface Face {
   readonly boxes: readonly FilledBox[];
 }
 
-/** Faces, from the first to the last. */
-export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, rooms: FaceRooms): Face[] {
+/** Fills faces. */
+export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, rooms: FaceRooms): FilledFaces {
   const { heads, roomUnder } = rooms;
   const headingOn = (face: number, heading: PartHeading | undefined) =>
     face > 0 && rooms.headed ? heading : undefined;
@@ -34,7 +44,7 @@ export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, room
     if (face === 0) return heads.first;
     return heading === undefined ? heads.next(part) : heads.begins(heading);
   };
-  const pages = paginateUnderHeads(pieces, setting, {
+  const headRooms: HeadRooms = {
     parts: heads.parts,
     evenEnd: true,
     roomOf: (face, part, begins) => {
@@ -42,8 +52,11 @@ export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, room
       return roomUnder(headOf(face, part, heading)) + (heading?.heightPt ?? 0);
     },
     mostPages: rooms.mostFaces,
-  });
-  return pages.map(({ boxes, goesOnIn, heading: begins }, index) => {
+  };
+  const closeness = rooms.closeness ?? closenessOf(pieces, setting, headRooms);
+  const closed = withCloseness(pieces, closeness);
+  const pages = bettered(paginateUnderHeads(closed, setting, headRooms), closed, setting, headRooms);
+  const faces = pages.map(({ boxes, goesOnIn, heading: begins }, index) => {
     const heading = headingOn(index, begins);
     const head = headOf(index, goesOnIn, heading);
     const down = head.heightPt - (heading?.heightPt ?? 0);
@@ -54,6 +67,7 @@ export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, room
       boxes: below.map(({ box, y }) => ({ box, y: y + down })),
     };
   });
+  return { faces, closeness };
 }
 
 function namesIn({ anchors }: FilledBox['box']): string[] {

@@ -161,12 +161,18 @@ class Filler {
     const end = next < 0 ? pieces.length : next;
     // what does not stand here even with all cautions but the first of each unsaid need not be tried
     const heightPt = this.roomLeft - line.heightPt;
-    const repeated = pieces.slice(this.at, end).filter((piece) => piece.kind === 'box' && piece.said !== undefined);
+    const repeated = pieces
+      .slice(this.at, end)
+      .filter((piece) => piece.kind === 'box' && piece.said !== undefined);
     if (!fits(stackHeight(pieces.slice(this.at, end)) - stackHeight(repeated), heightPt)) return false;
     // no page offers enough room, so that nothing is forced onto this one
     const room = { heightPt, emptyPt: Number.POSITIVE_INFINITY };
     const quiet = { ...this.setting, problems: new Problems() };
-    const rest = new Filler({ bound: this.bound, at: this.at, rest: undefined, letGoTo: this.letGoTo }, room, quiet);
+    const rest = new Filler(
+      { bound: this.bound, at: this.at, rest: undefined, letGoTo: this.letGoTo },
+      room,
+      quiet,
+    );
     for (const key of this.saidHere) rest.saidHere.add(key);
     return rest.runTo(end);
   }

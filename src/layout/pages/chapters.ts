@@ -6,7 +6,8 @@
 import type { FilledBox } from '../flow/fill';
 import { gap, type Piece } from '../pieces';
 import type { Setting } from '../setting';
-import { paginate } from './paginate';
+import { bettered } from './last-on-page';
+import { boxesOf, paginate } from './paginate';
 
 /** A last page filled to no more than this share is worth saving. */
 const littleShare = 0.4;
@@ -35,16 +36,15 @@ function partsOf(chapter: readonly Piece[]): Piece[][] {
 function paginatePart(pieces: readonly Piece[], setting: Setting): FilledBox[][] {
   const pages = paginate(pieces, setting);
   // where something is wrong no paper comes of it, and another try would tell of it again
-  if (pages.length < 2 || !holdsLittle(pages, setting.roomPt) || setting.problems.told().length > 0)
-    return pages;
-  for (const share of closer) {
-    const tried = paginate(
-      pieces.map((piece) => closedUp(piece, share)),
-      setting,
-    );
-    if (tried.length < pages.length) return tried;
+  if (pages.length < 2 || setting.problems.told().length > 0) return boxesOf(pages);
+  if (holdsLittle(boxesOf(pages), setting.roomPt)) {
+    for (const share of closer) {
+      const closed = pieces.map((piece) => closedUp(piece, share));
+      const tried = paginate(closed, setting);
+      if (tried.length < pages.length) return boxesOf(bettered(tried, closed, setting));
+    }
   }
-  return pages;
+  return boxesOf(bettered(pages, pieces, setting));
 }
 
 function holdsLittle(pages: readonly (readonly FilledBox[])[], roomPt: number): boolean {

@@ -36,18 +36,30 @@ export interface FilledPage {
   readonly heading: PartHeading | undefined;
 }
 
-/** Boxes page by page. Always ends: each page takes at least one piece. There is at least one page. */
-export function paginate(pieces: readonly Piece[], setting: Setting): FilledBox[][] {
-  const alike: HeadRooms = { parts: new Set(), roomOf: () => setting.roomPt };
-  return paginateUnderHeads(pieces, setting, alike).map(({ boxes }) => boxes);
+/** Pages that all have the same room. */
+export function alike({ roomPt }: Setting): HeadRooms {
+  return { parts: new Set(), roomOf: () => roomPt };
 }
 
-/** The same where a page's room depends on its head, and that on which part of the paper goes on. */
+/** Boxes page by page, all pages alike. */
+export function paginate(pieces: readonly Piece[], setting: Setting): readonly StartedPage[] {
+  return paginateUnderHeads(pieces, setting, alike(setting));
+}
+
+/** Just the boxes of each page. */
+export function boxesOf(pages: readonly FilledPage[]): FilledBox[][] {
+  return pages.map(({ boxes }) => boxes);
+}
+
+/**
+ * Boxes page by page, where a page's room depends on its head, and that on which part of the paper goes on. Always ends: each
+ * page takes at least one piece. There is at least one page.
+ */
 export function paginateUnderHeads(
   pieces: readonly Piece[],
   setting: Setting,
   heads: HeadRooms,
-): FilledPage[] {
+): readonly StartedPage[] {
   const { mostPages = Number.POSITIVE_INFINITY } = heads;
   const pages: StartedPage[] = [];
   let start: Start = { work: begin(bind(pieces)), part: undefined };
@@ -84,7 +96,8 @@ function filledPage(
   return { goesOnIn, heading, filled, next };
 }
 
-type StartedPage = FilledPage & Start;
+/** A page with what there was to place when it began. */
+export type StartedPage = FilledPage & Start;
 
 /** A page filled to less than this share is given something of those before it; of the first, only below that share. */
 const lowShare = 0.8;
@@ -93,9 +106,11 @@ const littleShare = 0.3;
 const mostShared = 4;
 /** none of them filled to more than one of these shares, tried in turn. */
 const evenShares = [0.6, 0.68, 0.76, 0.84, 0.92] as const;
+/** What pages hold may come out so much less tall where it is shared out otherwise, or their room be so much more: a share. */
+const mostGain = 1.05;
 
 /** The same pages, what stands on those that go on one into the other shared out more evenly. */
-function evened(pages: readonly StartedPage[], heads: HeadRooms, setting: Setting): FilledPage[] {
+function evened(pages: readonly StartedPage[], heads: HeadRooms, setting: Setting): StartedPage[] {
   // what is only tried leaves no problems behind
   const trial = { ...setting, problems: new Problems() };
   const even = [...pages];
@@ -137,12 +152,21 @@ function sharedOut(
 ): readonly StartedPage[] | undefined {
   const [first] = run;
   const leastPt = Math.min(...run.map(filledPt));
+  const sumPt = run.reduce((sum, page) => sum + filledPt(page), 0);
   for (const share of evenShares) {
+    // so much less than they hold is not worth trying
+    if (sumPt > mostGain * share * run.length * setting.roomPt) continue;
     const pages: StartedPage[] = [];
     let start: Start | undefined = first;
     let done = false;
     while (start !== undefined && !done && pages.length < run.length) {
-      const { goesOnIn, heading, filled, next } = filledPage(start, from + pages.length, heads, setting, share);
+      const { goesOnIn, heading, filled, next } = filledPage(
+        start,
+        from + pages.length,
+        heads,
+        setting,
+        share,
+      );
       if (filled.boxes.length === 0) break;
       pages.push({ ...start, boxes: [...filled.boxes], goesOnIn, heading });
       start = next;
