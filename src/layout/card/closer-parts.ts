@@ -3,8 +3,9 @@
  * is set a little closer, the spaces between its steps and blocks alike on all its faces. Its type stays.
  */
 import { fits } from '../fits';
+import { closedUp } from '../pages/closer';
 import { type HeadRooms, paginateUnderHeads } from '../pages/paginate';
-import { gap, type Piece, stackHeight } from '../pieces';
+import { type Piece, stackHeight } from '../pieces';
 import { Problems } from '../problems';
 import type { Setting } from '../setting';
 
@@ -14,23 +15,31 @@ export type Closeness = readonly number[];
 /** What may be left of the spaces in a part, tried in turn. */
 const shares = [0.85, 0.7, 0.6, 0.5] as const;
 
+/** The room of a face is no more than so many times the least that any face has. */
+const moreRoom = 1.1;
+
 /** What has to be left of the spaces in each part for it to take no face that it need not. */
 export function closenessOf(pieces: readonly Piece[], setting: Setting, rooms: HeadRooms): Closeness {
   // what is only tried leaves no problems behind
   const trial = { ...setting, problems: new Problems() };
-  return partsOf(pieces).map((part, index) => {
+  const parts = partsOf(pieces);
+  if (parts.length === 1) return [1];
+  return parts.map((part, index) => {
     // the first stands below the title, with what comes before any part
-    if (index === 0) return 1;
+    const before = index === 0 ? 0 : 1;
     const facesOf = (share: number) =>
       paginateUnderHeads(closedUp(part, share), trial, {
         ...rooms,
         evenEnd: false,
-        roomOf: (page, within, heading) => rooms.roomOf(page + 1, within, heading),
+        roomOf: (page, within, heading) => rooms.roomOf(page + before, within, heading),
       }).length;
     const faces = facesOf(1);
-    const mostPt = (faces - 1) * setting.roomPt;
-    const possible = shares.filter((share) =>
-      fits(stackHeight(closedUp(part, share)) - saidPt(part), mostPt),
+    if (faces === 1) return 1;
+    const mostPt = (faces - 1) * moreRoom * setting.roomPt;
+    // a table gives more of its spaces than it is asked for where it then ends on its page
+    const isSteps = !part.some((piece) => piece.kind === 'splittable' && piece.closer !== undefined);
+    const possible = shares.filter(
+      (share) => !isSteps || fits(stackHeight(closedUp(part, share)) - saidPt(part), mostPt),
     );
     return possible.find((share) => facesOf(share) < faces) ?? 1;
   });
@@ -50,11 +59,6 @@ function partsOf(pieces: readonly Piece[]): Piece[][] {
     parts.at(-1)?.push(piece);
   }
   return parts;
-}
-
-function closedUp(pieces: readonly Piece[], share: number): readonly Piece[] {
-  if (share === 1) return pieces;
-  return pieces.map((piece) => (piece.kind === 'gap' ? gap(share * piece.heightPt) : piece));
 }
 
 /** The most that is saved by what need not be said again. */

@@ -4,8 +4,9 @@
  * its tables shrink, never its type.
  */
 import type { FilledBox } from '../flow/fill';
-import { gap, type Piece } from '../pieces';
+import type { Piece } from '../pieces';
 import type { Setting } from '../setting';
+import { closedUp } from './closer';
 import { bettered } from './last-on-page';
 import { boxesOf, paginate } from './paginate';
 
@@ -39,7 +40,7 @@ function paginatePart(pieces: readonly Piece[], setting: Setting): FilledBox[][]
   if (pages.length < 2 || setting.problems.told().length > 0) return boxesOf(pages);
   if (holdsLittle(boxesOf(pages), setting.roomPt)) {
     for (const share of closer) {
-      const closed = pieces.map((piece) => closedUp(piece, share));
+      const closed = closedUp(pieces, share);
       const tried = paginate(closed, setting);
       if (tried.length < pages.length) return boxesOf(bettered(tried, closed, setting));
     }
@@ -52,11 +53,4 @@ function holdsLittle(pages: readonly (readonly FilledBox[])[], roomPt: number): 
   return (
     Math.max(0, ...last.map(({ box, y }) => y + box.heightPt - (box.stretchPt ?? 0))) <= littleShare * roomPt
   );
-}
-
-function closedUp(piece: Piece, share: number): Piece {
-  if (piece.kind === 'gap') return gap(share * piece.heightPt);
-  if (piece.kind !== 'splittable' || piece.closer === undefined) return piece;
-  const { keep, anchors } = piece;
-  return { ...piece.closer(share), keep, anchors };
 }
