@@ -2,8 +2,9 @@
  * Parts of a card that each begin a face unless they stand whole on one: a part that would take a face more for a little
  * is set a little closer, the spaces between its steps and blocks alike on all its faces. Its type stays.
  */
+
+import { closedUp } from '../closer';
 import { fits } from '../fits';
-import { closedUp } from '../pages/closer';
 import { type HeadRooms, paginateUnderHeads } from '../pages/paginate';
 import { type Piece, stackHeight } from '../pieces';
 import { Problems } from '../problems';

@@ -24,7 +24,7 @@ export function bettered(
     best.map(endBefore).find((index) => isWrongly(pieces[index]) && !tried.has(index));
   for (let index = wronglyLast(); index !== undefined; index = wronglyLast()) {
     tried.add(index);
-    const more = new Set([...held, index]);
+    const more = new Set([...held, ...runUpTo(index, pieces)]);
     const other = paginateUnderHeads(heldWhere(pieces, more), trial, heads);
     if (other.length > best.length) continue;
     held = more;
@@ -36,6 +36,17 @@ export function bettered(
 /** Which piece the page before ends with; -1 if this page goes on in it. */
 function endBefore({ work: { bound, at, rest } }: StartedPage): number {
   return rest === undefined ? bound.pieces.slice(0, at).findLastIndex(isSolid) : -1;
+}
+
+/** The piece at `index` with those right before it that ought not to end a page either: of no use one without the other. */
+function runUpTo(index: number, pieces: readonly Piece[]): number[] {
+  const run = [index];
+  for (let at = index - 1; at >= 0; at -= 1) {
+    const piece = pieces[at];
+    if (isWrongly(piece)) run.push(at);
+    else if (piece?.kind !== 'gap') break;
+  }
+  return run;
 }
 
 function isWrongly(last: Piece | undefined): boolean {

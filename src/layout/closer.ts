@@ -1,5 +1,5 @@
 /** Pieces set closer: the spaces between them, and those in the rows of tables, shrink; type never does. */
-import { gap, type Piece } from '../pieces';
+import { gap, type Piece } from './pieces';
 
 /** The pieces with a share of their spaces. */
 export function closedUp(pieces: readonly Piece[], share: number): readonly Piece[] {
