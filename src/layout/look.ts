@@ -22,6 +22,8 @@ export interface HeadingLook {
   readonly style: TextStyle;
   readonly abovePt: number;
   readonly belowPt: number;
+  /** Kept clear at its right, where it may come to stand beside something. */
+  readonly besidePt?: number;
 }
 
 /** How steps are set. */

@@ -67,6 +67,8 @@ export interface Box {
   readonly stretchPt?: number;
   /** Set if it belongs to what stands above it, and ought not to begin a page. */
   readonly belongsAbove?: true;
+  /** Set if it ought not to be the last on its page where that takes no page more. */
+  readonly notLast?: true;
 }
 
 /** Something that is said once on a page. */
@@ -90,6 +92,8 @@ export interface Splittable {
   readonly keep: Keep;
   readonly anchors: readonly Anchor[];
   readonly origin: BlockOrigin;
+  /** Set if it ought not to be the last on its page where that takes no page more. */
+  readonly notLast?: true;
   /** The same with the given share of the spaces inside it, where it has any to give. */
   readonly closer?: (share: number) => Splittable;
   /** What stands in `roomPt`. `lastResort` is set when no other page has more room. */
@@ -111,8 +115,11 @@ export interface Gap {
 /** What follows starts on a new page. */
 export interface ForcedBreak {
   readonly kind: 'break';
-  /** A line shown instead of breaking where at least that share of a page is left, and what comes next has room below it. */
-  readonly unlessLeft?: { readonly share: number; readonly line: Box };
+  /**
+   * A line shown instead of breaking where at least that share of a page is left, and what comes next has room below it;
+   * or where all that comes before the next break has room there (`whole`).
+   */
+  readonly unlessLeft?: { readonly share: number | 'whole'; readonly line: Box };
 }
 
 /** Anything a page can be filled with. */
@@ -197,6 +204,21 @@ export function heldToNext(pieces: readonly Piece[], keep: 'must' | 'ought' = 'm
   const last = pieces.findLastIndex(isSolid);
   return pieces.map((piece, index) =>
     isSolid(piece) && index === last && piece.keep !== 'must' ? { ...piece, keep } : piece,
+  );
+}
+
+/** The pieces with the last one marked as one that ought not to end a page. */
+export function notLast(pieces: readonly Piece[]): Piece[] {
+  const last = pieces.findLastIndex(isSolid);
+  return pieces.map((piece, index) =>
+    isSolid(piece) && index === last && piece.keep === 'free' ? { ...piece, notLast: true } : piece,
+  );
+}
+
+/** The pieces with those at the places `which` holding on to the next. */
+export function heldWhere(pieces: readonly Piece[], which: ReadonlySet<number>): Piece[] {
+  return pieces.map((piece, index) =>
+    isSolid(piece) && which.has(index) ? { ...piece, keep: 'ought' } : piece,
   );
 }
 

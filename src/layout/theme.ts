@@ -57,6 +57,7 @@ export const themeSchema = z.strictObject({
   card: z.strictObject({
     marginMm: length,
     cornerMm: length,
+    footClearMm: length,
     hole: z.strictObject({
       place: z.enum(['none', 'corner', 'middle']),
       diameterMm: z.number().min(1).max(12),

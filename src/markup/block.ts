@@ -228,8 +228,11 @@ export interface GroupBlock extends BlockBase {
 /** What follows starts on a new page, or (on cards) a new face. */
 export interface PageBreakBlock extends BlockBase {
   readonly kind: 'page-break';
-  /** Set if it starts there only where less than this share of a page is left; where more is, a line is drawn. */
-  readonly unlessLeft?: 'half' | 'third';
+  /**
+   * Set if it starts there only where less than this share of a page is left, or too little for all that comes before the
+   * next break (`whole`); where there is more, a line is drawn.
+   */
+  readonly unlessLeft?: 'half' | 'third' | 'whole';
 }
 
 /** A line across, or room to write: `lines` ruled lines for a pencil. */

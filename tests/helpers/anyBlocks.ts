@@ -179,7 +179,7 @@ export const anyBlocks: fc.Arbitrary<Block[]> = fc
       {
         weight: 1,
         arbitrary: fc
-          .constantFrom(undefined, 'half' as const, 'third' as const)
+          .constantFrom(undefined, 'half' as const, 'third' as const, 'whole' as const)
           .map((unlessLeft) => [pageBreak(unlessLeft)]),
       },
     ),

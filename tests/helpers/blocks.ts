@@ -179,7 +179,7 @@ export const group = (
   id?: string,
 ): Block => made({ kind: 'group', style, blocks } as const, id);
 
-export const pageBreak = (unlessLeft?: 'half' | 'third'): Block =>
+export const pageBreak = (unlessLeft?: 'half' | 'third' | 'whole'): Block =>
   made({ kind: 'page-break', ...(unlessLeft === undefined ? {} : { unlessLeft }) } as const);
 
 export const rule = (lines = 0): Block => made({ kind: 'rule', lines } as const);

@@ -25,13 +25,31 @@ export function filledShare({ items, printable: [, top, , bottom] }: Page): numb
 }
 
 /** Labels of the pages that hold next to nothing, though their chapter goes on after them. */
-export function nearlyEmpty({ pages, destinations, outline }: LaidOut): string[] {
-  const chapters = new Set(outline.map(({ destination }) => destination));
-  const opening = new Set(destinations.filter(({ name }) => chapters.has(name)).map(({ page }) => page));
-  return pages
-    .filter((page, index) => {
-      const endsChapter = index === pages.length - 1 || opening.has(index + 1);
-      return !endsChapter && filledShare(page) < littleShare;
-    })
+export function nearlyEmpty(laidOut: LaidOut): string[] {
+  return laidOut.pages
+    .filter((page, index) => !endsChapter(laidOut, index) && filledShare(page) < littleShare)
     .map(({ label }) => label);
+}
+
+/** The last page of a chapter of several holds a line or two if what is read on it reaches no further down than this share. */
+const straggleShare = 0.08;
+
+/** Labels of the pages that a chapter ends on with a line or two, after another page of it. */
+export function straggledEnds(laidOut: LaidOut): string[] {
+  const { pages } = laidOut;
+  return pages
+    .filter(
+      (page, index) =>
+        index > 0 &&
+        endsChapter(laidOut, index) &&
+        !endsChapter(laidOut, index - 1) &&
+        filledShare(page) < straggleShare,
+    )
+    .map(({ label }) => label);
+}
+
+function endsChapter({ pages, destinations, outline }: LaidOut, index: number): boolean {
+  const chapters = new Set(outline.map(({ destination }) => destination));
+  const isOpened = destinations.some(({ name, page }) => page === index + 1 && chapters.has(name));
+  return index === pages.length - 1 || isOpened;
 }

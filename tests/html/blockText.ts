@@ -108,7 +108,7 @@ const leaf: fc.Arbitrary<Block> = fc.oneof(
   content.map((caption): Block => ({ kind: 'figure', origin: origin(), drawing: drawing(80, 40), caption })),
   fc.constant(rule(0)),
   fc.constant(rule(3)),
-  fc.constantFrom(undefined, 'half' as const, 'third' as const).map(pageBreak),
+  fc.constantFrom(undefined, 'half' as const, 'third' as const, 'whole' as const).map(pageBreak),
 );
 
 /** Papers of any blocks, also inside each other. */

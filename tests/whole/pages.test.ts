@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { setOnePaper } from '../../src/kettlebook';
 import { checkLaidOut } from '../../src/layout/check';
+import type { LaidOut } from '../../src/layout/frame';
+import { pointsPerMm } from '../../src/layout/sheet';
+import { nearFoot, partsBegunLate } from '../helpers/cardFaces';
 import { emptyCells } from '../helpers/emptyCells';
-import { nearlyEmpty } from '../helpers/emptyPages';
+import { nearlyEmpty, straggledEnds } from '../helpers/emptyPages';
 import { inEnglish } from '../helpers/english';
 import { partedClosings, partedIntroductions, straggledRows } from '../helpers/partedPages';
 import { demo, demoNames, goodOf, inWords, leastOf, type UnitOrder, workshop } from './made';
@@ -20,6 +23,9 @@ const mostEmptyPercent = 2;
 
 const { papers, fonts, theme } = await workshop();
 
+/** Faces of cards, and no other pages, are numbered with their count. */
+const isCard = ({ pages }: LaidOut) => pages.every(({ label }) => label.includes(' of '));
+
 describe.each(demoNames)('%s', (name) => {
   describe.each(ways)('on %s, units %s', (sheet, order) => {
     test.each(papers.map((paper) => [paper.name, paper] as const))(
@@ -35,6 +41,11 @@ describe.each(demoNames)('%s', (name) => {
         const empty = nearlyEmpty(set.laidOut);
         const most = Math.max(1, Math.floor((mostEmptyPercent / 100) * length));
         expect(empty.length, `nearly empty: ${empty.join(', ')}`).toBeLessThanOrEqual(most);
+        expect(straggledEnds(set.laidOut)).toEqual([]);
+        if (isCard(set.laidOut)) {
+          expect(nearFoot(set.laidOut, theme.card.footClearMm * pointsPerMm, fonts)).toEqual([]);
+          if (paper.name === 'card-something-is-wrong') expect(partsBegunLate(set.laidOut)).toEqual([]);
+        }
         expect(partedIntroductions(set.laidOut)).toEqual([]);
         expect(partedClosings(set.laidOut)).toEqual([]);
         expect(straggledRows(set.laidOut)).toEqual([]);

@@ -2,7 +2,7 @@
  * Blocks into pieces: each kind of block has a file of its own here, and the registry below sends it there.
  */
 import type { Block } from '../../markup/block';
-import { anchored, isSolid, type Piece, stackHeight } from '../pieces';
+import { anchored, isSolid, notLast, type Piece, stackHeight } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { collectTable } from '../table/collect-table';
 import { collectCaution } from './caution';
@@ -59,7 +59,7 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
   let keptFrom: number | undefined;
   let introFrom: number | undefined;
   let previous: Block | undefined;
-  for (const block of blocks) {
+  blocks.forEach((block, index) => {
     if (introFrom !== undefined) {
       if (isIntroduced(block) && isShort(pieces.slice(introFrom), setting)) holdFrom(pieces, introFrom);
       else keptFrom = undefined;
@@ -76,10 +76,12 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
     introFrom = isFirstBelow && block.kind === 'paragraph' ? pieces.length : undefined;
     if (block.kind === 'heading') keptFrom ??= pieces.length;
     else if (introFrom === undefined) keptFrom = undefined;
-    for (const piece of anchored(standing, named === undefined ? [] : [named], block.origin))
+    const isFollowed = block.kind === 'caution' && isCautioned(blocks[index + 1]);
+    const following = isFollowed ? notLast(standing) : standing;
+    for (const piece of anchored(following, named === undefined ? [] : [named], block.origin))
       pieces.push(piece);
     previous = block;
-  }
+  });
   return pieces;
 };
 
@@ -90,6 +92,11 @@ const introLines = 4;
 function isIntroduced(block: Block): boolean {
   if (block.kind === 'figure') return block.trueSize !== true;
   return ['table', 'list', 'steps', 'caution', 'signs', 'definitions', 'group'].includes(block.kind);
+}
+
+/** What a caution is said for, and other cautions of the same. */
+function isCautioned(block: Block | undefined): boolean {
+  return block?.kind === 'caution' || block?.kind === 'steps';
 }
 
 function isShort(pieces: readonly Piece[], { look }: Setting): boolean {

@@ -11,10 +11,10 @@ const types = ['H1', 'H2', 'H3', 'H4'] as const;
 /** Makes a heading ready for pages. */
 export function collectHeading(block: HeadingBlock, place: Place, setting: Setting): Piece[] {
   const index = (block.level - 1) as 0 | 1 | 2 | 3;
-  const { style, abovePt, belowPt } = setting.look.headings[index];
+  const { style, abovePt, belowPt, besidePt = 0 } = setting.look.headings[index];
   const tag = setting.structure.add(types[index], place.tag);
   const cut = cutText(block.content, style, setting, block.origin, tag);
-  const text = setBalanced(cut, style, place.widthPt, setting, block.origin);
+  const text = setBalanced(cut, style, place.widthPt - besidePt, setting, block.origin);
   const lines = lineBoxes(text, place.x, 'left', setting, block.origin, tag);
   const startsPage = block.level === 1 && setting.chaptersOnNewPage;
   return [

@@ -8,7 +8,7 @@ import type { Place, Setting } from '../setting';
 import { placeField } from './field';
 import { rule } from './marks';
 
-const shares = { half: 1 / 2, third: 1 / 3 } as const;
+const shares = { half: 1 / 2, third: 1 / 3, whole: 'whole' } as const;
 
 /** A page break ready for pages; the space above and below its line counts only where it does not break. */
 export function collectPageBreak(block: PageBreakBlock, place: Place, { look }: Setting): Piece[] {

@@ -10,7 +10,7 @@ import { setBalanced, setBalancedAfter } from '../inline/balance';
 import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setCut, setText } from '../inline/text';
 import { cutText } from '../inline/tokens';
 import { baselineIn, type Look } from '../look';
-import { type Box, box, gap, heldTogether, type Piece, stackHeight, withItems } from '../pieces';
+import { type Box, box, gap, heldTogether, notLast, type Piece, stackHeight, withItems } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { cautionBox } from './caution';
 import { withChange } from './change';
@@ -27,10 +27,11 @@ export function collectSteps(block: StepsBlock, place: Place, setting: Setting):
   const columns = stepColumns(block, place, setting);
   refuseTooNarrow(columns.textPt, setting.look.steps.action, setting, block.origin);
   const list = setting.structure.add('L', place.tag, { numbering: 'Decimal' });
-  const pieces = block.items.flatMap((item, index) => [
-    ...collectStep(item, block.start + index, { block, place, columns, list, setting }),
-    gap(setting.look.steps.gapPt),
-  ]);
+  const pieces = block.items.flatMap((item, index) => {
+    const step = collectStep(item, block.start + index, { block, place, columns, list, setting });
+    const isFirstOfSeveral = index === 0 && block.items.length > 1;
+    return [...(isFirstOfSeveral ? notLast(step) : step), gap(setting.look.steps.gapPt)];
+  });
   return [...pieces, gap(setting.look.space.paragraph)];
 }
 

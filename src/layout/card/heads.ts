@@ -1,11 +1,13 @@
 /**
- * The head of each face of a card: its title on the first; on the others the card and, where a part of it goes on, that
- * part. The hole stands beside or above it.
+ * The head of each face of a card: its title on the first; on the others that of the part which begins there, or the card
+ * and, where a part of it goes on, that part. The hole stands beside or above it.
  */
 import type { Block, Inline } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
 import { rule } from '../blocks/marks';
 import { placeText, setText, textHeight } from '../inline/text';
+import type { Look } from '../look';
+import type { PartHeading } from '../pages/paginate';
 import { isSolid, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { moveItem } from '../shape';
@@ -24,8 +26,10 @@ export interface HeadOptions {
 /** The heads of a card, all counted from the left of its text. */
 export interface Heads {
   readonly first: Strip;
-  /** Of a later face that begins within the part of this name, or with a new one. */
+  /** Of a later face that begins within the part of this name, or within none. */
   next(part: string | undefined): Strip;
+  /** Of a later face that a part with this heading begins: the heading itself, at the top edge where it is looked for. */
+  begins(heading: PartHeading): Strip;
   /** The tallest of them. */
   readonly mostPt: number;
   /** Names of the places that the title holds. */
@@ -56,7 +60,14 @@ export function headsOf(title: Block | undefined, options: HeadOptions, setting:
   const titleNames = titlePieces.flatMap((piece) =>
     isSolid(piece) ? piece.anchors.map(({ name }) => name) : [],
   );
-  return { first, next, mostPt, titleNames, parts };
+  const begins = ({ boxes }: PartHeading) => strip(stripOf(boxes));
+  return { first, next, begins, mostPt, titleNames, parts };
+}
+
+/** The look with the headings of parts no wider than beside the hole. */
+export function withRoomForHole(look: Look, { besidePt }: HoleRoom): Look {
+  const [title, part, topic, point] = look.headings;
+  return { ...look, headings: [title, { ...part, besidePt }, topic, point] };
 }
 
 /** How far to the right a head stands: on a front the hole is at its left, on a back at its right. */

@@ -16,22 +16,24 @@ import { RememberedWords } from '../inline/plain';
 import { Labels } from '../labels';
 import { leastLeading } from '../legibility';
 import { outlineOf } from '../pages/outline';
-import { paginateUnderHeads } from '../pages/paginate';
 import { destinationsOf, labelsOf, placeBody } from '../pages/place-body';
 import { type Round, settle } from '../pages/settle';
 import { withoutUnused } from '../pages/unused';
 import { Problems, spotOf } from '../problems';
 import type { Place, Setting } from '../setting';
 import { moveItem } from '../shape';
+import { pointsPerMm } from '../sheet';
 import { StructureBuilder } from '../structure';
 import { originOf, survey } from '../survey';
 import type { CardOptions } from '../types';
 import { cardLook, leastSizeOf } from './card-look';
+import type { Closeness } from './closer-parts';
 import { footStrip, mostFootPt } from './faces';
-import { headsOf, headX } from './heads';
+import { headsOf, headX, withRoomForHole } from './heads';
 import { guides, noHole, roomForHole } from './hole';
 import { largestSize } from './largest';
 import type { Strip } from './strip';
+import { facesUnderHeads } from './under-heads';
 
 /** Lays out a card in the condensed cut. A level 1 heading that comes first is its title. */
 export function layoutCard(blocks: readonly Block[], options: CardOptions): Outcome<LaidOut> {
@@ -57,13 +59,13 @@ interface Cut {
 function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut): Outcome<LaidOut> {
   const leastPt = leastSizeOf(cut.base, options.leastPt);
   const words = new RememberedWords();
-  const layoutIn = (own: CardOptions, sizePt: number, most: number) =>
-    layoutAtSize(blocks, own, cut, { sizePt, words, most });
+  const layoutIn = (own: CardOptions, sizePt: number, most: number, closeness?: Closeness) =>
+    layoutAtSize(blocks, own, cut, { sizePt, words, most, closeness });
   const asWished = layoutIn(options, leastPt, Number.POSITIVE_INFINITY);
   if (!asWished.ok) return asWished;
   let smallest = asWished;
   let taken = options;
-  for (const share of closerShares) {
+  for (const share of asWished.value.closeness.length > 1 ? closerLines : closerShares) {
     const most = smallest.value.faces - 1;
     if (most === 0) break;
     const closer = closedUp(options, share);
@@ -72,8 +74,9 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut)
     smallest = closed;
     taken = closer;
   }
-  const layoutAt = (sizePt: number, mostFaces: number) => layoutIn(taken, sizePt, mostFaces);
-  const { faces } = smallest.value;
+  const { faces, closeness } = smallest.value;
+  // larger type takes no space from between steps that the smallest leaves there
+  const layoutAt = (sizePt: number, mostFaces: number) => layoutIn(taken, sizePt, mostFaces, closeness);
   if (faces > options.mostFaces)
     return bad([tooManyFaces(blocks, options, faces, leastPt), ...smallest.remarks]);
   let best = smallest;
@@ -88,7 +91,7 @@ function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut)
   // what is looked up grows into room that is left over, up to the size of the rest, and moves nothing to another face
   const lookUpPt = leastSizeOf(cut.base, options.lookUpPt ?? options.leastPt);
   largestSize(lookUpPt, leastPt, (larger) => {
-    const tried = layoutIn(withLookUp(taken, larger / lookUpPt), sizePt, faces);
+    const tried = layoutIn(withLookUp(taken, larger / lookUpPt), sizePt, faces, closeness);
     return tried.ok && tried.value.breaks === breaks && takes(tried);
   });
   return good(best.value.finish(), best.remarks);
@@ -104,6 +107,9 @@ function withLookUp(options: CardOptions, share: number): CardOptions {
 
 /** What is left of the spaces between steps and blocks where that saves a face, tried in turn. */
 const closerShares = [0.7, 0.5] as const;
+
+/** Where each part has its own share, only the lines close up for all. */
+const closerLines = [1] as const;
 
 /** The same with less space between steps and blocks, and lines as close as they may stand; the type stays. */
 function closedUp(options: CardOptions, share: number): CardOptions {
@@ -123,11 +129,15 @@ interface Trial {
   readonly words: RememberedWords;
   /** With more faces than this it need not be laid out to its end. */
   readonly most: number;
+  /** What is left of the spaces in each part; left out, what saves faces is found. */
+  readonly closeness?: Closeness | undefined;
 }
 
 /** A card as it comes out at one size. */
 interface Tried {
   readonly faces: number;
+  /** What is left of the spaces in each part. */
+  readonly closeness: Closeness;
   /** Where the faces begin: how much stands on each but the first, on which lines may break otherwise. */
   readonly breaks: string;
   /** Makes the finished pages: only wanted of the size that is taken. */
@@ -138,51 +148,52 @@ function layoutAtSize(
   blocks: readonly Block[],
   options: CardOptions,
   cut: Cut,
-  { sizePt, words, most }: Trial,
+  { sizePt, words, ...trial }: Trial,
 ): Outcome<Tried> {
   const look = cardLook(options, cut.base, sizePt);
   const problems = new Problems();
   const found = survey(blocks, problems);
   const reuse = new Reuse();
+  let { closeness } = trial;
   return settle((known) => {
     const labels = new Labels(known, found.ids, problems);
     const structure = new StructureBuilder();
     const shared = { look, structure, problems, labels, survey: found, reuse, words };
-    return layoutOnce(blocks, options, { cut, most }, { ...shared, roomPt: 0, chaptersOnNewPage: false });
+    const setting = { ...shared, roomPt: 0, chaptersOnNewPage: false };
+    const round = layoutOnce(blocks, options, { cut, ...trial, closeness }, setting);
+    closeness ??= round.closeness;
+    return round;
   }, originOf(blocks));
 }
 
 function layoutOnce(
   blocks: readonly Block[],
   options: CardOptions,
-  { cut, most }: Pick<Trial, 'most'> & { readonly cut: Cut },
+  { cut, most, closeness: asked }: Omit<Trial, 'sizePt' | 'words'> & { readonly cut: Cut },
   open: Setting,
-): Round<Tried> {
+): Round<Tried> & { readonly closeness: Closeness } {
   const { problems, labels, structure, survey: found } = open;
   const body = cardBody(blocks, options, cut, open);
   const { heads, setting, widthPt, roomUnder } = body;
   const pieces = collectBlocks(body.rest, columnOf(widthPt), setting);
-  const headOf = (index: number, part: string | undefined) => (index === 0 ? heads.first : heads.next(part));
-  const filled = paginateUnderHeads(pieces, setting, {
-    parts: heads.parts,
-    evenEnd: true,
-    roomOf: (index, part) => roomUnder(headOf(index, part)),
+  const { faces, closeness } = facesUnderHeads(pieces, setting, {
+    closeness: asked,
+    heads,
+    roomUnder,
+    headed: cut.punched,
     // where page numbers are printed, the next round may need fewer faces
-    mostPages: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,
+    mostFaces: labels.timesAsked === 0 ? most + 1 : Number.POSITIVE_INFINITY,
   });
   const { left, top } = options.sheet.margins;
-  const tops = filled.map(({ goesOnIn }, index) => headOf(index, goesOnIn));
-  const faces = filled.map(({ boxes }, index) =>
-    boxes.map(({ box, y }) => ({ box, y: y + (tops[index]?.heightPt ?? 0) })),
-  );
-  const titles = heads.titleNames.map((name) => ({ name, page: 0, y: top }));
-  const destinations = [...titles, ...destinationsOf(faces, top)];
+  const boxes = faces.map((face) => face.boxes);
+  const inHeads = faces.flatMap(({ headNames }, page) => headNames.map((name) => ({ name, page, y: top })));
+  const destinations = [...inHeads, ...destinationsOf(boxes, top)];
   const newLabels = labelsOf(destinations, (page) => String(page + 1));
   const finish = (): LaidOut => {
-    const bodies = placeBody(faces, () => left, top, structure);
+    const bodies = placeBody(boxes, () => left, top, structure);
     const pages = bodies.map((items, index): Page => {
       const head =
-        tops[index]?.items.map((item) => moveItem(item, left + headX(index, body.hole), top)) ?? [];
+        faces[index]?.head.items.map((item) => moveItem(item, left + headX(index, body.hole), top)) ?? [];
       const foot = footOf(index, bodies.length, widthPt, options, setting);
       return finishedFace([...head, ...foot, ...items], index, bodies.length, cut, options);
     });
@@ -190,9 +201,11 @@ function layoutOnce(
     return withoutUnused({ pages, structure: structure.finish(), destinations, outline });
   };
   return {
+    closeness,
     finish: () => ({
       faces: faces.length,
-      breaks: faces
+      closeness,
+      breaks: boxes
         .slice(1)
         .map(({ length }) => length)
         .join(' '),
@@ -213,11 +226,13 @@ function cardBody(blocks: readonly Block[], options: CardOptions, cut: Cut, open
   const title = first?.kind === 'heading' && first.level === 1 ? first : undefined;
   const hole = cut.punched ? roomForHole(theme.card.hole, sheet) : noHole;
   const heads = headsOf(title, { title: options.title, widthPt, hole }, open);
-  const footPt = mostFootPt(options.foot, footStyle(options), widthPt, open);
+  const clearPt = theme.card.footClearMm * pointsPerMm;
+  const footPt = mostFootPt(options.foot, footStyle(options), widthPt, open) + clearPt;
   const roomUnder = (head: Strip) => heightPt - head.heightPt - footPt;
   const rest = title === undefined ? blocks : blocks.slice(1);
   // what fits on no face under its tallest head is refused, whatever head it would come to stand under
-  const setting = { ...open, roomPt: heightPt - heads.mostPt - footPt };
+  const look = withRoomForHole(open.look, hole);
+  const setting = { ...open, look, roomPt: heightPt - heads.mostPt - footPt };
   return { heads, hole, widthPt, rest, roomUnder, setting };
 }
 

@@ -3,6 +3,7 @@
  * are made as short, and so as even, as what must stay together allows. What does not fit goes on on the next page.
  */
 import type { BlockOrigin } from '../../markup/block';
+import { closedUp } from '../closer';
 import type { PlacedItem } from '../frame';
 import {
   type Box,
@@ -38,7 +39,8 @@ export function columned(
   setting: Setting,
   origin: BlockOrigin,
 ): Splittable {
-  return part(begin(bind(pieces)), { ...plan, setting, origin });
+  const closer = (share: number) => columned(closedUp(pieces, share), plan, setting, origin);
+  return { ...part(begin(bind(pieces)), { ...plan, setting, origin }), closer };
 }
 
 /** What is left of the pieces, as something that can go on on the next page. */

@@ -14,7 +14,7 @@ import {
   stackHeight,
   type Take,
 } from '../pieces';
-import type { ProblemText } from '../problems';
+import { Problems, type ProblemText } from '../problems';
 import type { Setting } from '../setting';
 import { type Bound, canStayTogether } from './bind';
 
@@ -93,10 +93,7 @@ class Filler {
 
   run(): Filled {
     const { pieces } = this.bound;
-    for (let piece = pieces[this.at]; piece !== undefined; piece = pieces[this.at]) {
-      if (this.place(this.rest ?? piece) === 'page-full') return this.filled(false);
-    }
-    return this.filled(true);
+    return this.filled(this.runTo(pieces.length));
   }
 
   private filled(done: boolean): Filled {
@@ -144,6 +141,7 @@ class Filler {
    * it and what comes after that, so that no heading stands there with a single step.
    */
   private hasRoomBelow({ share, line }: NonNullable<ForcedBreak['unlessLeft']>): boolean {
+    if (share === 'whole') return this.hasRoomForAll(line);
     const { pieces, ought, chainEnd } = this.bound;
     const next = this.nextFrom(this.at);
     if (next === undefined) return false;
@@ -154,6 +152,38 @@ class Filler {
     const secondPt = second === undefined ? 0 : gapPt(heldTo + 1, second) + (ought[second] ?? 0);
     const needPt = line.heightPt + gapPt(this.at, next) + (ought[next] ?? 0) + secondPt;
     return fits(share * this.room.emptyPt, this.roomLeft) && fits(needPt, this.roomLeft);
+  }
+
+  /** Whether all that comes before the next break, or the end, stands on this page below the line across it. */
+  private hasRoomForAll(line: Box): boolean {
+    const { pieces } = this.bound;
+    const next = pieces.findIndex((piece, index) => index >= this.at && piece.kind === 'break');
+    const end = next < 0 ? pieces.length : next;
+    // what does not stand here even with all cautions but the first of each unsaid need not be tried
+    const heightPt = this.roomLeft - line.heightPt;
+    const repeated = pieces
+      .slice(this.at, end)
+      .filter((piece) => piece.kind === 'box' && piece.said !== undefined);
+    if (!fits(stackHeight(pieces.slice(this.at, end)) - stackHeight(repeated), heightPt)) return false;
+    // no page offers enough room, so that nothing is forced onto this one
+    const room = { heightPt, emptyPt: Number.POSITIVE_INFINITY };
+    const quiet = { ...this.setting, problems: new Problems() };
+    const rest = new Filler(
+      { bound: this.bound, at: this.at, rest: undefined, letGoTo: this.letGoTo },
+      room,
+      quiet,
+    );
+    for (const key of this.saidHere) rest.saidHere.add(key);
+    return rest.runTo(end);
+  }
+
+  /** Places pieces up to the one at `end`; whether all of them had room. */
+  private runTo(end: number): boolean {
+    const { pieces } = this.bound;
+    for (let piece = pieces[this.at]; this.at < end && piece !== undefined; piece = pieces[this.at]) {
+      if (this.place(this.rest ?? piece) === 'page-full') return false;
+    }
+    return true;
   }
 
   /** Where what comes next stands, from `index` on; nothing if a break or the end comes first. */

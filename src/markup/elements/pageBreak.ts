@@ -10,5 +10,5 @@ export const readPageBreak: ElementReader = (node) => ({
 });
 
 function unless(share: string | undefined): Pick<PageBreakBlock, 'unlessLeft'> {
-  return share === 'half' || share === 'third' ? { unlessLeft: share } : {};
+  return share === 'half' || share === 'third' || share === 'whole' ? { unlessLeft: share } : {};
 }

@@ -34,8 +34,11 @@ export const partingForms = {
     marker: 'page-break',
     within: ['paper'],
     ...empty,
-    attributes: { ...classOf('page-break'), 'data-unless': { kind: 'one-of', values: ['half', 'third'] } },
+    attributes: {
+      ...classOf('page-break'),
+      'data-unless': { kind: 'one-of', values: ['half', 'third', 'whole'] },
+    },
     meaning:
-      'what follows starts on a new page or face; with `data-unless`, only if less than that share of one is left, and below a line if more is',
+      'what follows starts on a new page or face; with `data-unless`, only if less than that share of one is left, or with `whole` if not all of it fits up to the next break, and below a line if it does not start there',
   },
 } as const satisfies Forms;

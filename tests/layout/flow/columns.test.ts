@@ -57,6 +57,18 @@ describe('columns', () => {
     ]);
   });
 
+  it('are set closer where that saves a page that would hold next to nothing', () => {
+    const theme = { ...evenTheme, space: { ...evenTheme.space, paragraph: 2 } };
+    const letters = 'abcdefghijklmnopq'.split('');
+    const pages = (count: number) =>
+      laidOutCleanly([columnsOf(letters.slice(0, count).map(oneLine))], squareOptions(34, 9, { theme }))
+        .pages;
+    // eight lines and seven gaps are 110 pt, a page 108
+    expect(pages(14).map((page) => textsOf(page).length)).toEqual([14]);
+    expect(pages(16).map((page) => textsOf(page).length)).toEqual([16]);
+    expect(columnsOn(pages(16)[0], 16).map((column) => column.length)).toEqual([8, 8]);
+  });
+
   it('stand half the width apart, their lines on common baselines', () => {
     const { pages } = lay([columnsOf('abcd'.split('').map(oneLine))], 34, 20);
     expect(textsOf(pages[0]).map(({ x, y }) => [x, y])).toEqual([

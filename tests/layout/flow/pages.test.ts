@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { layoutPages } from '../../../src/layout/flow/layout-pages';
 import type { Page } from '../../../src/layout/frame';
-import type { Block } from '../../../src/markup/block';
+import type { Block, StepItem } from '../../../src/markup/block';
 import {
+  briefCaution,
   caution,
   figure,
   group,
@@ -185,6 +186,54 @@ describe('page breaks', () => {
     expect(pages(5, 'third')).toEqual([6]);
     expect(pages(6, 'third')).toEqual([7]);
     expect(pages(7, 'third')).toEqual([7, 1]);
+  });
+
+  it('that ask for the whole start a new page unless all stands there up to the next, and then draw a line', () => {
+    const part = (letters: string) => [pageBreak('whole'), ...letters.split('').map(oneLine)];
+    const pages = (...parts: readonly string[]) =>
+      pagesOf(
+        parts.flatMap((letters) => part(letters)),
+        8,
+        9,
+      ).map((lines) => lines.map((line) => line[0]).join(''));
+    expect(pages('abc', 'de', 'fg')).toEqual(['abcdefg']);
+    // a line across is 0.75 pt
+    expect(pages('abc', 'de', 'fghi')).toEqual(['abcde', 'fghi']);
+    expect(pages('abc', 'defghij', 'k')).toEqual(['abc', 'defghijk']);
+    expect(pages('a', 'bcdefghijkl', 'm')).toEqual(['a', 'bcdefghij', 'klm']);
+    const rules = (letters: string) =>
+      laidOutCleanly([oneLine('a'), ...part(letters)], squareOptions(8, 9)).pages.map(
+        ({ items }) => items.filter(({ kind }) => kind === 'shape').length,
+      );
+    expect(rules('bc')).toEqual([1]);
+    expect(rules('bcdefghij')).toEqual([0, 0]);
+  });
+
+  it('that ask for the whole count a caution said above once', () => {
+    const careful = (letter: string) => step(letter.repeat(3), { cautions: [briefCaution('danger', 'hot')] });
+    const careless = (letter: string) => step(letter.repeat(3));
+    const pages = (lines: number, one: (letter: string) => StepItem) =>
+      pagesOf([oneLine('x'), pageBreak('whole'), steps([one('a'), one('b'), one('c')])], 30, lines).length;
+    const least = (one: (letter: string) => StepItem) =>
+      [4, 5, 6, 7, 8, 9, 10].find((lines) => pages(lines, one) === 1);
+    expect(least(careless)).toBe(5);
+    // the panel is a line tall and a little more; three of them would take nine lines
+    expect(least(careful)).toBe(6);
+  });
+
+  it('do not part the first of several steps from the next where that takes no page more', () => {
+    const few = (letters: string) => steps(letters.split('').map((letter) => step(letter.repeat(3))));
+    const begun = (before: number, letters: string) =>
+      pagesOf(
+        [...'zyxwvu'.slice(0, before).split('').map(oneLine), heading(2, 'hh'), few(letters)],
+        10,
+        6,
+      ).map((lines) => lines.length);
+    expect(begun(3, 'abcd')).toEqual([6, 2]);
+    expect(begun(4, 'abcd')).toEqual([4, 5]);
+    // a page more would be taken
+    expect(begun(4, 'abcdefg')).toEqual([6, 6]);
+    expect(begun(4, 'a')).toEqual([6]);
   });
 
   it('that depend on the room left do not part what follows from what holds on to it', () => {

@@ -34,6 +34,14 @@ describe('chapters on new pages', () => {
     expect(pagesOf(chapter(10, 9))).toEqual({ counts: [7, 3], second: [29, 29] });
   });
 
+  it('are set closer still where the last page that is left would hold next to nothing', () => {
+    const boxes = Array.from({ length: 73 }, () => [box(15, [], origin()), gap(9)]).flat();
+    const pages = paginateChapters([boxes], squareSetting(200));
+    // 0.9 of the gaps save one of ten pages, but leave a box alone on the last; 0.6 of them leave four there
+    expect(pages.map((page) => page.length)).toEqual([10, 10, 10, 10, 10, 10, 10, 3]);
+    expect(pages[0]?.[1]?.y).toBeCloseTo(15 + 0.6 * 9, 6);
+  });
+
   it('do not close up their neighbours', () => {
     expect(pagesOf(chapter(8, 6), chapter(7, 10))).toEqual({ counts: [8, 7], second: [25.4, 30] });
   });
