@@ -225,6 +225,8 @@ const reasons: Readonly<Record<string, string>> = {
   'low-water low-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
   'glass-full full-feed-off': 'the car is brought to a stand, and the pump of its engine with it',
   'feed-fails feed-bypass-shut': 'the car is brought to a stand, and the pump of its engine with it',
+  'glass-full cut-throttle': 'the car is brought to a stand, and the throttle is shut before it is locked',
+  'glass-full hold-brake': 'the wheels are chocked, and the foot brake is pressed',
   'glass-full full-drips': 'water stays in the engine, and is let out before it moves off',
   'glass-full full-spend': 'water stays in the engine, and is let out before it moves off',
   'glass-broken glass-cocks': 'the model holds no water or steam that leaves by a broken glass',
