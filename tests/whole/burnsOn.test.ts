@@ -27,6 +27,7 @@ describe('a van with a pot burner', () => {
     ['card-running', 'Wait until the pot burner has burnt out, up to 6 min.'],
     ['card-running', 'at once: the fire burns on'],
     ['card-filling-up', 'Wait until the pot burner has burnt out, up to 6 min.'],
+    ['card-cold-start', 'See that the pot damper is open, so that the pot burner has air.'],
     ['card-shutting-down', 'About 6 min before arriving'],
     ['card-shutting-down', 'Wait until the pot burner has burnt out, up to 6 min.'],
     ['card-cold-start', 'shut it, let it cool, mop it out, air it, and begin this part again'],
@@ -37,7 +38,7 @@ describe('a van with a pot burner', () => {
     ['docent-guide', 'Wait until the pot burner has burnt out'],
     ['owners-manual', 'Burns on for up to 6 min after its valve is shut'],
     ['owners-manual', 'It counts as a flame until neither flame nor glow is seen in it.'],
-    ['owners-manual', 'A fire that burns on'],
+    ['owners-manual', 'It goes on boiling water away, about 1.2 imp gal at the most.'],
   ])('%s: %s', (name, said) => {
     expect(words(lapwing, name)).toContain(said);
   });
