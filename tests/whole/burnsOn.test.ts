@@ -67,7 +67,7 @@ describe('a van with a pot burner', () => {
   test('nobody is told to listen for a roar, or that there is another burner', () => {
     for (const paper of lapwing.papers) {
       const said = words(lapwing, paper.name);
-      expect(said, paper.name).not.toMatch(/main burner/i);
+      expect(said, paper.name).not.toMatch(/main (?:burner|fuel|fire)/i);
       expect(said.replaceAll('a jet of steam that roars', ''), paper.name).not.toMatch(/\broar/i);
     }
   });
@@ -86,7 +86,7 @@ describe('a van with a pot burner', () => {
     const lacking = goodOf(unsaidOf(german, german.papers, shop)).flatMap(({ texts }) => texts);
     expect(lacking).toEqual([]);
     expect(words(german, 'card-shut-everything')).toContain('höchstens 6 min');
-    expect(words(german, 'card-cold-start')).not.toContain('Hauptbrenner');
+    expect(words(german, 'card-cold-start')).not.toMatch(/Hauptbrenn/);
   });
 
   test('a car that calls its only burner the main burner is left its name', async () => {
