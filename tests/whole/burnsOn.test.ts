@@ -26,6 +26,8 @@ describe('a van with a pot burner', () => {
     ['card-running', 'Well before the steam gauge is at 165 psi'],
     ['card-running', 'Wait until the pot burner has burnt out, up to 6 min.'],
     ['card-running', 'at once: the fire burns on'],
+    ['card-running', 'See that the pot burner is out; if not, wait, up to 6 min.'],
+    ['card-cold-start', 'burnt out, and then lit again'],
     ['card-filling-up', 'Wait until the pot burner has burnt out, up to 6 min.'],
     ['card-cold-start', 'See that the pot damper is open, so that the pot burner has air.'],
     ['card-shutting-down', 'About 6 min before arriving'],
