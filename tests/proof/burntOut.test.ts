@@ -134,6 +134,48 @@ describe('emergencies', () => {
   });
 });
 
+/** Steps that wait until a burner is out, of every procedure of a car, less those left to care. */
+function waits(all: Procedures, ...leftToCare: readonly string[]): readonly (readonly [string, string])[] {
+  return all
+    .filter(({ id }) => !leftToCare.includes(id))
+    .flatMap(({ id, steps }) =>
+      steps.flatMap((each) =>
+        each.sets['burnt-out'] === undefined ? [] : [[id, each.id.split('/')[0] ?? ''] as const],
+      ),
+    );
+}
+
+describe('every wait is asked for', () => {
+  // these end at the car with its fuel cut and somebody there, or with nobody near it: nothing follows that wants the fire out
+  const leftToCare = ['throttle-sticks', 'glass-broken', 'feed-fails'];
+  // a short stop has waited before fuel is taken on, and the pilot burns on there alone
+  const again = 'taking-fuel';
+
+  test('of a pot burner', () => {
+    const experience = new Experience(modelOf(car));
+    const day = chain(experience, procedures, theDay());
+    const passed = waits(procedures, ...leftToCare, again).filter(([id, wait]) => {
+      const edited = without(id, wait)(procedures);
+      if (edited.find((each) => each.id === id)?.phase !== 'emergency')
+        return brokenIn(car, edited).rules.size === 0;
+      return (
+        emergencyFindings(experience.model, emergencyRuns(experience, edited, day, theDay())).length === 0
+      );
+    });
+    expect(passed).toEqual([]);
+    expect(waits(procedures, ...leftToCare, again).length).toBeGreaterThan(8);
+  });
+
+  test('of a pilot that burns on, before fuel is taken on', () => {
+    const shape = burningOn(demoCar('thimble'), 'pilot-burner');
+    const steps = proceduresFor(shape);
+    expect(waits(steps).map(([id]) => id)).toContain(again);
+    expect([...brokenIn(shape, without(again, 'fuel-stop-burnt-out')(steps)).rules]).toContain(
+      'no-filling-with-flame',
+    );
+  });
+});
+
 describe('other plants', () => {
   test.each([
     ['a main burner with a pilot', demoCar('marigold'), ['main-burner']],

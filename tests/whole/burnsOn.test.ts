@@ -26,7 +26,10 @@ describe('a van with a pot burner', () => {
     ['card-running', 'Well before the steam gauge is at 165 psi'],
     ['card-running', 'Wait until the pot burner has burnt out, up to 6 min.'],
     ['card-running', 'at once: the fire burns on'],
+    ['card-running', 'See that the pot burner is out; if not, wait, up to 6 min.'],
+    ['card-cold-start', 'burnt out, and then lit again'],
     ['card-filling-up', 'Wait until the pot burner has burnt out, up to 6 min.'],
+    ['card-cold-start', 'See that the pot damper is open, so that the pot burner has air.'],
     ['card-shutting-down', 'About 6 min before arriving'],
     ['card-shutting-down', 'Wait until the pot burner has burnt out, up to 6 min.'],
     ['card-cold-start', 'shut it, let it cool, mop it out, air it, and begin this part again'],
@@ -37,7 +40,7 @@ describe('a van with a pot burner', () => {
     ['docent-guide', 'Wait until the pot burner has burnt out'],
     ['owners-manual', 'Burns on for up to 6 min after its valve is shut'],
     ['owners-manual', 'It counts as a flame until neither flame nor glow is seen in it.'],
-    ['owners-manual', 'A fire that burns on'],
+    ['owners-manual', 'It goes on boiling water away, about 1.2 imp gal at the most.'],
   ])('%s: %s', (name, said) => {
     expect(words(lapwing, name)).toContain(said);
   });
@@ -66,7 +69,7 @@ describe('a van with a pot burner', () => {
   test('nobody is told to listen for a roar, or that there is another burner', () => {
     for (const paper of lapwing.papers) {
       const said = words(lapwing, paper.name);
-      expect(said, paper.name).not.toMatch(/main burner/i);
+      expect(said, paper.name).not.toMatch(/main (?:burner|fuel|fire)/i);
       expect(said.replaceAll('a jet of steam that roars', ''), paper.name).not.toMatch(/\broar/i);
     }
   });
@@ -85,7 +88,7 @@ describe('a van with a pot burner', () => {
     const lacking = goodOf(unsaidOf(german, german.papers, shop)).flatMap(({ texts }) => texts);
     expect(lacking).toEqual([]);
     expect(words(german, 'card-shut-everything')).toContain('höchstens 6 min');
-    expect(words(german, 'card-cold-start')).not.toContain('Hauptbrenner');
+    expect(words(german, 'card-cold-start')).not.toMatch(/Hauptbrenn/);
   });
 
   test('a car that calls its only burner the main burner is left its name', async () => {

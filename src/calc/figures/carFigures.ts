@@ -10,6 +10,7 @@ import type { TripLog } from '../range/trip-log';
 import type { Timeline } from '../time/timeline';
 import { type BlendChart, blendCharts } from './blends';
 import { blowDownFigures, blowDownIntervalFigure, steamHeatFigures } from './boilerFigures';
+import { burningOnFigures } from './burningOn';
 import { type ChargedFigures, chargedFigures } from './charged';
 import { bandsNotKnown } from './chargedNotKnown';
 import { evaporationFigures, heatFoundShare } from './evaporationFigures';
@@ -155,6 +156,7 @@ function listed(
     figures.blowDownInterval,
     ...steamHeatFigures(car),
     ...evaporationFigures(car, figures.uses, liquids),
+    ...burningOnFigures(car, liquids),
     ...figures.steam.map((row) => row.figure),
     ...readingFigures(car, face),
   ];

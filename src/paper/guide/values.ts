@@ -62,6 +62,7 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
       figures.blowDownInterval.value.kind === 'quantity'
         ? known(figures.blowDownInterval.value.quantity, { rounding: 'down' })
         : undefined,
+    'burning-on-water': known(quantityOf(figures, 'burning-on-water'), { rounding: 'up' }),
     'glass-over-safe': known(glassOverSafe(spec.boiler.heights), { rounding: 'down' }),
     'boiler-water': known(spec.boiler['water-at-working-level']),
     'cut-off-temperature': known(
@@ -70,6 +71,12 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
     ),
     year: String(spec.car.year),
   };
+}
+
+/** A figure that is one amount and is known. */
+function quantityOf({ all }: CarFigures, id: string) {
+  const value = all.find((figure) => figure.id === id)?.value;
+  return value?.kind === 'quantity' ? value.quantity : undefined;
 }
 
 function fullRange(chart: RangeChart | undefined) {

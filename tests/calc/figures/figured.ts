@@ -66,6 +66,11 @@ export function demoCar(name: string, ...changes: readonly (readonly [from: stri
   return figured(text, log === undefined ? undefined : soundOf(readTripLog(textOf(`cars/${log}`), log)));
 }
 
+/** A car among the fixtures. */
+export function fixtureCar(name: string): Figured {
+  return figured(textOf(`tests/fixtures/cars/${name}.yaml`));
+}
+
 /** A figure by its id. */
 export function figureOf({ figures }: Figured, id: string): Figure {
   const found = figures.all.find((figure) => figure.id === id);

@@ -2,8 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { figureRemarks } from '../../../src/calc/figures/remarks';
 import { boilerHorsepower } from '../../../src/calc/steam/evaporation';
-import { usGallon } from '../../../src/quantity/base-units';
-import { demoCar, demoNames, figureOf, measureOf, siOf, tiny } from './figured';
+import { imperialGallon, usGallon } from '../../../src/quantity/base-units';
+import { demoCar, demoNames, figureOf, fixtureCar, measureOf, siOf, tiny } from './figured';
 
 const poundPerHour = 0.45359237 / 3600;
 const codes = (car: ReturnType<typeof demoCar>) =>
@@ -67,6 +67,15 @@ describe('what the boiler makes', () => {
     const horsepower = figureOf(marigold, 'boiler-horsepower').value;
     expect(horsepower.kind === 'number' && horsepower.number).toBe(Math.floor((heatW / 9809.5) * 10) / 10);
     expect(boilerHorsepower(34.5 * poundPerHour)).toBeCloseTo(1, 12);
+  });
+
+  test('water that a burner boils away after its valve is shut, by hand from the steam tables (Keenan & Keyes: 857.1 Btu/lb at 150 psi gauge, from memory)', () => {
+    const lapwing = fixtureCar('lapwing');
+    expect(lapwing.car.spec.burners['pot-burner']?.['burns-on']?.si).toBe(360);
+    const heatJ = 0.1 * 1.2 * imperialGallon * 807 * 43.8e6 * 0.55;
+    const boiledKg = heatJ / (857.1 * 2326);
+    expect(siOf(lapwing, 'burning-on-water') * 999.1).toBeCloseTo(boiledKg, 1);
+    expect(demoCar('marigold').figures.all.map(({ id }) => id)).not.toContain('burning-on-water');
   });
 
   test.each(demoNames)('%s: the surface of the boiler is one that such boilers have', (name) => {
