@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { writeScreenPage } from '../../src/html/page';
 import type { Block, Inline } from '../../src/markup/block';
-import { briefCaution, heading, paragraph, step, steps } from '../helpers/blocks';
+import { briefCaution, heading, paragraph, step, steps, table } from '../helpers/blocks';
 import { squareFonts } from '../helpers/squareMetrics';
 import { papers, wordsIn } from './blockText';
 import { plainLook } from './look';
@@ -142,6 +142,24 @@ describe('references to pages', () => {
   test('do not take a word that is a link already', () => {
     const link: Inline = { kind: 'text', text: '§ word', strong: false, emphasis: false, link: 'place' };
     expect(linked([link, page]).links).toEqual(['§ word', 'Place']);
+  });
+
+  test('are links on the name in their row, where one stands in it, and do not say it twice', () => {
+    const cells = (...contents: readonly (readonly Inline[])[]): Block => {
+      const block = table({ rows: [contents.map(() => '')] });
+      return { ...block, body: [{ cells: contents.map((content) => ({ content, span: 1, head: 'none' })) }] };
+    };
+    const html = (...contents: readonly (readonly Inline[])[]) =>
+      writeScreenPage([heading(1, 'Place', 'place'), cells(...contents)], options);
+    const rowOf = (page: string) => {
+      const [row] = elementsOf(page).filter(({ tagName }) => tagName === 'tr');
+      if (row === undefined) throw new Error('the row is not there');
+      return textOf(row);
+    };
+    const named = html([words('Place')], [page]);
+    expect(rowOf(named)).toBe('Place');
+    expect(elementsOf(named).filter((each) => attribute(each, 'href') === '#place')).toHaveLength(1);
+    expect(rowOf(html([words('Elsewhere')], [page]))).toMatch(/Elsewhere\s*Place/);
   });
 
   test('are no links if they lead to nothing', () => {

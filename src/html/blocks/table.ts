@@ -1,6 +1,6 @@
 /** Tables: a caption, heads that say what they head, and a frame that scrolls where the screen is narrower. */
 import { plainText } from '../../layout/survey';
-import type { TableBlock, TableCell, TableColumn, TableRow } from '../../markup/block';
+import type { Inline, TableBlock, TableCell, TableColumn, TableRow } from '../../markup/block';
 import { classOf, type ShownChange, shownChange } from '../change';
 import { element, type Html } from '../element';
 import { words } from '../inline';
@@ -64,7 +64,7 @@ interface Place {
 function writeRow(row: TableRow, place: Place, writing: Writing): Html {
   let at = 0;
   const change = shownChange(row.change, writing);
-  const cells = row.cells.map((cell, index) => {
+  const cells = namesAsLinks(row.cells, writing).map((cell, index) => {
     const heard = {
       before: index === 0 ? change.before : [],
       after: index === row.cells.length - 1 ? change.after : [],
@@ -75,6 +75,28 @@ function writeRow(row: TableRow, place: Place, writing: Writing): Html {
   });
   const attributes = { class: classOf(...change.names), ...roleIf(place.stacks, 'row') };
   return element('tr', attributes, ...cells);
+}
+
+/**
+ * The cells of a row in which one does nothing but tell the page of what another names, as a list of contents does: on a
+ * screen the name itself leads there, and is not said twice.
+ */
+function namesAsLinks(cells: readonly TableCell[], { titles }: Writing): readonly TableCell[] {
+  const targets = new Map(
+    cells.flatMap(({ content: [first, ...rest] }) =>
+      first?.kind === 'page-of' && rest.length === 0 ? [[titles.get(first.target), first.target]] : [],
+    ),
+  );
+  const named = cells.flatMap(({ content }) => targets.get(plainText(content)) ?? []);
+  if (named.length === 0) return cells;
+  return cells.map((cell) => {
+    const [first] = cell.content;
+    if (first?.kind === 'page-of' && named.includes(first.target)) return { ...cell, content: [] };
+    const link = targets.get(plainText(cell.content));
+    if (link === undefined) return cell;
+    const linked = (inline: Inline) => (inline.kind === 'text' ? { ...inline, link } : inline);
+    return { ...cell, content: cell.content.map(linked) };
+  });
 }
 
 /** A head without words heads nothing, so it is written as a plain cell. */
