@@ -17,6 +17,12 @@ export function stepFaults(model: Model, procedures: Procedures): readonly Diagn
   );
 }
 
+/** Settings that name a burner, what the step does to it, and what mends another name. */
+const aboutBurners = [
+  ['lighting', 'lights', 'name the burner that is lit'],
+  ['burnt-out', 'waits for', 'name the burner that is waited for'],
+] as const;
+
 function fault(procedure: Procedure, step: Step, what: string, mend: string): Diagnostic {
   return {
     code: 'proof-step-part',
@@ -40,16 +46,13 @@ function partFaults(model: Model, procedure: Procedure, step: Step): readonly Di
     );
   if (step.place !== undefined && !model.car.places.has(step.place))
     found.push(fault(procedure, step, `the car has no place \`${step.place}\``, 'name a place of the car'));
-  const { lighting } = step.sets;
-  if (lighting !== undefined && !model.burners.includes(String(lighting)))
-    found.push(
-      fault(
-        procedure,
-        step,
-        `it lights \`${String(lighting)}\`, which is no burner of the car`,
-        'name the burner that is lit',
-      ),
-    );
+  for (const [key, does, mend] of aboutBurners) {
+    const named = step.sets[key];
+    if (named !== undefined && !model.burners.includes(String(named)))
+      found.push(
+        fault(procedure, step, `it ${does} \`${String(named)}\`, which is no burner of the car`, mend),
+      );
+  }
   return found;
 }
 

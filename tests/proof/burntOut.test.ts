@@ -7,6 +7,7 @@ import { wayOutOf } from '../../src/proof/escape';
 import { Experience } from '../../src/proof/experience';
 import { emergencyFindings, wayOutFindings } from '../../src/proof/findings';
 import { modelOf } from '../../src/proof/model';
+import { stepFaults } from '../../src/proof/stepFaults';
 import { quantity } from '../../src/quantity/quantity';
 import { demoCar, fixtureCar } from '../cars/demo';
 import { burningOn } from '../helpers/burningOn';
@@ -95,6 +96,18 @@ describe('what is refused as long as nobody has waited', () => {
       'waited: the pot burner still burns',
     );
   });
+});
+
+test('a step that waits for what is no burner is told', () => {
+  const odd = putIn(
+    'running',
+    'road-listen',
+    step({ id: 'odd', action: 'wait', sets: { 'burnt-out': 'boiler' } }),
+  )(procedures);
+  expect(stepFaults(modelOf(car), odd).map(({ message, mend }) => `${message}; ${mend}`)).toEqual([
+    expect.stringMatching(/: it waits for `boiler`, which is no burner of the car; name the burner/),
+  ]);
+  expect(stepFaults(modelOf(car), procedures)).toEqual([]);
 });
 
 describe('emergencies', () => {
