@@ -1,0 +1,75 @@
+/** Acts that troubles share, in a row: nothing of them is lost, and nothing changes places. */
+import { describe, expect, test } from 'vitest';
+import { nothingSaid } from '../../src/paper/context/placesSaid';
+import { cardProcedureInRows, cardSteps } from '../../src/paper/context/procedures';
+import { inRows } from '../../src/paper/context/rows';
+import type { Piece } from '../../src/paper/pieces';
+import { step } from '../proof/edits';
+import { demo, demoNames } from '../whole/made';
+
+const words = (pieces: readonly Piece[]) => pieces.map(({ text }) => text).join('');
+const none: ReadonlySet<string> = new Set();
+
+describe('neighbours that are said in a row', () => {
+  const [one, two, three] = [
+    step({ id: 'one', row: 'valve shut' }),
+    step({ id: 'two', row: 'brake set' }),
+    step({ id: 'three', row: 'lock on' }),
+  ];
+
+  test('go together, and a step between them parts them', () => {
+    const ids = (steps: Parameters<typeof inRows>[0]) => inRows(steps).map((row) => row.map(({ id }) => id));
+    expect(ids([one, two, three])).toEqual([['one', 'two', 'three']]);
+    expect(ids([one, step({ id: 'look' }), two, three])).toEqual([['one'], ['look'], ['two', 'three']]);
+  });
+
+  test('do not go together where another person does it, or where it may be left undone', () => {
+    expect(inRows([one, { ...two, who: 'helper' }]).map(({ length }) => length)).toEqual([1, 1]);
+    expect(
+      inRows([one, { ...two, ifSafe: true }, { ...three, ifSafe: true }]).map(({ length }) => length),
+    ).toEqual([1, 2]);
+  });
+});
+
+describe.each(demoNames)('the troubles of %s in rows', (name) => {
+  test('say every step of the card, in full or in its row, in the order of the procedure', async () => {
+    const { car, procedures } = await demo(name);
+    const troubles = procedures.filter(({ phase }) => phase === 'emergency');
+    let rows = 0;
+    for (const procedure of troubles) {
+      const groups = inRows(cardSteps(procedure, none));
+      const written = cardProcedureInRows(procedure, car, none, nothingSaid()).steps;
+      expect(groups.flat()).toEqual(cardSteps(procedure, none));
+      expect(written.length).toBe(groups.length);
+      for (const [index, group] of groups.entries()) {
+        const said = group.length === 1 ? group[0]?.say : `${group.map(({ row }) => row).join(', ')}.`;
+        expect(words(written[index]?.say ?? [])).toBe(said);
+        expect(written[index]?.row).toBe(
+          group.length === 1 ? '' : group.some(({ ifSafe }) => ifSafe) ? 'if-safe' : 'in-order',
+        );
+        if (group.length > 1) rows += 1;
+      }
+    }
+    expect(rows).toBeGreaterThan(8);
+  });
+
+  test('a row is critical if one of its acts is, and has the cautions of all', async () => {
+    const { car, procedures } = await demo(name);
+    const procedure = procedures.find(({ id }) => id === 'fire-outside');
+    if (procedure === undefined) throw new Error('no fire');
+    const groups = inRows(cardSteps(procedure, none));
+    const at = groups.findIndex(({ length }) => length > 1);
+    const act = groups[at]?.at(-1);
+    if (act === undefined) throw new Error('no row');
+    const critical = new Set([`${procedure.id} ${act.id}`]);
+    const caution = procedure.cautions[0];
+    if (caution === undefined) throw new Error('no caution');
+    const warned = {
+      ...procedure,
+      steps: procedure.steps.map((each) => (each.id === act.id ? { ...each, cautions: [caution] } : each)),
+    };
+    const written = cardProcedureInRows(warned, car, critical, nothingSaid()).steps;
+    expect(written.map((each) => each.critical)).toEqual(groups.map((_, index) => index === at));
+    expect(written[at]?.cautions.map(({ id }) => id)).toEqual([caution.id]);
+  });
+});
