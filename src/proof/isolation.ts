@@ -110,8 +110,9 @@ class Plumbing {
   }
 
   isolate(leak: Leak): Isolation {
-    const edges = this.edges(leak);
-    const distance = this.distances(edges);
+    const all = this.edges(leak);
+    const distance = this.distances(all);
+    const edges = this.leadingTo(all);
     const sources = this.ids.filter((id) => isSource(this.car, id) && distance.has(this.index.get(id) ?? -1));
     const anywhere = () => true;
     const cut = (usable: (place: Place | undefined) => boolean) => this.cut(edges, sources, distance, usable);
@@ -183,6 +184,21 @@ class Plumbing {
       }
     }
     return distance;
+  }
+
+  /** The edges that what feeds the leak can come along; no cut depends on others, and most of a car is no way to any one leak. */
+  private leadingTo(edges: readonly Edge[]): readonly Edge[] {
+    const leads = new Uint8Array(this.target + 1);
+    leads[this.target] = 1;
+    for (let found = 1; found > 0; ) {
+      found = 0;
+      for (const [from, to] of edges) {
+        if (leads[to] === 0 || leads[from] === 1) continue;
+        leads[from] = 1;
+        found += 1;
+      }
+    }
+    return edges.filter(([, to]) => leads[to] === 1);
   }
 
   private cut(
