@@ -111,8 +111,15 @@ class Plumbing {
 
   isolate(leak: Leak): Isolation {
     const all = this.edges(leak);
-    const distance = this.distances(all);
-    const edges = this.leadingTo(all);
+    const into = new Map<number, number[]>();
+    for (const [from, to] of all) {
+      const known = into.get(to);
+      if (known === undefined) into.set(to, [from]);
+      else known.push(from);
+    }
+    const distance = this.distances(into);
+    const leads = this.leadingTo(into);
+    const edges = all.filter(([, to]) => leads[to] === 1);
     const sources = this.ids.filter((id) => isSource(this.car, id) && distance.has(this.index.get(id) ?? -1));
     const anywhere = () => true;
     const cut = (usable: (place: Place | undefined) => boolean) => this.cut(edges, sources, distance, usable);
@@ -165,14 +172,8 @@ class Plumbing {
     return pipes.every((pipe) => pipe.carries === 'oil');
   }
 
-  /** Lengths of pipe from each part to the leak, against the way it is fed. */
-  private distances(edges: readonly Edge[]): ReadonlyMap<number, number> {
-    const into = new Map<number, number[]>();
-    edges.forEach((edge) => {
-      const known = into.get(edge[1]);
-      if (known === undefined) into.set(edge[1], [edge[0]]);
-      else known.push(edge[0]);
-    });
+  /** Lengths of pipe from each part to the leak, against the way it is fed; `into` is what leads to each node. */
+  private distances(into: ReadonlyMap<number, readonly number[]>): ReadonlyMap<number, number> {
     const distance = new Map([[this.target, 0]]);
     const queue = [this.target];
     for (const node of queue) {
@@ -186,19 +187,19 @@ class Plumbing {
     return distance;
   }
 
-  /** The edges that what feeds the leak can come along; no cut depends on others, and most of a car is no way to any one leak. */
-  private leadingTo(edges: readonly Edge[]): readonly Edge[] {
+  /** The nodes from which the leak can be come to. No cut depends on others, and most of a car is no way to any one leak. */
+  private leadingTo(into: ReadonlyMap<number, readonly number[]>): Uint8Array {
     const leads = new Uint8Array(this.target + 1);
     leads[this.target] = 1;
-    for (let found = 1; found > 0; ) {
-      found = 0;
-      for (const [from, to] of edges) {
-        if (leads[to] === 0 || leads[from] === 1) continue;
+    const queue = [this.target];
+    for (const node of queue) {
+      for (const from of into.get(node) ?? []) {
+        if (leads[from] === 1) continue;
         leads[from] = 1;
-        found += 1;
+        queue.push(from);
       }
     }
-    return edges.filter(([, to]) => leads[to] === 1);
+    return leads;
   }
 
   private cut(

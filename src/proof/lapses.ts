@@ -23,7 +23,8 @@ const levelDisturbed: Lapse = (events) => events.levelDisturbed || events.cooled
 const waterGone: Lapse = (events) => events.waterGone;
 const stopped: Lapse = (events) => events.stopped;
 /** It is known only of a tank that is full enough, so that nothing lapses as long as the content stays as it is. */
-const used: PartLapse = (events, tank) => events.left(events.act.model.slots.content.get(tank), content.enough);
+const used: PartLapse = (events, tank) =>
+  events.left(events.act.model.slots.content.get(tank), content.enough);
 
 /** What undoes a fact within a day, on whatever part; a fact that is listed nowhere holds until the car is put away. */
 const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
