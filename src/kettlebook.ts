@@ -21,7 +21,17 @@ import { readTheme, type SilentTheme, themeInWords } from './layout/theme';
 import { allFoundGood, compileTemplates, type Templates } from './markup/template/compile';
 import { fillTemplate, unsaidIn } from './paper/fill';
 import { type Guide, type GuideFiles, guideFor, readGuide } from './paper/guide/guide';
-import { type MadePaper, makePaper, type Paper, type SetPaper, setPaper, type World } from './paper/paper';
+import {
+  type MadePaper,
+  makePaper,
+  type Paper,
+  type ScreenDraft,
+  type SetPaper,
+  screenFile,
+  setPaper,
+  type TakeDraft,
+  type World,
+} from './paper/paper';
 import { phrasesFor } from './paper/phrase';
 import { type Plans, readPlans } from './paper/plans';
 import { papersOf } from './paper/registry';
@@ -310,15 +320,28 @@ export async function makePapers(
   return hasErrors(problems) ? bad(problems) : good(made, problems);
 }
 
-/** Make papers one after the other, each when it is asked for, good or not. */
+/**
+ * Make papers one after the other, each when it is asked for, good or not. The page for a screen of a paper is left out where
+ * `take` has taken its draft, to have it written elsewhere.
+ */
 export async function* oneByOne(
   ready: ReadyCar,
   papers: Iterable<Paper>,
   workshop: Workshop,
   earlier?: EarlierIssue,
+  take?: TakeDraft,
 ): AsyncGenerator<readonly [Paper, Outcome<MadePaper>]> {
   const world = worldOf(ready, workshop, earlier);
-  for (const paper of papers) yield [paper, await makePaper(paper, world, fillSince)];
+  for (const paper of papers) yield [paper, await makePaper(paper, world, fillSince, take)];
+}
+
+/** The page for a screen of a paper that is made elsewhere, from its draft. */
+export function writeScreen(
+  draft: ScreenDraft,
+  ready: ReadyCar,
+  workshop: Workshop,
+): ReturnType<typeof screenFile> {
+  return screenFile(draft, worldOf(ready, workshop));
 }
 
 /** What the language of a car’s papers does not say of each of these papers: texts of the library, in English. */

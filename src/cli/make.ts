@@ -1,7 +1,7 @@
 /** `kettlebook make`: the papers of a car, into a folder. */
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
-import { oneByOne, unsaidOf } from '../kettlebook';
+import { oneByOne, unsaidOf, writeScreen } from '../kettlebook';
 import type { Paper } from '../paper/paper';
 import { askedButNotWhole } from '../paper/whole';
 import type { Asked } from './arguments';
@@ -12,7 +12,7 @@ import { type Printed, printedOf, tableOf } from './printed';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { handTo } from './threads/hand';
-import type { Mate } from './threads/mate';
+import type { Mate, MatesDraft, MatesPaper } from './threads/mate';
 import { emptyTally, shareOf } from './threads/share';
 import { unwritable } from './unwritable';
 import { Aside } from './writeAside';
@@ -107,7 +107,12 @@ async function makeTogether(
     for (const { name, bytes } of printed?.files ?? []) aside.write(name, bytes);
     results[place] = { problems, rows: printed?.rows ?? [] };
   };
-  const others = mate?.papers(({ place, problems, printed }) => put(place, problems, printed));
+  const takeOver = (work: MatesPaper | MatesDraft) => {
+    if (work.what === 'paper') return put(work.place, work.problems, work.printed);
+    const { fileName, bytes } = writeScreen(work.draft, ready, workshop);
+    aside.write(fileName, bytes);
+  };
+  const others = mate?.work(takeOver);
   const own = shareOf(papers, 'front', mate?.tally ?? emptyTally());
   for await (const [paper, made] of oneByOne(ready, own, workshop, earlier)) {
     const place = papers.indexOf(paper);

@@ -17,15 +17,14 @@ export interface Printed {
   readonly files: readonly { readonly name: string; readonly bytes: Uint8Array }[];
 }
 
-/** The paper, its page for a screen, and the same on sheets. */
+/** The paper, its page for a screen if it has been written with it, and the same on sheets. */
 export function printedOf(paper: MadePaper): Printed {
   const { screen, sheets } = paper;
   return {
     rows: [rowOf(paper), ...(sheets === undefined ? [] : [rowOfSheets(sheets)])],
-    files: [paper, screen, ...(sheets === undefined ? [] : [sheets])].map(({ fileName, bytes }) => ({
-      name: fileName,
-      bytes,
-    })),
+    files: [paper, screen, sheets].flatMap((each) =>
+      each === undefined ? [] : [{ name: each.fileName, bytes: each.bytes }],
+    ),
   };
 }
 

@@ -19,6 +19,8 @@ export interface FilledTemplate {
 export function fillTemplate(paper: Paper, world: World, printed?: string): Outcome<FilledTemplate> {
   const problems = paper.problems?.(world) ?? [];
   if (problems.length > 0) return bad(problems);
+  // drawn first: drawings need nothing of the proof, and a thread that is still to be handed it need not wait with them
+  const drawings = paper.drawings(world);
   const context = paper.context(world);
   const mark = fingerprint([
     paper.name,
@@ -32,7 +34,7 @@ export function fillTemplate(paper: Paper, world: World, printed?: string): Outc
   const rendered = world.templates.render(paper.template, { ...context, fingerprint: printed ?? mark });
   if (!rendered.ok) return rendered;
   const { html, origins } = rendered.value;
-  const drawn = [...paper.drawings(world, printed ?? mark), ...world.pictures];
+  const drawn = [...drawings, ...(paper.cutOut?.(world, printed ?? mark) ?? []), ...world.pictures];
   return good({ context, fingerprint: mark, html, origins, drawn }, rendered.remarks);
 }
 

@@ -85,8 +85,10 @@ export interface Paper {
   readonly lightOnDark?: boolean;
   /** What the template is filled in with, less the fingerprint. Plain data. */
   context(world: World): Readonly<Record<string, unknown>>;
-  /** What the template may show. `mark` is the fingerprint, for drawings that are cut out and must carry it. */
-  drawings(world: World, mark: string): readonly Drawing[];
+  /** What the template may show. */
+  drawings(world: World): readonly Drawing[];
+  /** The same of what is cut out, and must carry the fingerprint, `mark`; left out where there is nothing of the kind. */
+  cutOut?(world: World, mark: string): readonly Drawing[];
   /** What makes it impossible to draw, such as a name too long for what it goes on; left out if nothing can. */
   problems?(world: World): readonly Diagnostic[];
   /** Smallest legible size of each face where the paper is read, in points. */
@@ -110,8 +112,8 @@ export interface MadePaper {
   readonly fileName: string;
   readonly fingerprint: string;
   readonly bytes: Uint8Array;
-  /** The same as one page for a screen. */
-  readonly screen: { readonly fileName: string; readonly bytes: Uint8Array };
+  /** The same as one page for a screen; left out if somebody else writes it. */
+  readonly screen?: { readonly fileName: string; readonly bytes: Uint8Array };
   /** The same put together on the paper in the printer, if that holds more than one page of it: a card. */
   readonly sheets?: PrintedSheets;
   /** The edge its sheets are turned on, where it is to be printed on both sides. */
@@ -159,14 +161,31 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
 /** A way to fill in and read a paper. */
 export type Fill = (paper: Paper, world: World) => Outcome<FilledPaper>;
 
+/** What the page for a screen is written from. Plain data, so that one thread can hand it to another. */
+export interface ScreenDraft extends FilledPaper {
+  readonly name: string;
+  readonly title: string;
+  readonly lightOnDark: boolean;
+}
+
+/** Takes the draft of a page for a screen away, to have it written elsewhere; false if it does not. */
+export type TakeDraft = (draft: ScreenDraft) => boolean;
+
 /** Fill in, read and lay out a paper. */
 export function setPaper(paper: Paper, world: World, fill: Fill = fillPaper): Outcome<SetPaper> {
   const filled = fill(paper, world);
-  if (!filled.ok) return filled;
-  const { fingerprint: mark, blocks } = filled.value;
+  return filled.ok ? layOutFilled(paper, world, filled.value, filled.remarks) : filled;
+}
+
+function layOutFilled(
+  paper: Paper,
+  world: World,
+  { fingerprint: mark, blocks }: FilledPaper,
+  before: readonly Diagnostic[],
+): Outcome<SetPaper> {
   const laidOut = paper.layOut(blocks, world, mark);
   if (!laidOut.ok) return bad(laidOut.problems.map((problem) => inPaper(problem, paper)));
-  const remarks = [...filled.remarks, ...laidOut.remarks];
+  const remarks = [...before, ...laidOut.remarks];
   return good(
     {
       name: paper.name,
@@ -182,13 +201,20 @@ export function setPaper(paper: Paper, world: World, fill: Fill = fillPaper): Ou
   );
 }
 
-/** Make a paper: pages and their PDF. */
+/** Make a paper: pages, their PDF, and the page for a screen unless `take` has it written elsewhere. */
 export async function makePaper(
   paper: Paper,
   world: World,
   fill: Fill = fillPaper,
+  take: TakeDraft = () => false,
 ): Promise<Outcome<MadePaper>> {
-  const set = setPaper(paper, world, fill);
+  const filled = fill(paper, world);
+  if (!filled.ok) return filled;
+  const { name, title, lightOnDark = false } = paper;
+  const draft: ScreenDraft = { ...filled.value, name, title, lightOnDark };
+  // offered before the pages are laid out, so that both go on at once
+  const isTaken = take(draft);
+  const set = layOutFilled(paper, world, filled.value, filled.remarks);
   if (!set.ok) return set;
   const { spec } = world.car;
   const { laidOut, fingerprint: mark } = set.value;
@@ -209,10 +235,14 @@ export async function makePaper(
   const faces = together === undefined ? facesTurn(laidOut) : undefined;
   const edge = paper.turning === undefined ? faces : paper.turning(world);
   const bytes = await writePdf(laidOut, edge === undefined ? facts : { ...facts, duplex: edge });
-  const made = { ...set.value, bytes, ...(edge === undefined ? {} : { turning: edge }) };
-  const screen = { fileName: `${paper.name}.html`, bytes: utf8.encode(screenPage(set.value, world)) };
+  const made = {
+    ...set.value,
+    bytes,
+    ...(edge === undefined ? {} : { turning: edge }),
+    ...(isTaken ? {} : { screen: screenFile(draft, world) }),
+  };
   const [side] = together?.pages ?? [];
-  if (together === undefined || side === undefined) return good({ ...made, screen }, set.remarks);
+  if (together === undefined || side === undefined) return good(made, set.remarks);
   const turning = bookwise(side);
   const sheets = {
     fileName: `${paper.name}-sheets.pdf`,
@@ -220,7 +250,7 @@ export async function makePaper(
     laidOut: together,
     turning,
   };
-  return good({ ...made, screen, sheets }, set.remarks);
+  return good({ ...made, sheets }, set.remarks);
 }
 
 /** The edge on which a sheet is turned that has a face on each side; nothing for a single face. */
@@ -229,11 +259,11 @@ function facesTurn({ pages: [front, back] }: LaidOut): Turning | undefined {
 }
 
 /** The same blocks as a page for a screen. */
-function screenPage(
-  { title, fingerprint: mark, blocks, lightOnDark }: SetPaper,
-  { car, screen, fonts }: World,
-): string {
-  return writeScreenPage(blocks, {
+export function screenFile(
+  { name, title, fingerprint: mark, blocks, lightOnDark }: ScreenDraft,
+  { car, screen, fonts }: Pick<World, 'car' | 'screen' | 'fonts'>,
+): { readonly fileName: string; readonly bytes: Uint8Array } {
+  const page = writeScreenPage(blocks, {
     title,
     language: car.spec.print.language,
     car: car.spec.car.name,
@@ -245,6 +275,7 @@ function screenPage(
     fonts,
     dark: lightOnDark,
   });
+  return { fileName: `${name}.html`, bytes: utf8.encode(page) };
 }
 
 function inPaper(problem: Diagnostic, paper: Paper): Diagnostic {

@@ -23,7 +23,8 @@ export class Events {
 
   /** A burner or a torch was lit. */
   get anythingLit(): boolean {
-    return [...this.act.model.slots.flame.keys()].some((id) => this.lit(id));
+    for (const slot of this.act.model.slots.flame.values()) if (this.left(slot, no)) return true;
+    return false;
   }
 
   get steamRose(): boolean {
@@ -48,7 +49,8 @@ export class Events {
   }
 
   get anyValveMoved(): boolean {
-    return [...this.act.model.slots.valve.values()].some((slot) => this.changed(slot));
+    for (const slot of this.act.model.slots.valve.values()) if (this.changed(slot)) return true;
+    return false;
   }
 
   get fuelFilled(): boolean {

@@ -110,8 +110,16 @@ class Plumbing {
   }
 
   isolate(leak: Leak): Isolation {
-    const edges = this.edges(leak);
-    const distance = this.distances(edges);
+    const all = this.edges(leak);
+    const into = new Map<number, number[]>();
+    for (const [from, to] of all) {
+      const known = into.get(to);
+      if (known === undefined) into.set(to, [from]);
+      else known.push(from);
+    }
+    const distance = this.distances(into);
+    const leads = this.leadingTo(into);
+    const edges = all.filter(([, to]) => leads[to] === 1);
     const sources = this.ids.filter((id) => isSource(this.car, id) && distance.has(this.index.get(id) ?? -1));
     const anywhere = () => true;
     const cut = (usable: (place: Place | undefined) => boolean) => this.cut(edges, sources, distance, usable);
@@ -164,14 +172,8 @@ class Plumbing {
     return pipes.every((pipe) => pipe.carries === 'oil');
   }
 
-  /** Lengths of pipe from each part to the leak, against the way it is fed. */
-  private distances(edges: readonly Edge[]): ReadonlyMap<number, number> {
-    const into = new Map<number, number[]>();
-    edges.forEach((edge) => {
-      const known = into.get(edge[1]);
-      if (known === undefined) into.set(edge[1], [edge[0]]);
-      else known.push(edge[0]);
-    });
+  /** Lengths of pipe from each part to the leak, against the way it is fed; `into` is what leads to each node. */
+  private distances(into: ReadonlyMap<number, readonly number[]>): ReadonlyMap<number, number> {
     const distance = new Map([[this.target, 0]]);
     const queue = [this.target];
     for (const node of queue) {
@@ -183,6 +185,21 @@ class Plumbing {
       }
     }
     return distance;
+  }
+
+  /** The nodes from which the leak can be come to. No cut depends on others, and most of a car is no way to any one leak. */
+  private leadingTo(into: ReadonlyMap<number, readonly number[]>): Uint8Array {
+    const leads = new Uint8Array(this.target + 1);
+    leads[this.target] = 1;
+    const queue = [this.target];
+    for (const node of queue) {
+      for (const from of into.get(node) ?? []) {
+        if (leads[from] === 1) continue;
+        leads[from] = 1;
+        queue.push(from);
+      }
+    }
+    return leads;
   }
 
   private cut(

@@ -10,7 +10,11 @@ import { content, level, no, pressure, shut, steam, yes } from './values';
 /** Value of a fact that holds for one more step. */
 const expiring = 2;
 
-type Lapse = (events: Events, part: PartId) => boolean;
+/** Undoes a fact wherever it is known. */
+type Lapse = (events: Events) => boolean;
+
+/** Undoes a fact of one part. */
+type PartLapse = (events: Events, part: PartId) => boolean;
 
 const anythingLit: Lapse = (events) => events.anythingLit;
 const burnerLit: Lapse = (events) => events.burnerLit || events.steamRose;
@@ -19,9 +23,10 @@ const levelDisturbed: Lapse = (events) => events.levelDisturbed || events.cooled
 const waterGone: Lapse = (events) => events.waterGone;
 const stopped: Lapse = (events) => events.stopped;
 /** It is known only of a tank that is full enough, so that nothing lapses as long as the content stays as it is. */
-const used: Lapse = (events, tank) => events.left(events.act.model.slots.content.get(tank), content.enough);
+const used: PartLapse = (events, tank) =>
+  events.left(events.act.model.slots.content.get(tank), content.enough);
 
-/** What undoes a fact within a day; a fact that is not listed holds until the car is put away. */
+/** What undoes a fact within a day, on whatever part; a fact that is listed nowhere holds until the car is put away. */
 const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'extinguisher-at-hand': ({ act: { step, model } }) =>
     step.action === 'remove' && model.car.spec.equipment[step.part ?? '']?.kind === 'extinguisher',
@@ -31,27 +36,11 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'boiler-at-zero': burnerLit,
   'boiler-cool': burnerLit,
   'oil-feeding': cooled,
-  'water-enough': used,
   'level-known': levelDisturbed,
   'level-twice': levelDisturbed,
-  'glass-true': (events, gauge) => {
-    const { car, slots } = events.act.model;
-    return (car.spec.gauges[gauge]?.cocks ?? []).some((cock) => events.came(slots.valve.get(cock), shut));
-  },
-  'feed-ready': (events, pump) => waterGone(events, pump) || coilPumpStopped(events, pump),
-  'feeds-against-pressure': (events, pump) => waterGone(events, pump) || events.cooled,
-  'fuel-enough': used,
-  'tank-vented': ({ act: { model, draft } }, tank) => of(draft, model.slots.pressure, tank) !== pressure.none,
-  'tank-bonded': (events, tank) => events.came(events.act.model.slots.cap.get(tank), yes),
-  'pressure-in-band': (events, tank) =>
-    isNotCharged(events, tank) ||
-    (events.act.step.action === 'fill' && events.act.step.part === tank) ||
-    events.ran,
-  'pressure-holds': (events, tank) => tankOpened(events, tank) || isNotCharged(events, tank),
   'burner-pressure-good': ({ act: { model, draft } }) => fuelPumpsStopped(model, draft),
   // What becomes live as a burner is lit leads to its flame, and is watched.
   'joints-dry': (events) => events.act.lighting.length === 0 && events.newlyLive,
-  'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
   'igniter-proven': (events) => events.igniterDisturbed,
   'burner-aired': (events) => events.mainCut,
   'fires-out': anythingLit,
@@ -65,6 +54,26 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'somebody-with-car': (events) => events.gotIn,
   'water-out': ({ act: { step } }) => step.action === 'fill',
   'valves-parked': (events) => events.anyValveMoved,
+};
+
+/** What undoes a fact of one part and leaves it of others. */
+const lapsesOfPart: Readonly<Partial<Record<FactKey, PartLapse>>> = {
+  'water-enough': used,
+  'fuel-enough': used,
+  'glass-true': (events, gauge) => {
+    const { car, slots } = events.act.model;
+    return (car.spec.gauges[gauge]?.cocks ?? []).some((cock) => events.came(slots.valve.get(cock), shut));
+  },
+  'feed-ready': (events, pump) => waterGone(events) || coilPumpStopped(events, pump),
+  'feeds-against-pressure': (events) => waterGone(events) || events.cooled,
+  'tank-vented': ({ act: { model, draft } }, tank) => of(draft, model.slots.pressure, tank) !== pressure.none,
+  'tank-bonded': (events, tank) => events.came(events.act.model.slots.cap.get(tank), yes),
+  'pressure-in-band': (events, tank) =>
+    isNotCharged(events, tank) ||
+    (events.act.step.action === 'fill' && events.act.step.part === tank) ||
+    events.ran,
+  'pressure-holds': (events, tank) => tankOpened(events, tank) || isNotCharged(events, tank),
+  'vaporizer-hot': ({ act: { model, draft } }, vaporizer) => !isHot(model, draft, vaporizer),
 };
 
 /** The motor pump that feeds a coil stands: that it moved water before it was switched off says nothing of the next time. */
@@ -103,15 +112,12 @@ function isNotCharged({ act: { model, draft } }: Events, tank: PartId): boolean 
 export function applyLapses(act: Act): void {
   const events = new Events(act);
   const { draft, model } = act;
-  factList(model).forEach(({ fact, part, slot, lapse }) => {
-    if (fact === 'burner-front-clear' || fact === 'blow-down-clear') {
-      if (at(draft, slot) === no) return;
-      if (fact === 'burner-front-clear') clearFront(act, events, slot);
-      else clearOutlets(act, slot);
-    }
-    // not asked first whether it is known: what a step does is to depend on as few bytes as can be
-    else if (lapse?.(events, part ?? '') === true) draft.set(slot, no);
-  });
+  const { anywhere, onPart, front, outlets } = lapsesIn(model);
+  if (front !== undefined && at(draft, front) !== no) clearFront(act, events, front);
+  if (outlets !== undefined && at(draft, outlets) !== no) clearOutlets(act, outlets);
+  // not asked first whether a fact is known: what a step does is to depend on as few bytes as can be
+  for (const { lapse, slots } of anywhere) if (lapse(events)) for (const slot of slots) draft.set(slot, no);
+  for (const { lapse, part, slot } of onPart) if (lapse(events, part)) draft.set(slot, no);
 }
 
 /** Take back what holds for one more step only, after a step that moves nothing. */
@@ -137,22 +143,35 @@ function clearOutlets({ model, step, before, draft }: Act, slot: number): void {
   else if (onTap) draft.set(slot, expiring);
 }
 
-interface FactSlot {
-  readonly fact: FactKey;
-  readonly part: PartId | undefined;
-  readonly slot: number;
-  readonly lapse: Lapse | undefined;
+/** The bytes of a car's facts by what undoes them, so that each thing that can have happened is asked once. */
+interface LapsesOfCar {
+  readonly anywhere: readonly { readonly lapse: Lapse; readonly slots: readonly number[] }[];
+  readonly onPart: readonly { readonly lapse: PartLapse; readonly part: PartId; readonly slot: number }[];
+  /** Two facts that hold for one more step. */
+  readonly front: number | undefined;
+  readonly outlets: number | undefined;
 }
 
-const listed = new WeakMap<Model, readonly FactSlot[]>();
+const listed = new WeakMap<Model, LapsesOfCar>();
 
-/** Every fact of a car with its byte. */
-function factList(model: Model): readonly FactSlot[] {
+function lapsesIn(model: Model): LapsesOfCar {
   const known = listed.get(model);
   if (known !== undefined) return known;
-  const list = [...model.factSlots].flatMap(([fact, slots]) =>
-    slots.map(({ part, slot }) => ({ fact, part, slot, lapse: lapses[fact] })),
-  );
+  const anywhere = new Map<Lapse, number[]>();
+  const onPart = [...model.factSlots].flatMap(([fact, slots]) => {
+    const [lapse, ofPart] = [lapses[fact], lapsesOfPart[fact]];
+    if (lapse !== undefined)
+      anywhere.set(lapse, [...(anywhere.get(lapse) ?? []), ...slots.map(({ slot }) => slot)]);
+    return ofPart === undefined
+      ? []
+      : slots.map(({ part, slot }) => ({ lapse: ofPart, part: part ?? '', slot }));
+  });
+  const list = {
+    anywhere: [...anywhere].map(([lapse, slots]) => ({ lapse, slots })),
+    onPart,
+    front: model.slots.fact.get('burner-front-clear'),
+    outlets: model.slots.fact.get('blow-down-clear'),
+  };
   listed.set(model, list);
   return list;
 }
@@ -173,8 +192,8 @@ const overNight: ReadonlySet<FactKey> = new Set([
 export function afterNight(model: Model, evening: State): State {
   const { slots } = model;
   const morning = evening.draft();
-  for (const { fact, slot } of factList(model))
-    if (facts[fact].lapses !== '' && !overNight.has(fact)) morning.set(slot, no);
+  for (const [fact, all] of model.factSlots)
+    if (facts[fact].lapses !== '' && !overNight.has(fact)) for (const { slot } of all) morning.set(slot, no);
   for (const slot of slots.heat.values()) morning.set(slot, 0);
   for (const slot of slots.content.values())
     if (at(morning, slot) === content.enough) morning.set(slot, content.doubtful);

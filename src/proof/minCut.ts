@@ -82,8 +82,13 @@ export function cheapestCut({
 }: CutProblem): readonly number[] | undefined {
   const [start, end] = [2 * nodes, 2 * nodes + 1];
   const network = new Network(2 * nodes + 2);
+  // a node that no edge touches is neither on a way nor in a cut
+  const touched = new Uint8Array(nodes);
+  for (const node of [...sources, ...targets]) touched[node] = 1;
+  for (const edge of edges) for (const node of edge) touched[node] = 1;
   for (let node = 0; node < nodes; node += 1)
-    network.join(2 * node, 2 * node + 1, Number.isFinite(cost[node]) ? (cost[node] ?? 0) : endless);
+    if (touched[node] === 1)
+      network.join(2 * node, 2 * node + 1, Number.isFinite(cost[node]) ? (cost[node] ?? 0) : endless);
   for (const edge of edges) network.join(2 * edge[0] + 1, 2 * edge[1], endless);
   for (const source of sources) network.join(start, 2 * source, endless);
   for (const target of targets) network.join(2 * target + 1, end, endless);

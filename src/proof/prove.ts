@@ -76,12 +76,17 @@ export interface Ordered {
   readonly problems: readonly Diagnostic[];
 }
 
-/** Prove the procedures of a car. Pure: the same car, procedures and day give the same proof. */
-export function prove(car: Car, given: Procedures, options: ProveOptions): Proof {
-  return proveInOrder(inOrder(car, given, options));
+/** A day stepped through in the printed order: everything that papers show of the proof, before it is known whether all is right. */
+export interface Walked extends Omit<Proof, 'diagnostics'> {
+  readonly ordered: Ordered;
 }
 
-/** The first half of a proof: the order of the steps. */
+/** Prove the procedures of a car. Pure: the same car, procedures and day give the same proof. */
+export function prove(car: Car, given: Procedures, options: ProveOptions): Proof {
+  return judge(walkThrough(inOrder(car, given, options)));
+}
+
+/** The first part of a proof: the order of the steps. */
 export function inOrder(car: Car, given: Procedures, { day, walkingOrder = true }: ProveOptions): Ordered {
   const { overruled, problems } = overrulesOf(car);
   const model = modelOf(car);
@@ -91,35 +96,18 @@ export function inOrder(car: Car, given: Procedures, { day, walkingOrder = true 
   return { car, day, ...walked, experience, overruled, problems };
 }
 
-/** The second half: everything held against the model, in that order. */
-export function proveInOrder({
-  car,
-  day,
-  procedures,
-  savings,
-  experience,
-  overruled,
-  problems,
-}: Ordered): Proof {
+/** The second part: the day gone through in that order, with slips of the hand and the way out from everywhere. */
+export function walkThrough(ordered: Ordered): Walked {
+  const { car, day, procedures, savings, experience, overruled } = ordered;
   const { model, book } = experience;
   const chain = chainOf(experience, procedures, day);
   const slips = trySlips(experience, procedures, day, chain);
-  const wayOut = procedures.find((procedure) => procedure.id === day.wayOut);
+  const wayOut = wayOutIn(procedures, day);
   const found = wayOut === undefined ? undefined : wayOutOf(experience, chain, wayOut);
   const isolations = isolationsOf(car);
   const rules = new Set([...book.atStep, ...book.atEnd, ...book.ofCar]).size;
   return {
-    diagnostics: [
-      ...problems,
-      ...carFindings(model, breachesOfCar(model, book)),
-      ...stepFaults(model, procedures),
-      ...dayFindings(model, chain),
-      ...emergencyFindings(model, emergencyRuns(experience, procedures, chain, day)),
-      ...missingCautions(experience, chain, day),
-      ...valvesNotKnown(model, chain),
-      ...wayOutFindings(model, wayOut, found),
-      ...isolationFindings(model, isolations),
-    ],
+    ordered,
     procedures,
     model,
     chain,
@@ -138,6 +126,33 @@ export function proveInOrder({
     },
     statistics: statisticsOf(model, rules, chain, slips, found, isolations),
   };
+}
+
+/** The last part: what is wrong, on the day itself and in every emergency that can break into it. */
+export function judge({ ordered, ...walked }: Walked): Proof {
+  const { day, experience, problems } = ordered;
+  const { model, book } = experience;
+  const { procedures, chain, escape: ways, isolations } = walked;
+  const wayOut = wayOutIn(procedures, day);
+  return {
+    ...walked,
+    diagnostics: [
+      ...problems,
+      ...carFindings(model, breachesOfCar(model, book)),
+      ...stepFaults(model, procedures),
+      ...dayFindings(model, chain),
+      ...emergencyFindings(model, emergencyRuns(experience, procedures, chain, day)),
+      ...missingCautions(experience, chain, day),
+      ...valvesNotKnown(model, chain),
+      ...wayOutFindings(model, wayOut, ways),
+      ...isolationFindings(model, isolations),
+    ],
+  };
+}
+
+/** The emergency that shuts everything. */
+function wayOutIn(procedures: Procedures, day: Day): Procedure | undefined {
+  return procedures.find((procedure) => procedure.id === day.wayOut);
 }
 
 /** Put the procedures in walking order, as far as nothing that was right becomes wrong by it. */

@@ -101,7 +101,7 @@ test('valves are said with the way they are shut, so that it can be done by feel
 test('it is told that it takes much ink, and its page for a screen is dark', async () => {
   const made = goodOf(await makePaper(dark, worldOf(await demo('thimble'), shop)));
   expect(made.lightOnDark).toBe(true);
-  const html = new TextDecoder().decode(made.screen.bytes);
+  const html = new TextDecoder().decode(made.screen?.bytes);
   expect(html).toContain('class="in-the-dark"');
   expect(html).toMatch(/@media screen \{ :root\.in-the-dark \{ color-scheme: dark; --paper: #/);
 });

@@ -108,9 +108,9 @@ describe('in German', () => {
       expect(pdfBreaches(new PdfFile(Buffer.from(paper.bytes))), paper.name).toEqual([]);
       const { info } = await (await openPdf(paper.bytes)).getMetadata();
       expect((info as { Language?: string }).Language).toBe('de');
-      expect(new TextDecoder().decode(paper.screen.bytes)).toContain('<html lang="de"');
+      expect(new TextDecoder().decode(paper.screen?.bytes)).toContain('<html lang="de"');
       expect(isDeepStrictEqual(paper.bytes, again[index]?.bytes), paper.name).toBe(true);
-      expect(isDeepStrictEqual(paper.screen.bytes, again[index]?.screen.bytes), paper.name).toBe(true);
+      expect(isDeepStrictEqual(paper.screen?.bytes, again[index]?.screen?.bytes), paper.name).toBe(true);
     }
   });
 });
@@ -178,7 +178,7 @@ describe('no English is left', () => {
   test('on a screen, down to what is only read out', async () => {
     for (const { name, screen, fingerprint } of await all()) {
       const page = new TextDecoder()
-        .decode(screen.bytes)
+        .decode(screen?.bytes)
         .replaceAll(fingerprint, ' ')
         .replace(/<(style|script)[\s\S]*?<\/\1>/g, ' ');
       const readOut = [...page.matchAll(/ (?:alt|title|aria-label)="([^"]*)"/g)].map(([, text = '']) => text);

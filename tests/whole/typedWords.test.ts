@@ -91,7 +91,7 @@ const symbols = new Set(
 /** Words in small letters that are neither the car's own nor symbols. */
 function typedIn(world: World, paper: Paper): readonly string[] {
   const { blocks } = goodOf(fillPaper(paper, world, 'XXXX·XXXX'));
-  const drawings = paper.drawings(world, 'XXXX·XXXX');
+  const drawings = [...paper.drawings(world), ...(paper.cutOut?.(world, 'XXXX·XXXX') ?? [])];
   const own = ownWords(world);
   const printed = [
     ...textsOf(blocks),

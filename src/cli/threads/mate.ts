@@ -7,6 +7,7 @@
  */
 import { MessageChannel, type MessagePort, Worker } from 'node:worker_threads';
 import type { Diagnostic } from '../../diagnostic/diagnostic';
+import type { ScreenDraft } from '../../paper/paper';
 import type { Asked } from '../arguments';
 import type { Printed } from '../printed';
 import { type Handed, Outbox } from './mailbox';
@@ -22,10 +23,17 @@ export interface MateOrders {
 
 /** What the mate made of the paper at a place of the set. */
 export interface MatesPaper {
+  readonly what: 'paper';
   readonly place: number;
   readonly problems: readonly Diagnostic[];
   /** Nothing if the paper was refused. */
   readonly printed: Printed | undefined;
+}
+
+/** A page for a screen that the mate leaves to the first thread, which has nothing else to do. */
+export interface MatesDraft {
+  readonly what: 'draft';
+  readonly draft: ScreenDraft;
 }
 
 /** What the mate says when it has made all that falls to it. */
@@ -37,8 +45,8 @@ export class Mate {
   readonly tally = emptyTally();
   private readonly outbox: Outbox;
   private readonly worker: Worker;
-  private readonly early: MatesPaper[] = [];
-  private take: (paper: MatesPaper) => void = (paper) => this.early.push(paper);
+  private readonly early: (MatesPaper | MatesDraft)[] = [];
+  private take: (work: MatesPaper | MatesDraft) => void = (work) => this.early.push(work);
   private readonly ended: Promise<void>;
 
   /** Start it; `script` is the file it begins with. */
@@ -51,7 +59,7 @@ export class Mate {
     this.worker = new Worker(script, { workerData: orders, transferList: [port2], execArgv: [] });
     port1.unref();
     this.ended = new Promise((done, fail) => {
-      this.worker.on('message', (said: MatesPaper | typeof allMade) => {
+      this.worker.on('message', (said: MatesPaper | MatesDraft | typeof allMade) => {
         if (said === allMade) done();
         else this.take(said);
       });
@@ -67,10 +75,13 @@ export class Mate {
     this.outbox.hand(handed);
   }
 
-  /** `each` is called with every paper that it makes, until it has made all that falls to it. Rejects if it comes to an end before. */
-  papers(each: (paper: MatesPaper) => void): Promise<void> {
+  /**
+   * `each` is called with everything that it makes and that it leaves to be made, until it has made all that falls to it. Rejects if it
+   * comes to an end before.
+   */
+  work(each: (work: MatesPaper | MatesDraft) => void): Promise<void> {
     this.take = each;
-    for (const paper of this.early.splice(0)) each(paper);
+    for (const work of this.early.splice(0)) each(work);
     return this.ended;
   }
 

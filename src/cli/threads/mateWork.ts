@@ -2,7 +2,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { good, type Outcome } from '../../diagnostic/diagnostic';
 import { oneByOne, openWorkshop, type Prover, readCar } from '../../kettlebook';
-import type { Paper } from '../../paper/paper';
+import type { Paper, ScreenDraft } from '../../paper/paper';
 import { putInOrder } from '../../proof/shown';
 import { readSource } from '../../spec/source';
 import { choosePapers } from '../choosePapers';
@@ -10,8 +10,8 @@ import type { OpenedCar } from '../openCar';
 import { type OpenedIssue, openIssue } from '../openIssue';
 import { printedOf } from '../printed';
 import { Inbox } from './mailbox';
-import { allMade, type MateOrders, type MatesPaper } from './mate';
-import { shareOf } from './share';
+import { allMade, type MateOrders, type MatesDraft, type MatesPaper } from './mate';
+import { allTaken, shareOf } from './share';
 
 /** Do it, and give each paper to the first thread. Where a car is not good it is the first thread that says so. */
 export async function workAsMate(): Promise<void> {
@@ -34,8 +34,17 @@ async function makeShare(
   chosen: readonly Paper[],
   tally: SharedArrayBuffer,
 ): Promise<void> {
-  for await (const [paper, made] of oneByOne(ready, shareOf(chosen, 'back', tally), workshop, earlier)) {
+  // where no paper is left to begin with, the first thread has time for what is beside this one
+  const leaveDraft = (draft: ScreenDraft): boolean => {
+    if (!allTaken(chosen.length, tally)) return false;
+    const left: MatesDraft = { what: 'draft', draft };
+    parentPort?.postMessage(left);
+    return true;
+  };
+  const share = shareOf(chosen, 'back', tally);
+  for await (const [paper, made] of oneByOne(ready, share, workshop, earlier, leaveDraft)) {
     const result: MatesPaper = {
+      what: 'paper',
       place: chosen.indexOf(paper),
       problems: made.ok ? made.remarks : made.problems,
       printed: made.ok ? printedOf(made.value) : undefined,

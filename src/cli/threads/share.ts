@@ -3,6 +3,11 @@
 /** How many have been taken, where both threads can see it. */
 export const emptyTally = (): SharedArrayBuffer => new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
 
+/** Whether every one of so many things has been taken, by either thread. */
+export function allTaken(count: number, tally: SharedArrayBuffer): boolean {
+  return Atomics.load(new Int32Array(tally), 0) >= count;
+}
+
 /**
  * What falls to this thread: each time the next is asked for, one that nobody has begun. As long as both count what they take on
  * one tally, they meet somewhere and take none twice.

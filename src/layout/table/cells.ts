@@ -93,36 +93,37 @@ function measureColumns(
 ): ColumnWidths {
   const columns = block.columns.map(({ weight }) => ({ minPt: 0, maxPt: 0, weight }));
   const spans: SpanNeed[] = [];
-  const rows = [...block.head, ...block.body].map((row) => ({
-    cells: gridCells(row),
-    lines: [] as CellLine[],
-  }));
-  for (const { cell, from, lines } of rows.flatMap(({ cells, lines }) =>
-    cells.map((each) => ({ ...each, lines })),
-  )) {
+  const rows: CellLine[][] = [];
+  const measure = (cell: TableCell, from: number, lines: CellLine[]) => {
     const own = cellStyle(cell, style);
     const cut = cutText(cell.content, own, setting, block.origin);
     measured.set(cell, cut);
     const words = extentOf(cut, own.sizePt, setting.look.fonts);
     const fieldPt = cell.field === undefined ? 0 : fieldWidthPt(cell.field, own.sizePt);
-    const extent = { minPt: Math.max(words.minPt, fieldPt), maxPt: Math.max(words.maxPt, fieldPt) };
+    const wordsPt = Math.max(words.maxPt, fieldPt);
     const { left, right } = cellPadding(padding, from, cell.span, columns.length);
-    const need = { minPt: extent.minPt + left + right, maxPt: extent.maxPt + left + right };
+    const need = { minPt: Math.max(words.minPt, fieldPt) + left + right, maxPt: wordsPt + left + right };
     const column = columns[from];
     if (cell.span > 1) spans.push({ from, count: cell.span, ...need });
     else if (column !== undefined) {
-      lines.push({ from, wordsPt: extent.maxPt, padPt: left + right });
+      lines.push({ from, wordsPt, padPt: left + right });
       column.minPt = Math.max(column.minPt, need.minPt);
       column.maxPt = Math.max(column.maxPt, need.maxPt);
     }
-  }
+  };
+  const measureRow = (row: TableRow) => {
+    const lines: CellLine[] = [];
+    let from = 0;
+    for (const cell of row.cells) {
+      measure(cell, from, lines);
+      from += cell.span;
+    }
+    rows.push(lines);
+  };
+  block.head.forEach(measureRow);
+  block.body.forEach(measureRow);
   const needs: readonly ColumnNeed[] = columns;
-  return shareWidth(needs, spans, widthPt, (widthsPt) =>
-    linesAt(
-      rows.map(({ lines }) => lines),
-      widthsPt,
-    ),
-  );
+  return shareWidth(needs, spans, widthPt, (widthsPt) => linesAt(rows, widthsPt));
 }
 
 /** A cell’s column, the width of its words in one line, and the space beside them. */

@@ -10,7 +10,7 @@ import { Call } from './call';
 import { escapeText } from './escape';
 import { type Helpers, holds } from './helpers';
 import { nameOf } from './names';
-import { Origins } from './origins';
+import { Origins, type Source } from './origins';
 import { templateProblem } from './problem';
 import type { Scope } from './scope';
 import type { BlockNode, ContentNode, MustacheNode, PartialNode, ProgramNode, StatementNode } from './syntax';
@@ -58,6 +58,8 @@ class Rendering {
   /** By place and words, so that a missing value in a list of fifty is told once. */
   readonly problems = new Map<string, Diagnostic>();
   private readonly watch = new TagWatch();
+  /** Where each stretch of words stands, for it is put in again and again. */
+  private readonly places = new Map<ContentNode, Source>();
   private current = '';
   private body: Body | undefined;
   private depth = 0;
@@ -101,20 +103,24 @@ class Rendering {
 
   private content(node: ContentNode): void {
     if (node.value === '') return;
+    this.origins.add(this.html.length, this.placeOf(node));
+    this.watch.read(node.value);
+    this.html += node.value;
+  }
+
+  /** Where the words of a template stand. */
+  private placeOf(node: ContentNode): Source {
+    const known = this.places.get(node);
+    if (known !== undefined) return known;
     const skipped = node.original.slice(0, Math.max(0, node.original.indexOf(node.value))).split('\n');
     const column =
       skipped.length === 1
         ? node.loc.start.column + (skipped[0]?.length ?? 0)
         : (skipped.at(-1)?.length ?? 0);
     const line = node.loc.start.line + skipped.length - 1;
-    this.origins.add(this.html.length, {
-      template: this.current,
-      line,
-      column: column + 1,
-      text: node.value,
-    });
-    this.watch.read(node.value);
-    this.html += node.value;
+    const place = { template: this.current, line, column: column + 1, text: node.value };
+    this.places.set(node, place);
+    return place;
   }
 
   private mustache(node: MustacheNode, scope: Scope): void {
@@ -162,14 +168,16 @@ class Rendering {
       });
       return;
     }
-    const entries: [string | number, unknown][] = Array.isArray(list)
-      ? [...list.entries()]
-      : Object.entries(list ?? {});
-    if (entries.length === 0) this.program(node.inverse, scope);
-    for (const [index, [key, value]] of entries.entries()) {
-      const data = { index, key, first: index === 0, last: index === entries.length - 1 };
+    const values: readonly unknown[] = Array.isArray(list) ? list : Object.values(list ?? {});
+    const keys: readonly (string | number)[] | undefined = Array.isArray(list)
+      ? undefined
+      : Object.keys(list ?? {});
+    if (values.length === 0) this.program(node.inverse, scope);
+    values.forEach((value, index) => {
+      const key = keys?.[index] ?? index;
+      const data = { index, key, first: index === 0, last: index === values.length - 1 };
       this.program(node.program, inner(scope, value, data, node.program, [value, key]));
-    }
+    });
   }
 
   private partial(node: PartialNode, scope: Scope): void {
@@ -252,8 +260,9 @@ function inner(
   program: ProgramNode | undefined,
   given: readonly unknown[],
 ): Scope {
-  const names: Record<string, unknown> = { ...scope.names };
-  for (const [index, name] of (program?.blockParams ?? []).entries()) names[name] = given[index];
+  const params = program?.blockParams ?? [];
+  const named = Object.fromEntries(params.map((name, index) => [name, given[index]]));
+  const names = params.length === 0 ? scope.names : { ...scope.names, ...named };
   return { value, outer: scope, data: { ...scope.data, ...data }, names };
 }
 

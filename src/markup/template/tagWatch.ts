@@ -7,6 +7,14 @@ type State = 'text' | 'tag' | 'double' | 'single' | 'comment';
 /** Follows the template's own markup. Values are escaped and so never change the state. */
 export class TagWatch {
   private state: State = 'text';
+  /** What stretches lead to from each state: a template puts in the same ones over and over. */
+  private readonly known: Readonly<Record<State, Map<string, State>>> = {
+    text: new Map(),
+    tag: new Map(),
+    double: new Map(),
+    single: new Map(),
+    comment: new Map(),
+  };
 
   /** True where a value is only ever text. */
   get takesText(): boolean {
@@ -20,11 +28,19 @@ export class TagWatch {
 
   /** Reads on through a stretch of the template's own markup. */
   read(markup: string): void {
+    const known = this.known[this.state];
+    const after = known.get(markup) ?? this.readAnew(markup);
+    known.set(markup, after);
+    this.state = after;
+  }
+
+  private readAnew(markup: string): State {
     for (let at = 0; at < markup.length; at += 1) {
       if (this.state === 'text' && markup.startsWith('<!--', at)) this.state = 'comment';
       else if (this.state === 'comment' && markup.startsWith('-->', at)) this.state = 'text';
       else this.letter(markup[at] ?? '', markup[at + 1] ?? '');
     }
+    return this.state;
   }
 
   private letter(letter: string, next: string): void {

@@ -18,7 +18,8 @@ export const dipsticks = ({ title, what }: PaperTitle): Paper => ({
     car: identityContext(world.car.spec, world.phrases),
     ...dipsticksContext(world),
   }),
-  drawings: (world, mark) => stripSheets(world, mark).map((sheet) => drawStripSheet(sheet, world.fonts)),
+  drawings: () => [],
+  cutOut: (world, mark) => stripSheets(world, mark).map((sheet) => drawStripSheet(sheet, world.fonts)),
   problems,
   ...asMeasuredSheets(title),
 });

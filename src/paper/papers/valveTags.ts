@@ -28,7 +28,8 @@ export const valveTags = ({ title, what }: PaperTitle): Paper => ({
       tags,
     })),
   }),
-  drawings: (world, mark) => sheetsOf(world, mark).map((sheet) => drawTagSheet(sheet, world.fonts)),
+  drawings: () => [],
+  cutOut: (world, mark) => sheetsOf(world, mark).map((sheet) => drawTagSheet(sheet, world.fonts)),
   problems,
   ...asMeasuredSheets(title),
 });
