@@ -3,7 +3,8 @@
  *
  * `dist/kettlebook.cjs` understands what was asked and needs little for it; `dist/program.js` does the work, `dist/program.cache` is
  * the same as the engine keeps it in memory (only good for the Node that made it; another Node does without), and
- * `dist/program.cjs` loads the two; `dist/mate.cjs` is what a second thread begins with. Nothing else need stand beside them but
+ * `dist/program.cjs` loads the two, as `dist/engine.cjs` sets the engine to work; `dist/mate.cjs` is what a second thread begins
+ * with. Nothing else need stand beside them but
  * the folders of data (`shared`, `templates`, `cars`).
  */
 import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -36,6 +37,7 @@ export async function buildProgram({ entry, folder }) {
   await bundleOnly(entry, join(folder, 'program.js'));
   wrap(join(folder, 'program.js'));
   copyFileSync(join(here, 'load.cjs'), loader);
+  copyFileSync(join(here, 'engine.cjs'), join(folder, 'engine.cjs'));
   // loaded and rehearsed once, so that what every run needs is already compiled in what is kept
   const { keep, rehearse, textsToKeep } = createRequire(import.meta.url)(loader);
   if (textsToKeep) writeFileSync(join(folder, 'shared.json'), await textsToKeep(dirname(here)));

@@ -22,6 +22,8 @@ export function isFresh(root) {
 
 /** Run the command with these arguments; gives the exit code. */
 export async function run(root, args) {
-  const { main } = createRequire(import.meta.url)(bundlePath(root));
+  const require = createRequire(import.meta.url);
+  require(join(root, 'dist', 'engine.cjs'));
+  const { main } = require(bundlePath(root));
   return main(args, root, join(root, 'dist', 'mate.cjs'));
 }

@@ -41,6 +41,7 @@ it('the bundle draws and reads markup', () => {
 
 it('nothing has to stand beside the bundle', () => {
   expect(readdirSync(folder).sort()).toEqual([
+    'engine.cjs',
     'program.cache',
     'program.cjs',
     'program.js',

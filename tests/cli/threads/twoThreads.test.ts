@@ -53,6 +53,16 @@ describe('two threads', () => {
     for (const [file, bytes] of filesOf(1, 'thimble')) expect(papers.get(file) === bytes, file).toBe(true);
   });
 
+  test('make a single paper alike, with its page for a screen', () => {
+    const [one, two] = ([1, 2] as const).map((threads) =>
+      command(threads, 'one-paper', specText('thimble'), '--paper', 'owners-manual'),
+    );
+    expect(two).toEqual(one);
+    expect(two?.status).toBe(0);
+    expect([...filesOf(2, 'one-paper').keys()]).toEqual(['owners-manual.html', 'owners-manual.pdf']);
+    expect(filesOf(2, 'one-paper')).toEqual(filesOf(1, 'one-paper'));
+  });
+
   test.each([
     ['a spec that is no spec', (text: string) => text.replace(/allowed-pressure: .*/, 'allowed-pressure: 1')],
     ['papers that are refused', (text: string) => text.replace(/^( {2}card: ).*$/m, '$1 20 mm x 20 mm')],
