@@ -79,7 +79,7 @@ describe.each(demoNames)('%s', (name) => {
     for (const chart of [water, fuel]) {
       if (chart === undefined) throw new Error('a chart is not known');
       const { id, name: tank } = chart.model;
-      expect(face).toContain(`in the ${tank};`);
+      expect(face).toContain(`${chart.marks.length > 0 ? 'by the gauge of' : 'in'} the ${tank};`);
       expect(face.includes(`stick in the ${tank};`)).toBe(ready.car.spec.tanks[id]?.read === 'stick');
     }
   });

@@ -39,6 +39,7 @@ export interface RangeContext {
   readonly known: boolean;
   readonly headings: readonly string[];
   readonly rows: readonly {
+    /** Wet length of the stick; empty where the gauge is looked up. */
     readonly depth: string;
     /** What the gauge shows; empty where no mark of it stands at what is filled in. */
     readonly mark: string;
@@ -306,8 +307,9 @@ export function rangeContext(
     rows: rows
       .filter((row) => known.some((terrain) => (row.rangeM[terrain] ?? 0) > 0))
       .map((row) => ({
-        depth:
-          which === 'both'
+        depth: byMark
+          ? ''
+          : which === 'both'
             ? markWords(row.depthM, phrases)
             : print(quantity('length', row.depthM), { rounding: 'up' }),
         mark: row.mark ?? '',

@@ -19,7 +19,7 @@ describe('a tank read on a gauge whose marks are known', () => {
       ['5/8', 46],
       ['3/4', 55],
       ['7/8', 63],
-      ['full', 71],
+      ['Full', 71],
     ]);
   });
 
@@ -32,7 +32,7 @@ describe('a tank read on a gauge whose marks are known', () => {
   });
 
   test('filled farther than its last mark, it has a row for what is filled in', () => {
-    const short = demoCar('heron', ['      - { mark: full, volume: 71 L }\n', '']).figures.fuel;
+    const short = demoCar('heron', ['      - { mark: Full, volume: 71 L }\n', '']).figures.fuel;
     expect(short?.rows.at(-1)?.mark).toBeUndefined();
     expect(short?.rows.at(-1)?.volumeM3).toBeCloseTo(0.071, 9);
   });
