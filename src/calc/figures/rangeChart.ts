@@ -101,7 +101,16 @@ export function rangeChart(
     (row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }),
   );
   const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
-  return { liquid: use.liquid, model, use, marks, others, rows, full, figure: figureOf(model, use, rows) };
+  return {
+    liquid: use.liquid,
+    model,
+    use,
+    marks,
+    others,
+    rows,
+    full,
+    figure: figureOf(model, use, marks, rows),
+  };
 }
 
 /** Whether a tank may be filled so far, but for the last bits of a number. */
@@ -142,7 +151,12 @@ export function rangesFor(toRunOnM3: number, use: LiquidUse, stepM: number): Ran
   return Object.fromEntries(known);
 }
 
-function figureOf(model: TankModel, use: LiquidUse, rows: readonly RangeRow[]): Figure {
+function figureOf(
+  model: TankModel,
+  use: LiquidUse,
+  marks: readonly GaugeMark[],
+  rows: readonly RangeRow[],
+): Figure {
   const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
   const bases = known.map((terrain) => use.byTerrain[terrain].figure.doubt.basis);
   return {
@@ -154,14 +168,20 @@ function figureOf(model: TankModel, use: LiquidUse, rows: readonly RangeRow[]): 
         : {
             kind: 'table',
             columns: [
-              { heading: 'depth', dimension: 'length', rounding: 'nearest' },
+              // a gauge tells nobody the depth
+              marks.length > 0
+                ? { heading: 'in the tank', dimension: 'volume', rounding: 'down' }
+                : { heading: 'depth', dimension: 'length', rounding: 'nearest' },
               ...known.map((terrain) => ({
                 heading: terrain,
                 dimension: 'distance' as const,
                 rounding: 'down' as const,
               })),
             ],
-            rows: rows.map((row) => [row.depthM, ...known.map((terrain) => row.rangeM[terrain] ?? 0)]),
+            rows: rows.map((row) => [
+              marks.length > 0 ? row.volumeM3 : row.depthM,
+              ...known.map((terrain) => row.rangeM[terrain] ?? 0),
+            ]),
           },
     inputs: [
       {
