@@ -291,9 +291,7 @@ describe('what was once wrong is told', () => {
 
   test('a starting valve that stays open, before steam was up', () => {
     // what is done only if the level cannot be read, or still falls, is taken not to be done
-    for (const [id, ...left] of [
-      ['pressure-high', 'cut-starting'],
-    ] as const)
+    for (const [id, ...left] of [['pressure-high', 'cut-starting']] as const)
       expect(marigold.after(without(id, ...left)).join('\n'), id).toMatch(
         /when all is done fuel comes to the main burner/,
       );
