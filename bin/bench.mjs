@@ -88,18 +88,21 @@ async function floor() {
   const lines = join(out, 'lines.json');
   said([await bundled('lines'), car('marigold'), root, lines]);
   const bare = { args: [join(root, 'bench', 'floor.mjs'), lines, join(out, 'floor.pdf')] };
-  const whole = { args: [command, 'make', car('marigold'), '--paper', 'owners-manual', '--out', out] };
+  const make = [command, 'make', car('marigold'), '--paper', 'owners-manual', '--out', out];
+  const whole = (count) => ({ args: make, set: { KETTLEBOOK_THREADS: count } });
   const check = { args: [command, 'check', car('marigold')] };
-  const [made, checked, put] = beside([whole, check, bare], root, 7);
+  const [two, one, checked, put] = beside([whole('2'), whole('1'), check, bare], root, 7);
   console.log('\nThe manual beside the floor (a bare script, one call a line), medians of 7 in turn');
-  besides('whole way', made);
+  besides('whole way by two threads', two);
+  besides('whole way by one thread', one);
   besides('of which reading and proving the car (check)', checked);
   besides('floor', put);
-  ratios('ratio', made.wallMs / put.wallMs, made.processorMs / put.processorMs);
+  ratios('ratio by two threads', two.wallMs / put.wallMs, two.processorMs / put.processorMs);
+  ratios('ratio by one thread', one.wallMs / put.wallMs, one.processorMs / put.processorMs);
   ratios(
-    'ratio without reading and proving',
-    (made.wallMs - checked.wallMs) / put.wallMs,
-    (made.processorMs - checked.processorMs) / put.processorMs,
+    'ratio by one thread without reading and proving',
+    (one.wallMs - checked.wallMs) / put.wallMs,
+    (one.processorMs - checked.processorMs) / put.processorMs,
   );
   const size = (path) => `${(statSync(path).size / 1e3).toFixed(0)} kB`;
   console.log(
