@@ -389,6 +389,9 @@ function moreShapes() {
         'hand-pump': null,
         'feed-motor': { name: 'motor feed pump', place: 'underneath', moves: 'water', drive: 'electric' },
       },
+      controls: {
+        'main-switch': { name: 'main switch', place: 'dash', kind: 'main-switch', does: 'Cuts all current.' },
+      },
       lines: fedByMotor,
     }),
     // a spark lights the main burner, a torch heats its vaporizer first, and no fuel is stopped from the seat
