@@ -1,7 +1,7 @@
 /** Acts that troubles share, in a row: nothing of them is lost, and nothing changes places. */
 import { describe, expect, test } from 'vitest';
 import { nothingSaid } from '../../src/paper/context/placesSaid';
-import { cardProcedureInRows, cardSteps } from '../../src/paper/context/procedures';
+import { cardProcedure, cardSteps } from '../../src/paper/context/procedures';
 import { inRows } from '../../src/paper/context/rows';
 import type { Piece } from '../../src/paper/pieces';
 import { step } from '../proof/edits';
@@ -38,7 +38,7 @@ describe.each(demoNames)('the troubles of %s in rows', (name) => {
     let rows = 0;
     for (const procedure of troubles) {
       const groups = inRows(cardSteps(procedure, none));
-      const written = cardProcedureInRows(procedure, car, none, nothingSaid()).steps;
+      const written = cardProcedure(procedure, car, none, nothingSaid(), inRows).steps;
       expect(groups.flat()).toEqual(cardSteps(procedure, none));
       expect(written.length).toBe(groups.length);
       for (const [index, group] of groups.entries()) {
@@ -68,7 +68,7 @@ describe.each(demoNames)('the troubles of %s in rows', (name) => {
       ...procedure,
       steps: procedure.steps.map((each) => (each.id === act.id ? { ...each, cautions: [caution] } : each)),
     };
-    const written = cardProcedureInRows(warned, car, critical, nothingSaid()).steps;
+    const written = cardProcedure(warned, car, critical, nothingSaid(), inRows).steps;
     expect(written.map((each) => each.critical)).toEqual(groups.map((_, index) => index === at));
     expect(written[at]?.cautions.map(({ id }) => id)).toEqual([caution.id]);
   });

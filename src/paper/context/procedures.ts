@@ -4,7 +4,7 @@ import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedur
 import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, withCards } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
-import { inRows, type Row } from './rows';
+import { eachAlone, type Row } from './rows';
 
 /** One step. */
 export interface StepContext {
@@ -64,41 +64,27 @@ export function proceduresContext(
       procedure,
       { car, critical },
       { kind: 'whole-once', said: inChapter },
-      procedure.steps.map((step) => [step]),
+      eachAlone(procedure.steps),
     );
   });
 }
 
-/** As `cardProcedure`, with the acts that most troubles share in a row: each such row is one step. */
-export function cardProcedureInRows(
-  procedure: Procedure,
-  car: Car,
-  critical: ReadonlySet<string>,
-  said: SaidOnCard,
-): ProcedureContext {
-  return procedureContext(
-    procedure,
-    { car, critical },
-    { kind: 'brief', said },
-    inRows(cardSteps(procedure, critical)),
-  );
-}
-
 /**
  * The steps that belong on a card: those the library puts there, and every critical one. The first of them to name a part
- * says where it is. What the card says is noted in `said`.
+ * says where it is. What the card says is noted in `said`; `rowsOf` tells which of them are said as one.
  */
 export function cardProcedure(
   procedure: Procedure,
   car: Car,
   critical: ReadonlySet<string>,
   said: SaidOnCard,
+  rowsOf: (steps: readonly Step[]) => readonly Row[] = eachAlone,
 ): ProcedureContext {
   return procedureContext(
     procedure,
     { car, critical },
     { kind: 'brief', said },
-    cardSteps(procedure, critical).map((step) => [step]),
+    rowsOf(cardSteps(procedure, critical)),
   );
 }
 

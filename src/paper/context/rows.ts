@@ -4,6 +4,11 @@ import type { Step } from '../../procedure/procedure';
 /** One step, or several that are said as one. Never empty. */
 export type Row = readonly Step[];
 
+/** Every step by itself. */
+export function eachAlone(steps: readonly Step[]): readonly Row[] {
+  return steps.map((step) => [step]);
+}
+
 /** Neighbours that are said in a row, done by the same person under the same proviso, together; every other step by itself. */
 export function inRows(steps: readonly Step[]): readonly Row[] {
   const rows: Step[][] = [];

@@ -5,8 +5,9 @@ import { glassInputs } from '../context/drawingGlass';
 import { identityContext } from '../context/identity';
 import { listOfPlaces } from '../context/placeList';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
-import { cardProcedure, cardProcedureInRows, cardSteps } from '../context/procedures';
+import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
+import { eachAlone, inRows } from '../context/rows';
 import { standsOn } from '../context/standsOn';
 import { leastSizes } from '../legible';
 import type { Paper, World } from '../paper';
@@ -42,8 +43,8 @@ export function dashCard(plan: CardPlan): Paper {
               ? { ...nothingSaidInTrouble(car), cards: otherCards(plan, world) }
               : card;
           // the first trouble says in full what the others say in a row
-          const write = procedure.phase === 'emergency' && index > 0 ? cardProcedureInRows : cardProcedure;
-          return write(procedure, car, criticalKeys({ proof }), said);
+          const rowsOf = procedure.phase === 'emergency' && index > 0 ? inRows : eachAlone;
+          return cardProcedure(procedure, car, criticalKeys({ proof }), said, rowsOf);
         })
         .filter(({ steps }) => steps.length > 0);
       const trouble = on.some(({ phase }) => phase === 'emergency');
