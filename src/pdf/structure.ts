@@ -56,19 +56,13 @@ export class StructureTree {
     this.rank = rank;
   }
 
-  /** The type of an element, which its marked content is called by. */
-  typeOf(tag: StructureIndex): string {
-    return this.node(tag).element.type;
-  }
-
-  /** Notes a new stretch of content of an element; gives its number on the page. */
-  mark(tag: StructureIndex, page: PageHandle): number {
+  /** Notes the next stretch of content of a page, which belongs to an element. Stretches are numbered page by page. */
+  mark(tag: StructureIndex, page: PageHandle): void {
     const node = this.node(tag);
     this.marksOf[page.index] ??= [];
     const marks = this.marksOf[page.index] ?? [];
     const mcid = marks.push(node.id) - 1;
     node.contents.push({ kind: 'marked', mcid, page, moment: this.nextMoment(node) });
-    return mcid;
   }
 
   /** Notes an annotation of an element; gives its key in the parent tree. */
