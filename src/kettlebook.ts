@@ -9,6 +9,7 @@ export {
   type UnsaidPaper,
   unsaidOf,
   worldOf,
+  secondHalf,
   writeScreen,
 } from './makePapers';
 export { type CarFiles, type Prover, type ReadyCar, readCar } from './readCar';

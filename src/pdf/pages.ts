@@ -89,7 +89,8 @@ function writePage(page: Page, { inks, lineEnds, typeOf }: Writing): WrittenPage
     widthPt,
     heightPt,
     label,
-    content: deflateSync(latin(operators)),
+    // a copy of its own length: what packs it gives a piece of something larger
+    content: new Uint8Array(deflateSync(latin(operators))),
     faces: content.faces,
     notes,
   };

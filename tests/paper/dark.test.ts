@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { contrast } from '../../src/layout/contrast';
 import type { Block, Inline } from '../../src/markup/block';
-import { makePaper } from '../../src/paper/paper';
+import { makePaper } from '../../src/paper/make';
 import { seatedSteps } from '../../src/proof/escape';
 import { demo, demoNames, goodOf, workshop } from '../whole/made';
 

@@ -2,15 +2,17 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { good, type Outcome } from '../../diagnostic/diagnostic';
 import { oneByOne, openWorkshop, type Prover, readCar } from '../../kettlebook';
-import type { Paper, ScreenDraft } from '../../paper/paper';
+import type { Partner } from '../../paper/inTwo';
+import type { Help, Paper, ScreenDraft } from '../../paper/paper';
 import { putInOrder } from '../../proof/shown';
 import { readSource } from '../../spec/source';
 import { choosePapers } from '../choosePapers';
 import type { OpenedCar } from '../openCar';
 import { type OpenedIssue, openIssue } from '../openIssue';
 import { printedOf } from '../printed';
+import { openClaim, takeBack } from './claim';
 import { Inbox } from './mailbox';
-import { allMade, type MateOrders, type MatesDraft, type MatesPaper } from './mate';
+import { allMade, type MateOrders, type MatesWork } from './mate';
 import { allTaken, shareOf } from './share';
 
 /** Do it, and give each paper to the first thread. Where a car is not good it is the first thread that says so. */
@@ -25,32 +27,48 @@ export async function workAsMate(): Promise<void> {
   const opened = await openIssue(asked, open);
   const chosen = opened.ok ? choosePapers(opened.value.ready.papers, asked.papers) : undefined;
   if (opened.ok && chosen !== undefined && 'chosen' in chosen)
-    await makeShare(opened.value, chosen.chosen, tally);
+    await makeShare(opened.value, chosen.chosen, { tally, inbox });
   parentPort?.postMessage(allMade);
 }
 
 async function makeShare(
   { workshop, ready, earlier }: OpenedIssue,
   chosen: readonly Paper[],
-  tally: SharedArrayBuffer,
+  { tally, inbox }: { readonly tally: SharedArrayBuffer; readonly inbox: Inbox },
 ): Promise<void> {
   // where no paper is left to begin with, the first thread has time for what is beside this one
-  const leaveDraft = (draft: ScreenDraft): boolean => {
-    if (!allTaken(chosen.length, tally)) return false;
-    const left: MatesDraft = { what: 'draft', draft };
-    parentPort?.postMessage(left);
-    return true;
+  const leaveDraft = (draft: ScreenDraft): Help | undefined => {
+    if (!allTaken(chosen.length, tally)) return undefined;
+    const place = chosen.findIndex(({ name }) => name === draft.name);
+    const claim = chosen[place]?.flow === undefined ? undefined : openClaim();
+    say({ what: 'draft', place, draft, claim });
+    return claim === undefined ? {} : { partner: partnerFor(place, claim, inbox) };
   };
   const share = shareOf(chosen, 'back', tally);
   for await (const [paper, made] of oneByOne(ready, share, workshop, earlier, leaveDraft)) {
-    const result: MatesPaper = {
+    say({
       what: 'paper',
       place: chosen.indexOf(paper),
       problems: made.ok ? made.remarks : made.problems,
       printed: made.ok ? printedOf(made.value) : undefined,
-    };
-    parentPort?.postMessage(result);
+    });
   }
+}
+
+function say(work: MatesWork): void {
+  parentPort?.postMessage(work);
+}
+
+/** The first thread, as the one who may make the second half of the book at this place of the set. */
+function partnerFor(place: number, claim: SharedArrayBuffer, inbox: Inbox): Partner {
+  return {
+    hasBegun: () => !takeBack(claim),
+    exchange: (found) => {
+      say({ what: 'half found', place, found });
+      return inbox.take('half found', place).found;
+    },
+    half: () => inbox.take('half written', place).half,
+  };
 }
 
 async function openHanded(inbox: Inbox, car: number): Promise<Outcome<OpenedCar>> {
