@@ -5,11 +5,11 @@ export {
   type EarlierIssue,
   makePapers,
   oneByOne,
+  secondHalf,
   setOnePaper,
   type UnsaidPaper,
   unsaidOf,
   worldOf,
-  secondHalf,
   writeScreen,
 } from './makePapers';
 export { type CarFiles, type Prover, type ReadyCar, readCar } from './readCar';

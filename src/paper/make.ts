@@ -88,7 +88,11 @@ function writtenBook(
   return good({ written: writePages(value, fontFiles), binding: value, laidOut: value }, remarks);
 }
 
-function pdfFacts({ title }: Paper, { car: { spec }, language, fontFiles }: World, { fingerprint: mark }: FilledPaper) {
+function pdfFacts(
+  { title }: Paper,
+  { car: { spec }, language, fontFiles }: World,
+  { fingerprint: mark }: FilledPaper,
+) {
   return {
     title: `${spec.car.name}: ${title}`,
     language: spec.print.language,

@@ -18,7 +18,6 @@ import { parseMarkup } from '../markup/parse';
 import type { Templates } from '../markup/template/compile';
 import type { FrontMatter } from '../procedure/frontMatter';
 import type { Library } from '../procedure/library';
-import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { ShownProof } from '../proof/shown';
 import { fillTemplate, unsaidIn } from './fill';
@@ -34,7 +33,6 @@ import { lackingTexts } from './whole';
 /** Everything a paper can be made from. */
 export interface World {
   readonly car: Car;
-  readonly procedures: Procedures;
   readonly proof: ShownProof;
   readonly front: FrontMatter;
   readonly guide: Guide;

@@ -89,7 +89,7 @@ function provenElsewhere(inbox: Inbox, car: number): Prover {
     const procedures = once(() => putInOrder(given, inbox.take('order', car).order));
     const findings = once(() => inbox.take('findings', car).findings);
     return {
-      diagnostics: [],
+      diagnostics: undefined,
       get procedures() {
         return procedures();
       },

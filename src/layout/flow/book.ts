@@ -111,7 +111,11 @@ export class Book {
   }
 
   /** Finishes the pages of a stretch that has been filled, `before` of the book's pages standing before it. */
-  finish({ boxes, changes, body, setting }: FilledStretch, { destinations, pageCount }: WholeBook, before: number): LaidStretch {
+  finish(
+    { boxes, changes, body, setting }: FilledStretch,
+    { destinations, pageCount }: WholeBook,
+    before: number,
+  ): LaidStretch {
     const { options } = this;
     const leftOf = (page: number) => marginsOn(before + page, options).left;
     const bodies = placeBody(boxes, leftOf, body.top, setting.structure);

@@ -31,11 +31,11 @@ function lettersIn(block: Block): number {
     case 'paragraph':
       return lettersOf(block.content);
     case 'steps':
-      return sumOf(block.items, ({ action, result, remark }) =>
-        sumOf([action, result, remark], lettersOf),
-      );
+      return sumOf(block.items, ({ action, result, remark }) => sumOf([action, result, remark], lettersOf));
     case 'table':
-      return sumOf([...block.head, ...block.body], (row) => sumOf(row.cells, ({ content }) => lettersOf(content)));
+      return sumOf([...block.head, ...block.body], (row) =>
+        sumOf(row.cells, ({ content }) => lettersOf(content)),
+      );
     case 'caution':
       return sumOf([block.hazard, block.consequence, block.avoidance], lettersOf);
     case 'definitions':

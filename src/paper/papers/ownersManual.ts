@@ -43,7 +43,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, words } = world;
   const chapterOf = (phase: Phase) =>
     world.plans.chapters.find(({ phases }) => phases.includes(phase))?.id ?? phase;
-  const procedures = proceduresContext(world.procedures, car, criticalKeys(world), chapterOf);
+  const procedures = proceduresContext(world.proof.procedures, car, criticalKeys(world), chapterOf);
   const inPhases = (wanted: readonly Phase[]) =>
     procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
   return {
@@ -94,13 +94,13 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
 /** The safety signs that stand beside cautions of this car, with what they mean. */
 function signsIn({
   front,
-  procedures,
+  proof,
   signWords,
   language,
 }: World): readonly { readonly number: string; readonly means: string }[] {
   const cautions = [
     ...front.cautions,
-    ...procedures.flatMap((procedure) => [
+    ...proof.procedures.flatMap((procedure) => [
       ...procedure.cautions,
       ...procedure.steps.flatMap((step) => step.cautions),
     ]),
