@@ -5,7 +5,7 @@ export {
   type EarlierIssue,
   makePapers,
   oneByOne,
-  secondHalf,
+  secondPart,
   setOnePaper,
   type UnsaidPaper,
   unsaidOf,

@@ -1,7 +1,7 @@
 /** `kettlebook make`: the papers of a car, into a folder. */
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
-import { oneByOne, secondHalf, unsaidOf, writeScreen } from '../kettlebook';
+import { oneByOne, secondPart, unsaidOf, writeScreen } from '../kettlebook';
 import type { Paper } from '../paper/paper';
 import { askedButNotWhole } from '../paper/whole';
 import type { Asked } from './arguments';
@@ -106,7 +106,7 @@ async function makeTogether(
   const results: Result[] = [];
   const helpFor = (other: Mate) => {
     const help = new HelpForMate(other, {
-      half: (draft) => secondHalf(draft, ready, workshop),
+      part: (draft) => secondPart(draft, ready, workshop),
       screen: (draft) => {
         const { fileName, bytes } = writeScreen(draft, ready, workshop);
         aside.write(fileName, bytes);

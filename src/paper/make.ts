@@ -5,7 +5,7 @@ import type { LaidOut } from '../layout/frame';
 import { bookwise, type Turning } from '../layout/impose';
 import { writePages } from '../pdf/pages';
 import { bindPdf, writePdf } from '../pdf/write';
-import { type WrittenBook, writeFirstHalf } from './inTwo';
+import { type WrittenBook, writeFirstPart } from './inTwo';
 import {
   type Fill,
   type FilledPaper,
@@ -81,7 +81,7 @@ function writtenBook(
   const { fontFiles } = world;
   const flow = help?.partner === undefined ? undefined : paper.flow?.(world, mark);
   if (flow?.ok === true && help?.partner !== undefined)
-    return writeFirstHalf(blocks, flow.value, fontFiles, help.partner);
+    return writeFirstPart(blocks, flow.value, fontFiles, help.partner);
   const laidOut = paper.layOut(blocks, world, mark);
   if (!laidOut.ok) return laidOut;
   const { value, remarks } = laidOut;

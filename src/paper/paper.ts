@@ -179,7 +179,7 @@ export type TakeDraft = (draft: ScreenDraft) => Help | undefined;
 
 /** The help of whoever has taken a draft. */
 export interface Help {
-  /** It may make half of the pages too. */
+  /** It may make part of the pages too. */
   readonly partner?: Partner;
 }
 

@@ -1,14 +1,14 @@
-/** What the first thread does for the mate when it has no paper left to make: half of a book’s pages, then the page for a screen. */
-import type { HalfFound } from '../../layout/flow/together';
-import type { WrittenHalf } from '../../paper/inTwo';
+/** What the first thread does for the mate when it has no paper left to make: part of a book’s pages, then the page for a screen. */
+import type { PartFound } from '../../layout/flow/together';
+import type { WrittenPart } from '../../paper/inTwo';
 import type { ScreenDraft } from '../../paper/paper';
 import { begin } from './claim';
 import type { Mate, MatesDraft, MatesFound } from './mate';
 
 /** What it can do. */
 export interface Skills {
-  /** Make the second half of a book, round by round. */
-  readonly half: (draft: ScreenDraft) => Generator<HalfFound, WrittenHalf | undefined, HalfFound>;
+  /** Make the second part of a book, round by round. */
+  readonly part: (draft: ScreenDraft) => Generator<PartFound, WrittenPart | undefined, PartFound>;
   /** Write the page for a screen and put it aside. */
   readonly screen: (draft: ScreenDraft) => void;
 }
@@ -24,12 +24,12 @@ export class HelpForMate {
 
   /** Do what falls to the first thread now. */
   hear(work: MatesDraft | MatesFound): void {
-    if (work.what === 'half found') {
+    if (work.what === 'part found') {
       const known = this.begun.get(work.place);
-      if (known === undefined) throw new Error('half of a paper was found that nobody has begun');
+      if (known === undefined) throw new Error('part of a paper was found that nobody has begun');
       this.goOn(work.place, known, known.rounds.next(work.found));
     } else if (work.claim !== undefined && begin(work.claim)) {
-      const begun = { draft: work.draft, rounds: this.skills.half(work.draft) };
+      const begun = { draft: work.draft, rounds: this.skills.part(work.draft) };
       this.begun.set(work.place, begun);
       this.goOn(work.place, begun, begun.rounds.next());
     } else this.skills.screen(work.draft);
@@ -37,17 +37,20 @@ export class HelpForMate {
 
   /** The mate waits for pages, nobody for the page for a screen. */
   private goOn(of: number, { draft }: Begun, round: Round): void {
-    if (round.done !== true) return this.mate.hand({ what: 'half found', of, found: round.value });
-    if (round.value !== undefined) this.mate.hand({ what: 'half written', of, half: round.value });
+    if (round.done !== true) {
+      this.mate.hand({ what: 'part found', of, found: round.value });
+      return;
+    }
+    if (round.value !== undefined) this.mate.hand({ what: 'part written', of, part: round.value });
     this.begun.delete(of);
     this.skills.screen(draft);
   }
 }
 
-/** A book whose second half is being made. */
+/** A book whose second part is being made. */
 interface Begun {
   readonly draft: ScreenDraft;
-  readonly rounds: ReturnType<Skills['half']>;
+  readonly rounds: ReturnType<Skills['part']>;
 }
 
-type Round = IteratorResult<HalfFound, WrittenHalf | undefined>;
+type Round = IteratorResult<PartFound, WrittenPart | undefined>;

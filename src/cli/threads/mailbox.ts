@@ -1,8 +1,8 @@
 /** What one thread hands to another that can wait for it in the middle of its work. */
 import { type MessagePort, receiveMessageOnPort } from 'node:worker_threads';
 import type { CarFiles, SharedFiles } from '../../kettlebook';
-import type { HalfFound } from '../../layout/flow/together';
-import type { WrittenHalf } from '../../paper/inTwo';
+import type { PartFound } from '../../layout/flow/together';
+import type { WrittenPart } from '../../paper/inTwo';
 import type { ShownFindings, StepOrder } from '../../proof/shown';
 
 /**
@@ -20,9 +20,9 @@ export type Handed =
   | { readonly what: 'own files'; readonly of: number; readonly shared: SharedFiles | undefined }
   | { readonly what: 'order'; readonly of: number; readonly order: StepOrder }
   | { readonly what: 'findings'; readonly of: number; readonly findings: ShownFindings }
-  /** What a round found of the second half of a paper. */
-  | { readonly what: 'half found'; readonly of: number; readonly found: HalfFound }
-  | { readonly what: 'half written'; readonly of: number; readonly half: WrittenHalf };
+  /** What a round found of the second part of a paper. */
+  | { readonly what: 'part found'; readonly of: number; readonly found: PartFound }
+  | { readonly what: 'part written'; readonly of: number; readonly part: WrittenPart };
 
 /** The end that things are handed in at. */
 export class Outbox {

@@ -7,7 +7,7 @@
  */
 import { MessageChannel, type MessagePort, Worker } from 'node:worker_threads';
 import type { Diagnostic } from '../../diagnostic/diagnostic';
-import type { HalfFound } from '../../layout/flow/together';
+import type { PartFound } from '../../layout/flow/together';
 import type { ScreenDraft } from '../../paper/paper';
 import type { Asked } from '../arguments';
 import type { Printed } from '../printed';
@@ -36,15 +36,15 @@ export interface MatesDraft {
   readonly what: 'draft';
   readonly place: number;
   readonly draft: ScreenDraft;
-  /** For a book: where the first thread says that it makes the second half of its pages. */
+  /** For a book: where the first thread says that it makes the second part of its pages. */
   readonly claim: SharedArrayBuffer | undefined;
 }
 
-/** What a round found of the first half of such a book. */
+/** What a round found of the first part of such a book. */
 export interface MatesFound {
-  readonly what: 'half found';
+  readonly what: 'part found';
   readonly place: number;
-  readonly found: HalfFound;
+  readonly found: PartFound;
 }
 
 /** What the mate says. */

@@ -59,15 +59,15 @@ function say(work: MatesWork): void {
   parentPort?.postMessage(work);
 }
 
-/** The first thread, as the one who may make the second half of the book at this place of the set. */
+/** The first thread, as the one who may make the second part of the book at this place of the set. */
 function partnerFor(place: number, claim: SharedArrayBuffer, inbox: Inbox): Partner {
   return {
     hasBegun: () => !takeBack(claim),
     exchange: (found) => {
-      say({ what: 'half found', place, found });
-      return inbox.take('half found', place).found;
+      say({ what: 'part found', place, found });
+      return inbox.take('part found', place).found;
     },
-    half: () => inbox.take('half written', place).half,
+    part: () => inbox.take('part written', place).part,
   };
 }
 
@@ -83,7 +83,7 @@ async function openHanded(inbox: Inbox, car: number): Promise<Outcome<OpenedCar>
   return good({ workshop: workshop.value, ready: ready.value, told: (problems) => problems });
 }
 
-/** A proof that another thread makes: each half is waited for when something of it is asked, and not before. */
+/** A proof that another thread makes: each part is waited for when something of it is asked, and not before. */
 function provenElsewhere(inbox: Inbox, car: number): Prover {
   return (_, given) => {
     const procedures = once(() => putInOrder(given, inbox.take('order', car).order));

@@ -25,7 +25,7 @@ import { type Body, bodyBox, marginsOn } from './body';
 import type { FilledBox } from './fill';
 import { finishPages } from './finish-pages';
 import { flowLook } from './flow-look';
-import { lengthOf, middleOf } from './halves';
+import { lengthOf, partedAt } from './parting';
 
 /** Chapters from the first of these to the one before the second. */
 export type Stretch = readonly [from: number, to: number];
@@ -42,6 +42,9 @@ export interface FilledStretch {
   readonly body: Body;
   readonly setting: Setting;
 }
+
+/** The share of a book that the first of two lays out: the other begins later, having had other things to do. */
+const firstShare = 0.6;
 
 /** What is known of the whole book once every stretch of it is filled. */
 export interface WholeBook {
@@ -81,12 +84,11 @@ export class Book {
   }
 
   /**
-   * The two stretches that two can lay out at once, about as long as each other; nothing for a book whose chapters do not begin on
-   * new pages, or that has only one.
+   * The two stretches that two can lay out at once; nothing for a book whose chapters do not begin on new pages, or that has only one.
    */
-  get halves(): readonly [Stretch, Stretch] | undefined {
+  get parts(): readonly [Stretch, Stretch] | undefined {
     if (!this.options.chaptersOnNewPage || this.chapters.length < 2) return undefined;
-    const middle = middleOf(this.chapters.map(lengthOf));
+    const middle = partedAt(this.chapters.map(lengthOf), Number(process.env.SH ?? firstShare));
     return [
       [0, middle],
       [middle, this.chapters.length],

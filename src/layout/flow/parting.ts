@@ -7,15 +7,18 @@ export function lengthOf(chapter: readonly Block[]): number {
   return eachBlock(chapter).reduce((sum, block) => sum + perBlock + lettersIn(block), 0);
 }
 
-/** Where to part chapters of these lengths, so that the longer part is as short as it can be; neither is empty. */
-export function middleOf(lengths: readonly number[]): number {
-  const sum = lengths.reduce((before, length) => before + length, 0);
+/**
+ * Where to part chapters of these lengths for two, so that the first part comes as near as it can to `share` of the whole; neither
+ * part is empty.
+ */
+export function partedAt(lengths: readonly number[], share: number): number {
+  const wanted = share * lengths.reduce((sum, length) => sum + length, 0);
   let before = 0;
-  let best = { at: 1, longer: Number.POSITIVE_INFINITY };
+  let best = { at: 1, off: Number.POSITIVE_INFINITY };
   lengths.slice(0, -1).forEach((length, index) => {
     before += length;
-    const longer = Math.max(before, sum - before);
-    if (longer < best.longer) best = { at: index + 1, longer };
+    const off = Math.abs(before - wanted);
+    if (off < best.off) best = { at: index + 1, off };
   });
   return best.at;
 }
