@@ -44,7 +44,7 @@ export interface FilledStretch {
 }
 
 /** The share of a book that the first of two lays out: the other begins later, having had other things to do. */
-const firstShare = 0.6;
+const firstShare = 0.55;
 
 /** What is known of the whole book once every stretch of it is filled. */
 export interface WholeBook {
@@ -88,7 +88,7 @@ export class Book {
    */
   get parts(): readonly [Stretch, Stretch] | undefined {
     if (!this.options.chaptersOnNewPage || this.chapters.length < 2) return undefined;
-    const middle = partedAt(this.chapters.map(lengthOf), Number(process.env.SH ?? firstShare));
+    const middle = partedAt(this.chapters.map(lengthOf), firstShare);
     return [
       [0, middle],
       [middle, this.chapters.length],
