@@ -6,7 +6,7 @@ import { good, type Outcome } from '../diagnostic/diagnostic';
 import type { Face } from '../font/metrics';
 import { Book } from '../layout/flow/book';
 import { layoutWhole } from '../layout/flow/layout-pages';
-import { type PartFound, type LaidPart, layoutPart } from '../layout/flow/together';
+import { type LaidPart, layoutPart, type PartFound } from '../layout/flow/together';
 import type { LaidOut, StructureElement } from '../layout/frame';
 import { originOf } from '../layout/survey';
 import type { FlowOptions } from '../layout/types';

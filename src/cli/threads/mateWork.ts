@@ -4,7 +4,9 @@ import { good, type Outcome } from '../../diagnostic/diagnostic';
 import { oneByOne, openWorkshop, type Prover, readCar } from '../../kettlebook';
 import type { Partner } from '../../paper/inTwo';
 import type { Help, Paper, ScreenDraft } from '../../paper/paper';
-import { putInOrder } from '../../proof/shown';
+import { type Leaks, leaksOf } from '../../proof/leaks';
+import { modelOf } from '../../proof/model';
+import { putInOrder, type ShownFindings } from '../../proof/shown';
 import { readSource } from '../../spec/source';
 import { choosePapers } from '../choosePapers';
 import type { OpenedCar } from '../openCar';
@@ -83,21 +85,27 @@ async function openHanded(inbox: Inbox, car: number): Promise<Outcome<OpenedCar>
   return good({ workshop: workshop.value, ready: ready.value, told: (problems) => problems });
 }
 
-/** A proof that another thread makes: each part is waited for when something of it is asked, and not before. */
-function provenElsewhere(inbox: Inbox, car: number): Prover {
-  return (_, given) => {
-    const procedures = once(() => putInOrder(given, inbox.take('order', car).order));
-    const findings = once(() => inbox.take('findings', car).findings);
+/**
+ * A proof that another thread makes: each part is waited for when something of it is asked, and not before. What to shut for leaks
+ * needs no proof, and is worked out before anything is waited for.
+ */
+function provenElsewhere(inbox: Inbox, number: number): Prover {
+  return (car, given) => {
+    const procedures = once(() => putInOrder(given, inbox.take('order', number).order));
+    const findings = once((): ShownFindings & { readonly leaks: Leaks } => ({
+      leaks: leaksOf(modelOf(car)),
+      ...inbox.take('findings', number).findings,
+    }));
     return {
       diagnostics: undefined,
       get procedures() {
         return procedures();
       },
       get tables() {
-        return findings().tables;
+        return { ...findings().tables, isolation: findings().leaks.table };
       },
       get statistics() {
-        return findings().statistics;
+        return { ...findings().statistics, ...findings().leaks.count };
       },
       get overruled() {
         return findings().overruled;
