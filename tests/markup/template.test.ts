@@ -236,7 +236,11 @@ describe('a set found good before', () => {
     const read: string[] = [];
     const known = Object.entries(sources).map(([each, text]) => {
       const tree = allFoundGood(each, text);
-      return [each, () => (read.push(each), tree?.() ?? fail())] as const;
+      const noted = () => {
+        read.push(each);
+        return tree?.() ?? fail();
+      };
+      return [each, noted] as const;
     });
     const templates = compileTemplates(sources, {}, (each) => new Map(known).get(each));
     if (!templates.ok) throw new Error('not read');
