@@ -359,7 +359,10 @@ describe('pressures', () => {
   });
 
   test('temperatures of a gauge that reads pressure', () => {
-    const words = ['from: 150 psi gauge, to: 220 psi gauge', 'temperatures: { from: 380 °C }, to: 220 psi gauge'] as const;
+    const words = [
+      'from: 150 psi gauge, to: 220 psi gauge',
+      'temperatures: { from: 380 °C }, to: 220 psi gauge',
+    ] as const;
     expect(told(spoiled(words))).toContain('`temperatures`, but it reads pressure');
   });
 
@@ -371,8 +374,12 @@ describe('pressures', () => {
           `reads: temperature, of: boiler, temperatures: { ${marks} }`,
         ]),
       );
-    expect(band('from: 420 °C, to: 380 °C')).toContain('`from` of steam gauge (420 °C) is not below `to` (380 °C)');
-    expect(band('from: 380 °C, to: 420 °C, red-line: 400 °C')).toContain('(420 °C) is above `red-line` (400 °C)');
+    expect(band('from: 420 °C, to: 380 °C')).toContain(
+      '`from` of steam gauge (420 °C) is not below `to` (380 °C)',
+    );
+    expect(band('from: 380 °C, to: 420 °C, red-line: 400 °C')).toContain(
+      '(420 °C) is above `red-line` (400 °C)',
+    );
     expect(band('from: 380 °C, to: 420 °C, red-line: 420 °C')).not.toContain('temperatures');
   });
 

@@ -19,7 +19,9 @@ export function gaugesInput({ car, phrases, language: { messages, numbers } }: W
     of: named.name,
     say: messages.say,
     decimal: numbers.decimal,
-    gauges: Object.values(gauges).map((gauge) => {
+    // what a stick shows is its wet end, which tables tell and no picture does
+    gauges: Object.values(gauges).flatMap((gauge) => {
+      if (gauge.kind === 'stick') return [];
       const marks = gauge.temperatures ?? gauge;
       const [from, to, most] = [value(marks.from), value(marks.to), value(marks['red-line'])];
       const scale: DialScale = {

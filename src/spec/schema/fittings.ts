@@ -95,7 +95,10 @@ export const gauge = z.strictObject({
       to: measure('temperature', 'Top of the working band.', '420 °C').optional(),
       'red-line': measure('temperature', 'Never past this.', '450 °C').optional(),
     })
-    .meta({ description: 'Of a dial that reads temperature: its band and its red line, as it is drawn in the manual.' })
+    .meta({
+      description:
+        'Of a dial that reads temperature: its band and its red line, as it is drawn in the manual.',
+    })
     .optional(),
   'should-read': words('What it should show, where a figure will not do.', 'half a glass').optional(),
   'cold-reads': words(
