@@ -40,8 +40,15 @@ export interface Phrases {
   second(quantity: Quantity | undefined, options?: AmountOptions): string;
   /** A small volume, such as a pump's stroke, in cubic inches or millilitres. */
   smallVolume(quantity: Quantity<'volume'> | undefined): string;
-  /** A volume that is poured with a measure: gallons, under half a gallon fluid ounces; litres, under one millilitres. */
-  poured(quantity: Quantity<'volume'> | undefined, rounding: RoundingDirection): string;
+  /**
+   * A volume that is poured with a measure: gallons, under half a gallon fluid ounces; litres, under one millilitres. A column is read
+   * down with one measure in the hand: its smallest volume, `like`, decides for all of it.
+   */
+  poured(
+    quantity: Quantity<'volume'> | undefined,
+    rounding: RoundingDirection,
+    like?: Quantity<'volume'>,
+  ): string;
   /** A time in whole minutes, from two hours up in hours and minutes: `84 min`, `9 h 3 min`. */
   duration(quantity: Quantity<'time'> | undefined, rounding: 'up' | 'down'): string;
   /** A length that is paced out, such as a distance to stand at, in whole feet or metres, rounded up. */
@@ -119,11 +126,13 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, telling, wor
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
-    poured: (quantity, rounding) =>
+    poured: (quantity, rounding, like = quantity) =>
       say(quantity, (known) => {
         const [first = '', second] = [
           ...new Set(
-            systems.map((system) => plain(known, { system, rounding, ...pouredIn(known.si, system) })),
+            systems.map((system) =>
+              plain(known, { system, rounding, ...pouredIn(like?.si ?? known.si, system) }),
+            ),
           ),
         ];
         return second === undefined ? first : `${first} (${second})`;
