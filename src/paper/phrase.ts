@@ -51,6 +51,8 @@ export interface Phrases {
   ): string;
   /** A time in whole minutes, from two hours up in hours and minutes: `84 min`, `9 h 3 min`. */
   duration(quantity: Quantity<'time'> | undefined, rounding: 'up' | 'down'): string;
+  /** A time that was worked out: the same, but under ten minutes in tenths of one, where whole ones would make several fall together. */
+  workedOut(quantity: Quantity<'time'>, rounding: 'up' | 'down'): string;
   /** A length that is paced out, such as a distance to stand at, in whole feet or metres, rounded up. */
   paced(quantity: Quantity<'length'> | undefined): string;
   /** `14 March 2026`, by the language of the papers. */
@@ -138,6 +140,12 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, telling, wor
         return second === undefined ? first : `${first} (${second})`;
       }),
     duration: (quantity, rounding) => say(quantity, (known) => durationText(known.si, rounding)),
+    workedOut: (time, rounding) =>
+      say(time, (known) =>
+        known.si < tenMinutes
+          ? plain(known, { system: firstSystem, rounding, decimals: 1 })
+          : durationText(known.si, rounding),
+      ),
     paced: (quantity) =>
       say(quantity, (known) => {
         const [first = '', second] = [
@@ -152,6 +160,8 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, telling, wor
     date: (iso) => printDay(iso, tag),
   };
 }
+
+const tenMinutes = 600;
 
 /** From here on hours are told beside the minutes. */
 const longMinutes = 120;
