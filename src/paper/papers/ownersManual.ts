@@ -20,6 +20,7 @@ import {
 } from '../context/proof';
 import { onTheRoadContext, raisingContext, roadSpeedsContext, startUpContext } from '../context/raising';
 import { readingsContext } from '../context/readings';
+import { signsOfTrouble } from '../context/signsOfTrouble';
 import { subjectIndex } from '../context/subjectIndex';
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
@@ -79,6 +80,10 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     critical: criticalContext(world),
     triedOnModel: triedContext(world),
     emergencies: inPhases(['emergency']),
+    signsOfTrouble: signsOfTrouble(
+      world.procedures.filter(({ phase }) => phase === 'emergency'),
+      world.plans,
+    ),
     faults: byPlace(world.faults),
     workings: workingsContext(world),
     glossary: world.glossary,
