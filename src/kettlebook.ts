@@ -5,6 +5,7 @@ export {
   type EarlierIssue,
   makePapers,
   oneByOne,
+  secondPart,
   setOnePaper,
   type UnsaidPaper,
   unsaidOf,

@@ -2,15 +2,16 @@
 import { fillSince } from './compare/fillSince';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from './diagnostic/diagnostic';
 import { lookInWords } from './html/look';
+import type { PartFound } from './layout/flow/together';
 import { themeInWords } from './layout/theme';
 import { fillTemplate, unsaidIn } from './paper/fill';
+import { type WrittenPart, writeSecondPart } from './paper/inTwo';
+import { makePaper, screenFile } from './paper/make';
 import {
   type MadePaper,
-  makePaper,
   type Paper,
   type ScreenDraft,
   type SetPaper,
-  screenFile,
   setPaper,
   type TakeDraft,
   type World,
@@ -67,6 +68,22 @@ export function writeScreen(
   workshop: Workshop,
 ): ReturnType<typeof screenFile> {
   return screenFile(draft, worldOf(ready, workshop));
+}
+
+/**
+ * The second part of a book whose first is made elsewhere, from its draft. Yields what each round found and is given what the other
+ * found in the same; ends with the part, or with nothing if the other makes all of it.
+ */
+export function* secondPart(
+  draft: ScreenDraft,
+  ready: ReadyCar,
+  workshop: Workshop,
+): Generator<PartFound, WrittenPart | undefined, PartFound> {
+  const world = worldOf(ready, workshop);
+  const paper = ready.papers.find(({ name }) => name === draft.name);
+  const flow = paper?.flow?.(world, draft.fingerprint);
+  if (flow?.ok !== true) throw new Error(`\`${draft.name}\` is no book`);
+  return yield* writeSecondPart(draft.blocks, flow.value, world.fontFiles);
 }
 
 /** What the language of a car’s papers does not say of each of these papers: texts of the library, in English. */

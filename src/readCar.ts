@@ -25,7 +25,6 @@ import type { Workshop } from './workshop';
 export interface ReadyCar extends Sayings {
   readonly car: Car;
   readonly figures: CarFigures;
-  readonly procedures: Procedures;
   readonly proof: ShownProof;
   readonly front: FrontMatter;
   readonly guide: Guide;
@@ -41,12 +40,14 @@ export interface CarFiles {
   readonly paper?: 'letter' | 'a4';
 }
 
-/** What proves the procedures of a car: its errors stop the making of papers. */
-export type Prover = (
-  car: Car,
-  given: Procedures,
-  options: { readonly day: Day },
-) => ShownProof & { readonly diagnostics: readonly Diagnostic[] };
+/** What proves the procedures of a car. */
+export type Prover = (car: Car, given: Procedures, options: { readonly day: Day }) => ProofMade;
+
+/** What comes of it. */
+export interface ProofMade extends ShownProof {
+  /** What is wrong, which stops the making of papers if it is an error; nothing if it is told by whoever proves the car elsewhere. */
+  readonly diagnostics: readonly Diagnostic[] | undefined;
+}
 
 /** From spec text to a car that papers may be made for. */
 export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = prove): Outcome<ReadyCar> {
@@ -79,7 +80,8 @@ export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = pr
   ];
   if (!log.ok || !procedures.ok || !front.ok || hasErrors(problems)) return bad(withoutMarksIn(problems));
   const proof = prover(car, procedures.value, { day: workshop.day });
-  if (hasErrors(proof.diagnostics)) return bad(withoutMarksIn([...problems, ...proof.diagnostics]));
+  const { diagnostics } = proof;
+  if (hasErrors(diagnostics ?? [])) return bad(withoutMarksIn([...problems, ...(diagnostics ?? [])]));
   const figures = carFigures(car, {
     liquids: workshop.liquids,
     timeline,
@@ -91,21 +93,23 @@ export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = pr
   const style = { print: { system }, phrases, language: language.value };
   const guide = guideFor(car, figures, workshop.guideFiles, style);
   if (!guide.ok) return bad(withoutMarksIn([...problems, ...guide.problems]));
+  const ready: ReadyCar = {
+    ...sayings.value,
+    car,
+    figures,
+    proof,
+    front: front.value,
+    guide: guide.value,
+    glossary: entriesFor(car, sayings.value.glossary),
+    faults: entriesFor(car, sayings.value.faults),
+  };
+  // whoever tells what is wrong tells these too: they ask for the order of the steps, which may not be known here yet
+  if (diagnostics === undefined) return good(ready);
   return good(
-    {
-      ...sayings.value,
-      car,
-      figures,
-      procedures: proof.procedures,
-      proof,
-      front: front.value,
-      guide: guide.value,
-      glossary: entriesFor(car, sayings.value.glossary),
-      faults: entriesFor(car, sayings.value.faults),
-    },
+    ready,
     withoutMarksIn([
       ...problems,
-      ...proof.diagnostics,
+      ...diagnostics,
       ...calledForRemarks(
         car,
         workshop.library.procedures,

@@ -18,7 +18,8 @@ export async function check(
   else tellProblems(problems, terminal);
   if (!opened.ok) return exitCodes.atFault;
   if (!asked.json) {
-    const { car, procedures, figures } = opened.value.ready;
+    const { car, proof, figures } = opened.value.ready;
+    const { procedures } = proof;
     const steps = procedures.reduce((sum, procedure) => sum + procedure.steps.length, 0);
     terminal.say(
       `${asked.spec} is good: ${Object.keys(car.spec.valves).length} valves, ${procedures.length} procedures of ${steps} steps, ${figures.all.length} figures.`,

@@ -1,7 +1,7 @@
 /** `kettlebook make`: the papers of a car, into a folder. */
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
-import { oneByOne, unsaidOf, writeScreen } from '../kettlebook';
+import { oneByOne, secondPart, unsaidOf, writeScreen } from '../kettlebook';
 import type { Paper } from '../paper/paper';
 import { askedButNotWhole } from '../paper/whole';
 import type { Asked } from './arguments';
@@ -12,7 +12,8 @@ import { type Printed, printedOf, tableOf } from './printed';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { handTo } from './threads/hand';
-import type { Mate, MatesDraft, MatesPaper } from './threads/mate';
+import { HelpForMate } from './threads/helpMate';
+import type { Mate, MatesWork } from './threads/mate';
 import { emptyTally, shareOf } from './threads/share';
 import { unwritable } from './unwritable';
 import { Aside } from './writeAside';
@@ -103,16 +104,22 @@ async function makeTogether(
   mate: Mate | undefined,
 ): Promise<readonly Result[]> {
   const results: Result[] = [];
+  const helpFor = (other: Mate) => {
+    const help = new HelpForMate(other, {
+      part: (draft) => secondPart(draft, ready, workshop),
+      screen: (draft) => {
+        const { fileName, bytes } = writeScreen(draft, ready, workshop);
+        aside.write(fileName, bytes);
+      },
+    });
+    return (work: MatesWork) =>
+      work.what === 'paper' ? put(work.place, work.problems, work.printed) : help.hear(work);
+  };
   const put = (place: number, problems: readonly Diagnostic[], printed: Printed | undefined) => {
     for (const { name, bytes } of printed?.files ?? []) aside.write(name, bytes);
     results[place] = { problems, rows: printed?.rows ?? [] };
   };
-  const takeOver = (work: MatesPaper | MatesDraft) => {
-    if (work.what === 'paper') return put(work.place, work.problems, work.printed);
-    const { fileName, bytes } = writeScreen(work.draft, ready, workshop);
-    aside.write(fileName, bytes);
-  };
-  const others = mate?.work(takeOver);
+  const others = mate === undefined ? undefined : mate.work(helpFor(mate));
   const own = shareOf(papers, 'front', mate?.tally ?? emptyTally());
   for await (const [paper, made] of oneByOne(ready, own, workshop, earlier)) {
     const place = papers.indexOf(paper);

@@ -31,8 +31,8 @@ export function printedOf(paper: MadePaper): Printed {
 function rowOf(paper: MadePaper): Row {
   return {
     paper: paper.title,
-    pages: String(paper.laidOut.pages.length),
-    size: `${sheetWords(paper.laidOut)}${turnedOn(paper.turning)}${paper.lightOnDark ? ', light on dark: takes much ink' : ''}`,
+    pages: String(paper.pages.length),
+    size: `${sheetWords(paper)}${turnedOn(paper.turning)}${paper.lightOnDark ? ', light on dark: takes much ink' : ''}`,
     file: paper.fileName,
   };
 }

@@ -1,12 +1,16 @@
 /** The size of a paper in words, for the list at the end. */
-import type { LaidOut } from '../layout/frame';
+import type { Page } from '../layout/frame';
 import { sheetSizes } from '../layout/sheet';
 
 const pointsPerInch = 72;
 const pointsPerMm = 72 / 25.4;
 
 /** The name of the sheet and its measures, such as `letter, 8.5 × 11 in`. */
-export function sheetWords({ pages }: LaidOut): string {
+export function sheetWords({
+  pages,
+}: {
+  readonly pages: readonly Pick<Page, 'widthPt' | 'heightPt'>[];
+}): string {
   const [page] = pages;
   if (page === undefined) return '';
   const near = (a: number, b: number) => Math.abs(a - b) < 0.5;

@@ -13,7 +13,7 @@ export async function listSteps(
 ): Promise<ExitCode> {
   const opened = await openCarOrTell(spec, root, terminal);
   if (opened === undefined) return exitCodes.atFault;
-  const { procedures } = opened.ready;
+  const { procedures } = opened.ready.proof;
   if (wanted === undefined) {
     terminal.say(procedureLines(procedures));
     return exitCodes.done;

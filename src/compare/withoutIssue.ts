@@ -8,10 +8,10 @@ const noIssue = { letter: 'A', date: '2000-01-01', changed: [] };
 /** The same world, less the letter, the date and the record of its issue, and what it knows of the one before. */
 export function withoutIssue(world: World): World {
   const { earlier: _, since: __, ...own } = world;
-  const { car } = world;
+  const { car, proof } = world;
   return {
     ...own,
-    procedures: unissued(world),
+    proof: { ...proof, procedures: unissued(world) },
     car: { ...car, spec: { ...car.spec, issue: noIssue } },
   };
 }
@@ -20,12 +20,12 @@ export function withoutIssue(world: World): World {
  * The procedures with the issue taken out of their words, where a step names it: its letter, a word or two, its date as
  * the papers print it. Nothing shorter is taken out: another date of the car may be the same day.
  */
-export function unissued({ car, procedures }: Pick<World, 'car' | 'procedures'>): Procedures {
+export function unissued({ car, proof }: Pick<World, 'car' | 'proof'>): Procedures {
   const { letter, date } = car.spec.issue;
   const day = printDay(date, car.spec.print.language).replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   const named = new RegExp(`(?<![\\p{L}\\p{N}])${letter}([^.,;:\\d]{1,12})${day}`, 'gu');
   const without = (text: string) => text.replace(named, `${noIssue.letter}$1${noIssue.date}`);
-  return procedures.map((procedure) => ({
+  return proof.procedures.map((procedure) => ({
     ...procedure,
     steps: procedure.steps.map((step) => ({
       ...step,

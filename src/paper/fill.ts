@@ -19,8 +19,9 @@ export interface FilledTemplate {
 export function fillTemplate(paper: Paper, world: World, printed?: string): Outcome<FilledTemplate> {
   const problems = paper.problems?.(world) ?? [];
   if (problems.length > 0) return bad(problems);
-  // drawn first: drawings need nothing of the proof, and a thread that is still to be handed it need not wait with them
+  // drawings and templates need nothing of the proof, and a thread that is still to be handed it need not wait with them
   const drawings = paper.drawings(world);
+  world.templates.open(paper.template);
   const context = paper.context(world);
   const mark = fingerprint([
     paper.name,

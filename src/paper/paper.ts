@@ -1,4 +1,4 @@
-/** What a paper is, and the one way from its content to bytes. */
+/** What a paper is, and the way from its content to pages. */
 
 import type { CarFigures } from '../calc/figures/carFigures';
 import type { Liquids } from '../calc/fuel/liquids';
@@ -7,37 +7,32 @@ import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnost
 import type { Drawing } from '../drawing/drawing';
 import type { Face, FontSet } from '../font/metrics';
 import type { ScreenLook } from '../html/look';
-import { writeScreenPage } from '../html/page';
 import type { Language } from '../language/language';
 import type { Words } from '../language/languageForm';
-import type { LaidOut } from '../layout/frame';
-import { bookwise, type Turning } from '../layout/impose';
+import type { LaidOut, Page } from '../layout/frame';
+import type { Turning } from '../layout/impose';
 import type { Theme } from '../layout/theme';
+import type { FlowOptions } from '../layout/types';
 import type { Block } from '../markup/block';
 import { parseMarkup } from '../markup/parse';
 import type { Templates } from '../markup/template/compile';
-import { writePdf } from '../pdf/write';
 import type { FrontMatter } from '../procedure/frontMatter';
 import type { Library } from '../procedure/library';
-import type { Procedures } from '../procedure/procedure';
 import type { GlossaryEntry, SignsAndCauses } from '../procedure/reference';
 import type { ShownProof } from '../proof/shown';
 import { fillTemplate, unsaidIn } from './fill';
 import type { Guide } from './guide/guide';
+import type { Partner } from './inTwo';
 import { leftOut } from './kept';
 import type { Phrases } from './phrase';
 import type { Plans } from './plans';
-import { onSheets } from './sheets';
 import type { Signs } from './signs';
 import type { Since } from './since';
 import { lackingTexts } from './whole';
 
-const utf8 = new TextEncoder();
-
 /** Everything a paper can be made from. */
 export interface World {
   readonly car: Car;
-  readonly procedures: Procedures;
   readonly proof: ShownProof;
   readonly front: FrontMatter;
   readonly guide: Guide;
@@ -101,16 +96,24 @@ export interface Paper {
    * sheets of the printer are front and back.
    */
   turning?(world: World): Turning | 'none' | undefined;
+  /** How the chapters of a book flow over its pages; left out by what is no book. */
+  flow?(world: World, fingerprint: string): Outcome<FlowOptions>;
   /** Lay the blocks out. */
   layOut(blocks: readonly Block[], world: World, fingerprint: string): Outcome<LaidOut>;
 }
 
-/** A finished paper. */
-export interface MadePaper {
+/** What is known of a paper as soon as it has been filled in. */
+export interface PaperFacts {
   readonly name: string;
   readonly title: string;
   readonly fileName: string;
   readonly fingerprint: string;
+  readonly lightOnDark: boolean;
+  readonly blocks: readonly Block[];
+}
+
+/** A finished paper. */
+export interface MadePaper extends PaperFacts {
   readonly bytes: Uint8Array;
   /** The same as one page for a screen; left out if somebody else writes it. */
   readonly screen?: { readonly fileName: string; readonly bytes: Uint8Array };
@@ -118,10 +121,10 @@ export interface MadePaper {
   readonly sheets?: PrintedSheets;
   /** The edge its sheets are turned on, where it is to be printed on both sides. */
   readonly turning?: Turning | 'none';
-  /** It is printed light on dark, which takes much ink. */
-  readonly lightOnDark: boolean;
-  readonly laidOut: LaidOut;
-  readonly blocks: readonly Block[];
+  /** Every page of it, with its measures. */
+  readonly pages: readonly Pick<Page, 'widthPt' | 'heightPt'>[];
+  /** The same as they were laid out; undefined if that was done in two places. */
+  readonly laidOut: LaidOut | undefined;
   readonly remarks: readonly Diagnostic[];
 }
 
@@ -135,7 +138,10 @@ export interface PrintedSheets {
 }
 
 /** A paper up to its pages, before it is written as PDF. */
-export type SetPaper = Omit<MadePaper, 'bytes' | 'sheets' | 'screen' | 'turning'>;
+export interface SetPaper extends PaperFacts {
+  readonly laidOut: LaidOut;
+  readonly remarks: readonly Diagnostic[];
+}
 
 /** A paper filled in and read, before it is laid out. */
 export interface FilledPaper {
@@ -168,116 +174,40 @@ export interface ScreenDraft extends FilledPaper {
   readonly lightOnDark: boolean;
 }
 
-/** Takes the draft of a page for a screen away, to have it written elsewhere; false if it does not. */
-export type TakeDraft = (draft: ScreenDraft) => boolean;
+/** Takes the draft of a page for a screen away, to have it written elsewhere; nothing if it does not. */
+export type TakeDraft = (draft: ScreenDraft) => Help | undefined;
+
+/** The help of whoever has taken a draft. */
+export interface Help {
+  /** It may make part of the pages too. */
+  readonly partner?: Partner;
+}
 
 /** Fill in, read and lay out a paper. */
 export function setPaper(paper: Paper, world: World, fill: Fill = fillPaper): Outcome<SetPaper> {
   const filled = fill(paper, world);
-  return filled.ok ? layOutFilled(paper, world, filled.value, filled.remarks) : filled;
-}
-
-function layOutFilled(
-  paper: Paper,
-  world: World,
-  { fingerprint: mark, blocks }: FilledPaper,
-  before: readonly Diagnostic[],
-): Outcome<SetPaper> {
-  const laidOut = paper.layOut(blocks, world, mark);
-  if (!laidOut.ok) return bad(laidOut.problems.map((problem) => inPaper(problem, paper)));
-  const remarks = [...before, ...laidOut.remarks];
-  return good(
-    {
-      name: paper.name,
-      title: paper.title,
-      fileName: `${paper.name}.pdf`,
-      lightOnDark: paper.lightOnDark ?? false,
-      fingerprint: mark,
-      laidOut: laidOut.value,
-      blocks,
-      remarks,
-    },
-    remarks,
-  );
-}
-
-/** Make a paper: pages, their PDF, and the page for a screen unless `take` has it written elsewhere. */
-export async function makePaper(
-  paper: Paper,
-  world: World,
-  fill: Fill = fillPaper,
-  take: TakeDraft = () => false,
-): Promise<Outcome<MadePaper>> {
-  const filled = fill(paper, world);
   if (!filled.ok) return filled;
-  const { name, title, lightOnDark = false } = paper;
-  const draft: ScreenDraft = { ...filled.value, name, title, lightOnDark };
-  // offered before the pages are laid out, so that both go on at once
-  const isTaken = take(draft);
-  const set = layOutFilled(paper, world, filled.value, filled.remarks);
-  if (!set.ok) return set;
-  const { spec } = world.car;
-  const { laidOut, fingerprint: mark } = set.value;
-  const facts = {
-    title: `${spec.car.name}: ${paper.title}`,
-    language: spec.print.language,
-    author: spec.keeper.name,
-    subject: world.language.messages.say('subject', {
-      title: paper.title,
-      letter: spec.issue.letter,
-      date: spec.issue.date,
-      mark,
-    }),
-    creationDate: new Date(`${spec.issue.date}T00:00:00Z`),
-    fontFiles: world.fontFiles,
-  };
-  const together = onSheets(laidOut, world);
-  const faces = together === undefined ? facesTurn(laidOut) : undefined;
-  const edge = paper.turning === undefined ? faces : paper.turning(world);
-  const bytes = await writePdf(laidOut, edge === undefined ? facts : { ...facts, duplex: edge });
-  const made = {
-    ...set.value,
-    bytes,
-    ...(edge === undefined ? {} : { turning: edge }),
-    ...(isTaken ? {} : { screen: screenFile(draft, world) }),
-  };
-  const [side] = together?.pages ?? [];
-  if (together === undefined || side === undefined) return good(made, set.remarks);
-  const turning = bookwise(side);
-  const sheets = {
-    fileName: `${paper.name}-sheets.pdf`,
-    bytes: await writePdf(together, { ...facts, duplex: turning }),
-    laidOut: together,
-    turning,
-  };
-  return good({ ...made, sheets }, set.remarks);
+  const { blocks, fingerprint: mark } = filled.value;
+  const laidOut = paper.layOut(blocks, world, mark);
+  if (!laidOut.ok) return inPaper(paper, laidOut.problems);
+  const remarks = [...filled.remarks, ...laidOut.remarks];
+  return good({ ...factsOf(paper, filled.value), laidOut: laidOut.value, remarks }, remarks);
 }
 
-/** The edge on which a sheet is turned that has a face on each side; nothing for a single face. */
-function facesTurn({ pages: [front, back] }: LaidOut): Turning | undefined {
-  return front === undefined || back === undefined ? undefined : bookwise(front);
+/** What is known of a paper that has been filled in. */
+export function factsOf(
+  { name, title, lightOnDark = false }: Paper,
+  { fingerprint: mark, blocks }: FilledPaper,
+): PaperFacts {
+  return { name, title, fileName: `${name}.pdf`, lightOnDark, fingerprint: mark, blocks };
 }
 
-/** The same blocks as a page for a screen. */
-export function screenFile(
-  { name, title, fingerprint: mark, blocks, lightOnDark }: ScreenDraft,
-  { car, screen, fonts }: Pick<World, 'car' | 'screen' | 'fonts'>,
-): { readonly fileName: string; readonly bytes: Uint8Array } {
-  const page = writeScreenPage(blocks, {
-    title,
-    language: car.spec.print.language,
-    car: car.spec.car.name,
-    issue: car.spec.issue.letter,
-    date: car.spec.issue.date,
-    fingerprint: mark,
-    invented: car.spec.car.invented ?? false,
-    look: screen,
-    fonts,
-    dark: lightOnDark,
-  });
-  return { fileName: `${name}.html`, bytes: utf8.encode(page) };
-}
-
-function inPaper(problem: Diagnostic, paper: Paper): Diagnostic {
-  return { ...problem, notes: [...(problem.notes ?? []), `This is in the paper \`${paper.name}\`.`] };
+/** What is wrong with the pages of a paper, with its name. */
+export function inPaper({ name }: Paper, problems: readonly Diagnostic[]): Outcome<never> {
+  return bad(
+    problems.map((problem) => ({
+      ...problem,
+      notes: [...(problem.notes ?? []), `This is in the paper \`${name}\`.`],
+    })),
+  );
 }

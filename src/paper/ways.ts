@@ -1,5 +1,5 @@
 /** The ways papers are laid out: on the pages of a book, on the faces of a card, on weather-proof sheets for the lap. */
-import type { Outcome } from '../diagnostic/diagnostic';
+import { good, type Outcome } from '../diagnostic/diagnostic';
 import { leastSignMm } from '../drawing/signs/signs';
 import { layoutBoldCard, layoutCard, layoutSheet } from '../layout/card/layout-card';
 import { layoutPages } from '../layout/flow/layout-pages';
@@ -7,14 +7,14 @@ import type { LaidOut } from '../layout/frame';
 import { handDistanceM } from '../layout/legibility';
 import { pointsPerMm } from '../layout/sheet';
 import { darkened } from '../layout/theme';
-import type { CardOptions, Sheet } from '../layout/types';
+import type { CardOptions, FlowOptions, Sheet } from '../layout/types';
 import { footOf, headOf, identityLine, wholeFootOf } from './heads';
 import { darkSizes, leastBookSizes, leastSizes, mostUsefulPt } from './legible';
 import type { Paper, World } from './paper';
 import { cardSheet, darkCardSheet, lapSheet, measuredSheet, pageSheet } from './sheets';
 
 /** What a paper says of how it is laid out. */
-type Way = Pick<Paper, 'leastPt' | 'lookUpPt' | 'layOut' | 'turning'>;
+type Way = Pick<Paper, 'leastPt' | 'lookUpPt' | 'flow' | 'layOut' | 'turning'>;
 
 /** How the chapters of a book stand. */
 interface BookWay {
@@ -25,23 +25,28 @@ interface BookWay {
 
 /** Pages of a book in the hand. */
 export function asBook(title: string, { chaptersOnNewPage, chapterTabs }: BookWay): Way {
+  const flow = (world: World, mark: string): Outcome<FlowOptions> => {
+    const sheet = pageSheet(world);
+    if (!sheet.ok) return sheet;
+    return good({
+      fonts: world.fonts,
+      theme: world.theme,
+      sheet: sheet.value,
+      head: headOf(world, title),
+      foot: footOf(world, mark),
+      firstPage: { head: false, foot: true },
+      chaptersOnNewPage,
+      chapterTabs,
+      bothSides: onBothSides(world),
+    });
+  };
   return {
     leastPt: ({ fonts }) => leastBookSizes(fonts),
     turning: (world) => (onBothSides(world) ? 'long-edge' : undefined),
+    flow,
     layOut: (blocks, world, mark) => {
-      const sheet = pageSheet(world);
-      if (!sheet.ok) return sheet;
-      return layoutPages(blocks, {
-        fonts: world.fonts,
-        theme: world.theme,
-        sheet: sheet.value,
-        head: headOf(world, title),
-        foot: footOf(world, mark),
-        firstPage: { head: false, foot: true },
-        chaptersOnNewPage,
-        chapterTabs,
-        bothSides: onBothSides(world),
-      });
+      const options = flow(world, mark);
+      return options.ok ? layoutPages(blocks, options.value) : options;
     },
   };
 }

@@ -30,16 +30,16 @@ export class PageContent {
   private line: string | undefined;
   private face: Face | undefined;
   private sizePt: number | undefined;
-  private readonly used = new Map<string, Ink>();
+  private readonly used = new Set<Face>();
 
   constructor(
     private readonly inkOf: (face: Face) => Ink,
     private readonly mark: (tag: StructureIndex) => string,
   ) {}
 
-  /** The fonts used so far, by the names they are called by. */
-  get fonts(): ReadonlyMap<string, Ink> {
-    return this.used;
+  /** The faces used so far, in the order in which they first were. */
+  get faces(): readonly Face[] {
+    return [...this.used];
   }
 
   /** Puts a run of text. `closing` is text that is read but not seen: the space at the end of a line. */
@@ -115,7 +115,7 @@ export class PageContent {
     this.beginText();
     this.fill(colour);
     if (this.face !== face || this.sizePt !== sizePt) {
-      this.used.set(ink.id, ink);
+      this.used.add(face);
       this.operators.push(`/${ink.id} ${num(sizePt)} Tf`);
       this.face = face;
       this.sizePt = sizePt;

@@ -7,8 +7,7 @@ import { type Face, faces } from '../font/metrics';
 import type { ShapedWord } from '../font/plain';
 import { type Shaper, shaperOf } from '../font/shaper';
 import { eachWord } from '../font/words';
-import { embedFont, type Letters } from './embed';
-import type { ObjectStore } from './objects';
+import type { Letters } from './embed';
 import { literal16, num } from './syntax';
 
 /** A run of text, ready to be shown. */
@@ -26,54 +25,48 @@ interface EncodedWord {
   readonly advance: number;
 }
 
-/** One face of the document. */
+/** The name that a face has on every page of every file. */
+export const fontName = (face: Face): string => `F${faces.indexOf(face) + 1}`;
+
+/** One face, as it is written with. */
 export interface Ink {
   /** The name of the font in the page's resources. */
   readonly id: string;
-  /** The number of the font's object. */
-  readonly object: number;
   encode(text: string): EncodedText;
 }
 
-/** Gives each face when it is first asked for; a face that is never used is not embedded. */
+/** Gives each face when it is first asked for. */
 export class Inks {
   private readonly inks = new Map<Face, FaceInk>();
 
-  constructor(
-    private readonly store: ObjectStore,
-    private readonly files: Readonly<Record<Face, Uint8Array>>,
-  ) {}
+  constructor(private readonly files: Readonly<Record<Face, Uint8Array>>) {}
 
   /** The face, made ready for writing. */
   of(face: Face): Ink {
     const known = this.inks.get(face);
     if (known) return known;
-    const ink = new FaceInk(`F${faces.indexOf(face) + 1}`, this.store, shaperOf(this.files[face]));
+    const ink = new FaceInk(fontName(face), shaperOf(this.files[face]));
     this.inks.set(face, ink);
     return ink;
   }
 
-  /** Embeds the faces with the glyphs that were used. */
-  finish(): void {
-    for (const ink of this.inks.values()) ink.embed();
+  /** What each glyph that was used stood for when it first was. */
+  letters(): ReadonlyMap<Face, ReadonlyMap<number, Letters>> {
+    return new Map([...this.inks].map(([face, ink]) => [face, ink.letters]));
   }
 }
 
 class FaceInk implements Ink {
-  readonly object: number;
+  /** The letters that each glyph stood for when it was first used. */
+  readonly letters = new Map<number, Letters>();
   private readonly words = new Map<string, EncodedWord>();
   /** Lines of text: more than half of a book's read like another. */
   private readonly texts = new Map<string, EncodedText>();
-  /** The letters that each glyph stood for when it was first used. */
-  private readonly letters = new Map<number, Letters>();
 
   constructor(
     readonly id: string,
-    private readonly store: ObjectStore,
     private readonly shaper: Shaper,
-  ) {
-    this.object = store.reserve();
-  }
+  ) {}
 
   encode(text: string): EncodedText {
     const known = this.texts.get(text);
@@ -94,10 +87,6 @@ class FaceInk implements Ink {
       moved ||= word.moved;
     });
     return { shown: moved ? `[(${inside})] TJ` : `(${inside}) Tj`, advance };
-  }
-
-  embed(): void {
-    embedFont(this.shaper, this.letters, this.object, this.store);
   }
 
   private word(text: string): EncodedWord {

@@ -7,7 +7,7 @@ import type { LaidOut, PlacedItem, PlacedText, StructureIndex } from '../layout/
 export class LineEnds {
   private readonly ending = new Set<PlacedText>();
 
-  constructor(private readonly laidOut: LaidOut) {
+  constructor(private readonly laidOut: Pick<LaidOut, 'pages' | 'structure'>) {
     let before: { readonly item: PlacedText; readonly page: number } | undefined;
     for (const { page, items } of inReadingOrder(laidOut)) {
       for (const item of items) {
@@ -44,7 +44,7 @@ const space = /\s/;
 /** The items of pages, or of the faces on them, in the order in which they are read. */
 function inReadingOrder({
   pages,
-}: LaidOut): { readonly page: number; readonly items: readonly PlacedItem[] }[] {
+}: Pick<LaidOut, 'pages'>): { readonly page: number; readonly items: readonly PlacedItem[] }[] {
   if (pages.every(({ readingRanks }) => readingRanks === undefined))
     return pages.map(({ items }, page) => ({ page, items }));
   const parts = new Map<string, { page: number; rank: number; items: PlacedItem[] }>();

@@ -1,7 +1,7 @@
 /**
  * Ways about the paper: named places, bookmarks, page labels (ISO 32000-1, 12.3 and 12.4.2).
  */
-import type { Destination, OutlineEntry, Page } from '../layout/frame';
+import type { Destination, OutlineEntry } from '../layout/frame';
 import type { ObjectStore } from './objects';
 import type { PageHandle } from './structure';
 import { num, ref, textString } from './syntax';
@@ -60,7 +60,7 @@ function writeEntries(
 }
 
 /** Page labels as printed. Runs of plain numbers are one entry. */
-export function pageLabels(pages: readonly Page[]): string {
+export function pageLabels(pages: readonly { readonly label: string }[]): string {
   const entries: string[] = [];
   let expected: number | undefined;
   for (const [index, { label }] of pages.entries()) {

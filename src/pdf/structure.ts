@@ -56,19 +56,13 @@ export class StructureTree {
     this.rank = rank;
   }
 
-  /** The type of an element, which its marked content is called by. */
-  typeOf(tag: StructureIndex): string {
-    return this.node(tag).element.type;
-  }
-
-  /** Notes a new stretch of content of an element; gives its number on the page. */
-  mark(tag: StructureIndex, page: PageHandle): number {
+  /** Notes the next stretch of content of a page, which belongs to an element. Stretches are numbered page by page. */
+  mark(tag: StructureIndex, page: PageHandle): void {
     const node = this.node(tag);
     this.marksOf[page.index] ??= [];
     const marks = this.marksOf[page.index] ?? [];
     const mcid = marks.push(node.id) - 1;
     node.contents.push({ kind: 'marked', mcid, page, moment: this.nextMoment(node) });
-    return mcid;
   }
 
   /** Notes an annotation of an element; gives its key in the parent tree. */
@@ -116,20 +110,18 @@ export class StructureTree {
   }
 
   private elementBody(node: Node): string {
-    const { element } = node;
-    node.contents.sort((one, other) => one.moment - other.moment);
-    const [first] = node.contents;
+    const { element, contents } = node;
+    if (contents.length > 1) contents.sort((one, other) => one.moment - other.moment);
+    const first = contents[0];
     const parent = element.parent === undefined ? this.rootId : this.node(element.parent).id;
-    return [
-      `<</Type /StructElem /S /${element.type} /P ${ref(parent)}`,
-      first ? ` /Pg ${ref(first.page.id)}` : '',
-      kidsOf(node, first?.page),
-      element.alt === undefined ? '' : ` /Alt ${textString(element.alt)}`,
-      element.language === undefined ? '' : ` /Lang ${textString(element.language)}`,
-      element.type === 'Note' ? ` /ID ${textString(noteName(node))}` : '',
-      attributesOf(element, first?.page),
-      '>>',
-    ].join('');
+    // a book has tens of thousands of these
+    let body = `<</Type /StructElem /S /${element.type} /P ${ref(parent)}`;
+    if (first) body += ` /Pg ${ref(first.page.id)}`;
+    body += kidsOf(node, first?.page);
+    if (element.alt !== undefined) body += ` /Alt ${textString(element.alt)}`;
+    if (element.language !== undefined) body += ` /Lang ${textString(element.language)}`;
+    if (element.type === 'Note') body += ` /ID ${textString(noteName(node))}`;
+    return `${body}${attributesOf(element, first?.page)}>>`;
   }
 }
 
@@ -143,20 +135,19 @@ function noteName({ id }: Node): string {
 
 /** The element's own content and its children, in reading order: a child stands where its first content was put. */
 function kidsOf(node: Node, home: PageHandle | undefined): string {
-  const kids: string[] = [];
+  const { children, contents } = node;
+  let kids = '';
   let next = 0;
-  const takeOwn = (before: number): void => {
-    for (let own = node.contents[next]; own && own.moment < before; own = node.contents[next]) {
-      kids.push(kidOf(own, home));
+  for (let at = 0; at <= children.length; at += 1) {
+    const child = children[at];
+    const before = child === undefined ? Number.POSITIVE_INFINITY : child.firstMoment;
+    for (let own = contents[next]; own && before !== undefined && own.moment < before; own = contents[next]) {
+      kids += `${kids === '' ? '' : ' '}${kidOf(own, home)}`;
       next += 1;
     }
-  };
-  for (const child of node.children) {
-    if (child.firstMoment !== undefined) takeOwn(child.firstMoment);
-    kids.push(ref(child.id));
+    if (child !== undefined) kids += `${kids === '' ? '' : ' '}${ref(child.id)}`;
   }
-  takeOwn(Number.POSITIVE_INFINITY);
-  return kids.length === 0 ? '' : ` /K [${kids.join(' ')}]`;
+  return kids === '' ? '' : ` /K [${kids}]`;
 }
 
 /** A piece of content in its element's list; the page is named unless it is the element's own. */
@@ -175,6 +166,6 @@ function attributesOf(element: StructureElement, page: PageHandle | undefined): 
     return ` /A <</O /Layout /Placement /Block /BBox [${corners}]>>`;
   }
   if (numbering) return ` /A <</O /List /ListNumbering /${numbering}>>`;
-  const table = [scope ? ` /Scope /${scope}` : '', columnSpan > 1 ? ` /ColSpan ${columnSpan}` : ''].join('');
+  const table = (scope ? ` /Scope /${scope}` : '') + (columnSpan > 1 ? ` /ColSpan ${columnSpan}` : '');
   return table === '' ? '' : ` /A <</O /Table${table}>>`;
 }

@@ -1,22 +1,23 @@
 /**
- * Finished pages to a PDF file. No decisions here: each item goes where the frame says, in the order it says.
+ * Finished pages to a PDF file. No decisions here: each item goes where the frame says, in the order it says. First the pages, each by
+ * itself; then they are bound, with all that leads through the file and says what stands in it.
  *
  * PDF 1.7, tagged (PDF/UA-1) and fit for keeping (PDF/A-2a). The same input gives the same bytes.
  */
 import PDFDocument from 'pdfkit';
 import type { Face } from '../font/metrics';
 import { shaperOf } from '../font/shaper';
-import type { LaidOut, Page, PlacedLink } from '../layout/frame';
-import { PageContent } from './content';
-import { Inks } from './fonts';
+import type { LaidOut, PlacedLink } from '../layout/frame';
+import { embedFont } from './embed';
+import { fontName } from './fonts';
 import { FormFields } from './forms';
-import { LineEnds } from './lineEnds';
 import { type DocumentFacts, metadataPacket, producer } from './metadata';
 import { destinationTree, pageLabels, writeOutline } from './navigation';
 import { ObjectStore, Raw } from './objects';
+import { type WrittenPage, type WrittenPages, writePages } from './pages';
 import { srgbProfile } from './srgb';
 import { type PageHandle, StructureTree } from './structure';
-import { latin, nums, ref, textString } from './syntax';
+import { nums, ref, textString } from './syntax';
 
 /** What the file is called, what it is printed with, and how it asks to be printed. */
 export interface PdfOptions extends DocumentFacts {
@@ -28,7 +29,15 @@ export interface PdfOptions extends DocumentFacts {
 
 /** Writes a laid-out paper. Throws if it contradicts itself (a tag, a page or a destination that does not exist). */
 export async function writePdf(laidOut: LaidOut, options: PdfOptions): Promise<Uint8Array> {
-  return new PdfWriter(laidOut, options).write();
+  return bindPdf(writePages(laidOut, options.fontFiles), laidOut, options);
+}
+
+/** What leads through a file and says what stands in it. */
+export type Binding = Pick<LaidOut, 'structure' | 'destinations' | 'outline'>;
+
+/** Binds pages that have been written. Throws as `writePdf` does. */
+export function bindPdf(written: WrittenPages, binding: Binding, options: PdfOptions): Uint8Array {
+  return new PdfBinder(written, binding, options).bind();
 }
 
 const duplexNames = {
@@ -40,18 +49,19 @@ const duplexNames = {
 /** What is typed into fields: narrow, since the columns of a log are. */
 const fieldFace: Face = 'narrow';
 
-class PdfWriter {
+class PdfBinder {
   private readonly doc: PDFKit.PDFDocument;
   private readonly store: ObjectStore;
-  private readonly inks: Inks;
+  /** Numbers of the font objects. A face that is never used is not embedded. */
+  private readonly fonts = new Map<Face, number>();
   private readonly tree: StructureTree;
   private readonly forms: FormFields;
-  private readonly lineEnds: LineEnds;
   private readonly pages: PageHandle[] = [];
   private readonly destinations: ReadonlySet<string>;
 
   constructor(
-    private readonly laidOut: LaidOut,
+    private readonly written: WrittenPages,
+    private readonly binding: Binding,
     private readonly options: PdfOptions,
   ) {
     this.doc = new PDFDocument({
@@ -63,16 +73,17 @@ class PdfWriter {
       font: '',
     });
     this.store = new ObjectStore(this.doc);
-    this.inks = new Inks(this.store, options.fontFiles);
-    this.tree = new StructureTree(laidOut.structure, laidOut.pages.length, this.store);
+    this.tree = new StructureTree(binding.structure, written.pages.length, this.store);
     this.forms = new FormFields(this.store, () => shaperOf(options.fontFiles[fieldFace]));
-    this.lineEnds = new LineEnds(laidOut);
-    this.destinations = new Set(laidOut.destinations.map(({ name }) => name));
+    this.destinations = new Set(binding.destinations.map(({ name }) => name));
   }
 
-  write(): Uint8Array {
-    for (const [index, page] of this.laidOut.pages.entries()) this.page(index, page);
-    this.inks.finish();
+  bind(): Uint8Array {
+    for (const [index, page] of this.written.pages.entries()) this.page(index, page);
+    for (const [face, object] of this.fonts) {
+      const letters = this.written.letters.get(face) ?? new Map();
+      embedFont(shaperOf(this.options.fontFiles[face]), letters, object, this.store);
+    }
     this.catalog();
     // the form is written here, and the library would end one of its own
     this.doc.endAcroForm = () => undefined;
@@ -81,28 +92,34 @@ class PdfWriter {
     return this.store.file();
   }
 
-  private page(index: number, page: Page): void {
-    this.doc.addPage({ size: [page.widthPt, page.heightPt], margin: 0 });
-    const { dictionary } = this.doc.page;
-    const handle: PageHandle = { index, id: dictionary.id, heightPt: page.heightPt };
+  private page(index: number, { widthPt, heightPt, content, faces, notes }: WrittenPage): void {
+    this.doc.addPage({ size: [widthPt, heightPt], margin: 0 });
+    const { dictionary, content: stream } = this.doc.page;
+    const handle: PageHandle = { index, id: dictionary.id, heightPt };
     this.pages.push(handle);
-    const content = new PageContent(
-      (face) => this.inks.of(face),
-      (tag) => `/${this.tree.typeOf(tag)} <</MCID ${this.tree.mark(tag, handle)}>> BDC`,
-    );
     const annotations: string[] = [];
-    page.items.forEach((item, at) => {
-      this.tree.readAt(page.readingRanks?.[at] ?? 0);
-      if (item.kind === 'text') content.text(item, this.lineEnds.needsSpace(item) ? ' ' : '');
-      else if (item.kind === 'shape') content.shape(item.shape, item.tag);
-      else if (item.kind === 'link') annotations.push(this.link(item, handle));
-      else annotations.push(this.forms.add(item, handle, this.tree));
-    });
-    this.doc.addContent(latin(content.finish()));
+    this.tree.readAt(0);
+    for (const note of notes) {
+      if (note.kind === 'mark') this.tree.mark(note.tag, handle);
+      else if (note.kind === 'rank') this.tree.readAt(note.rank);
+      else if (note.kind === 'link') annotations.push(this.link(note, handle));
+      else annotations.push(this.forms.add(note, handle, this.tree));
+    }
+    // packed already, and begins with what the library has begun it with
+    Object.assign(stream, { buffer: [content], compress: false });
+    Object.assign(stream.data, { Length: content.length, Filter: 'FlateDecode' });
     const fonts: Record<string, unknown> = this.doc.page.fonts;
-    for (const [name, { object }] of content.fonts) fonts[name] = new Raw(ref(object));
+    for (const face of faces) fonts[fontName(face)] = new Raw(ref(this.fontObject(face)));
     const annots = annotations.length === 0 ? {} : { Annots: new Raw(`[${annotations.join(' ')}]`) };
     Object.assign(dictionary.data, { Tabs: 'S', StructParents: index, ...annots });
+  }
+
+  private fontObject(face: Face): number {
+    const known = this.fonts.get(face);
+    if (known !== undefined) return known;
+    const reserved = this.store.reserve();
+    this.fonts.set(face, reserved);
+    return reserved;
   }
 
   private link({ x, y, widthPt, heightPt, target, words, tag }: PlacedLink, page: PageHandle): string {
@@ -122,13 +139,13 @@ class PdfWriter {
   /** Everything the catalog leads to, but for the pages. */
   private catalog(): void {
     const { data } = this.doc._root;
-    const { outline, pages, destinations } = this.laidOut;
+    const { outline, destinations } = this.binding;
     const duplex = this.options.duplex ? ` /Duplex /${duplexNames[this.options.duplex]}` : '';
     const form = this.forms.catalogEntry();
     if (form !== undefined) data.AcroForm = new Raw(form);
     data.MarkInfo = new Raw('<</Marked true>>');
     data.StructTreeRoot = new Raw(ref(this.tree.write()));
-    data.PageLabels = new Raw(pageLabels(pages));
+    data.PageLabels = new Raw(pageLabels(this.written.pages));
     data.OutputIntents = new Raw(`[${this.outputIntent()}]`);
     data.ViewerPreferences = new Raw(
       `<</DisplayDocTitle true /PrintScaling /None /PickTrayByPDFSize true${duplex}>>`,

@@ -11,18 +11,18 @@ import { Experience } from './experience';
 import { forTheFeet, type Saving } from './feet';
 import { carFindings, dayFindings, emergencyFindings, isolationFindings, wayOutFindings } from './findings';
 import { missingCautions } from './hazards';
-import { type Isolation, isolations as isolationsOf } from './isolation';
+import type { Isolation } from './isolation';
+import { leaksOf } from './leaks';
 import { type Model, modelOf } from './model';
 import { type Overruled, overrulesOf } from './overrules';
 import type { TriedSlip } from './slip';
 import { trySlips } from './slips';
-import { type Statistics, statisticsOf } from './statistics';
+import { type DayStatistics, type Statistics, statisticsOf } from './statistics';
 import { stepFaults } from './stepFaults';
 import {
   type CriticalStep,
   criticalSteps,
   type IsolationRow,
-  isolationTable,
   type TwoPersonTask,
   twoPersonTasks,
   type ValveTable,
@@ -76,9 +76,14 @@ export interface Ordered {
   readonly problems: readonly Diagnostic[];
 }
 
-/** A day stepped through in the printed order: everything that papers show of the proof, before it is known whether all is right. */
-export interface Walked extends Omit<Proof, 'diagnostics'> {
+/**
+ * A day stepped through in the printed order: everything that papers show of the proof, before it is known whether all is right, but
+ * for leaks, which hang on the car alone.
+ */
+export interface Walked extends Omit<Proof, 'diagnostics' | 'isolations' | 'tables' | 'statistics'> {
   readonly ordered: Ordered;
+  readonly tables: Omit<Proof['tables'], 'isolation'>;
+  readonly statistics: DayStatistics;
 }
 
 /** Prove the procedures of a car. Pure: the same car, procedures and day give the same proof. */
@@ -98,13 +103,12 @@ export function inOrder(car: Car, given: Procedures, { day, walkingOrder = true 
 
 /** The second part: the day gone through in that order, with slips of the hand and the way out from everywhere. */
 export function walkThrough(ordered: Ordered): Walked {
-  const { car, day, procedures, savings, experience, overruled } = ordered;
+  const { day, procedures, savings, experience, overruled } = ordered;
   const { model, book } = experience;
   const chain = chainOf(experience, procedures, day);
   const slips = trySlips(experience, procedures, day, chain);
   const wayOut = wayOutIn(procedures, day);
   const found = wayOut === undefined ? undefined : wayOutOf(experience, chain, wayOut);
-  const isolations = isolationsOf(car);
   const rules = new Set([...book.atStep, ...book.atEnd, ...book.ofCar]).size;
   return {
     ordered,
@@ -114,17 +118,15 @@ export function walkThrough(ordered: Ordered): Walked {
     overruled,
     slips,
     escape: found,
-    isolations,
     savings,
     traces: procedures.flatMap((procedure) => chain.of.get(procedure.id)?.[0]?.trace ?? []),
     tables: {
       valves: valveTable(model, procedures, chain),
-      isolation: isolationTable(model, isolations),
       critical: criticalSteps(slips),
       wayOut: wayOutActs(model, wayOut),
       twoPersons: twoPersonTasks(model, procedures),
     },
-    statistics: statisticsOf(model, rules, chain, slips, found, isolations),
+    statistics: statisticsOf(model, rules, chain, slips, found),
   };
 }
 
@@ -132,10 +134,14 @@ export function walkThrough(ordered: Ordered): Walked {
 export function judge({ ordered, ...walked }: Walked): Proof {
   const { day, experience, problems } = ordered;
   const { model, book } = experience;
-  const { procedures, chain, escape: ways, isolations } = walked;
+  const { procedures, chain, escape: ways } = walked;
+  const { isolations, table, count } = leaksOf(model);
   const wayOut = wayOutIn(procedures, day);
   return {
     ...walked,
+    isolations,
+    tables: { ...walked.tables, isolation: table },
+    statistics: { ...walked.statistics, ...count },
     diagnostics: [
       ...problems,
       ...carFindings(model, breachesOfCar(model, book)),

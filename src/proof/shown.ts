@@ -1,6 +1,7 @@
 /** What papers show of a proof, as plain data, so that it can be handed from the thread that proves to one that makes papers. */
 import type { Procedures } from '../procedure/procedure';
 import type { Proof } from './prove';
+import type { DayStatistics } from './statistics';
 
 /** What papers show of a proof. */
 export interface ShownProof {
@@ -11,17 +12,20 @@ export interface ShownProof {
   readonly overruled: readonly { readonly rule: { readonly title: string }; readonly because: string }[];
 }
 
-/** All of it but the procedures. */
-export type ShownFindings = Omit<ShownProof, 'procedures'>;
+/** All of it but the procedures, and leaks, which need no proof. */
+export interface ShownFindings extends Pick<ShownProof, 'overruled'> {
+  readonly tables: Omit<ShownProof['tables'], 'isolation'>;
+  readonly statistics: DayStatistics;
+}
 
 /** Places of the steps of each procedure, in the order in which they are to be printed, before they were put in order. */
 export type StepOrder = readonly (readonly number[])[];
 
-/** What papers show of a proof beside the procedures, and nothing else. */
-export function findingsOf({ tables, statistics, overruled }: ShownProof): ShownFindings {
-  const { valves, isolation, critical } = tables;
+/** What papers show of a proof beside the procedures and leaks, and nothing else. */
+export function findingsOf({ tables, statistics, overruled }: ShownFindings): ShownFindings {
+  const { valves, critical } = tables;
   return {
-    tables: { valves, isolation, critical },
+    tables: { valves, critical },
     statistics,
     overruled: overruled.map(({ rule, because }) => ({ rule: { title: rule.title }, because })),
   };

@@ -1,7 +1,7 @@
 /** How much was tried, and what came of it. */
 import { type Chain, countStates } from './chain';
 import type { Escape } from './escape';
-import type { Isolation } from './isolation';
+import type { LeakCount } from './leaks';
 import type { Model } from './model';
 import { type SlipKind, slipKinds, type TriedSlip } from './slip';
 
@@ -18,7 +18,10 @@ export interface SlipCount {
 }
 
 /** The numbers of a proof. */
-export interface Statistics {
+export interface Statistics extends DayStatistics, LeakCount {}
+
+/** Those of the day gone through. */
+export interface DayStatistics {
   readonly valves: number;
   readonly steps: number;
   readonly rules: number;
@@ -30,8 +33,6 @@ export interface Statistics {
   readonly situations: number;
   readonly longestWayOut: number;
   readonly firstActFar: number;
-  readonly leaks: number;
-  readonly leaksWithoutValve: number;
 }
 
 /** Count. */
@@ -41,8 +42,7 @@ export function statisticsOf(
   chain: Chain,
   slips: readonly TriedSlip[],
   wayOut: Escape | undefined,
-  isolations: readonly Isolation[],
-): Statistics {
+): DayStatistics {
   const counts = slipKinds.map((kind) => countOf(kind, slips));
   const matter = counts.reduce((sum, each) => sum + each.tried - each.harmless, 0);
   const caught = counts.reduce((sum, each) => sum + each.caughtAtOnce + each.caughtLater, 0);
@@ -57,8 +57,6 @@ export function statisticsOf(
     situations: wayOut?.tried ?? 0,
     longestWayOut: wayOut?.longest?.acts.length ?? 0,
     firstActFar: wayOut?.far.length ?? 0,
-    leaks: isolations.length,
-    leaksWithoutValve: isolations.filter((each) => each.valves === undefined).length,
   };
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic, Outcome } from '../../src/diagnostic/diagnostic';
-import { compileTemplates } from '../../src/markup/template/compile';
+import { allFoundGood, compileTemplates } from '../../src/markup/template/compile';
 import type { Context, Helpers, Markup } from '../../src/markup/template/render';
 
 function fill(
@@ -28,6 +28,10 @@ function problems(
   const outcome = fill(sources, context, helpers);
   if (outcome.ok) throw new Error(`no problem was found; made ${outcome.value.html}`);
   return outcome.problems;
+}
+
+function fail(): never {
+  throw new Error('there is no such template');
 }
 
 const codes = (list: readonly Diagnostic[]): string[] => list.map((problem) => problem.code);
@@ -216,6 +220,34 @@ describe('a template that is not well-formed', () => {
       'template-syntax',
       'template-raw',
     ]);
+  });
+});
+
+describe('a set found good before', () => {
+  const sources = {
+    page: '{{#if x}}{{> row}}{{else}}{{> end}}{{/if}}',
+    row: '<p>{{> word}}</p>',
+    end: '<p>end</p>',
+    word: 'a word',
+    // would be refused when it is read
+    apart: '{{#if}}',
+  };
+  const opened = (name: string) => {
+    const read: string[] = [];
+    const known = Object.entries(sources).map(([each, text]) => {
+      const tree = allFoundGood(each, text);
+      return [each, () => (read.push(each), tree?.() ?? fail())] as const;
+    });
+    const templates = compileTemplates(sources, {}, (each) => new Map(known).get(each));
+    if (!templates.ok) throw new Error('not read');
+    templates.value.open(name);
+    return read;
+  };
+
+  it('can be read before there is what to fill in, with all that it calls and nothing else, each once', () => {
+    expect(opened('page')).toEqual(['page', 'row', 'word', 'end']);
+    expect(opened('word')).toEqual(['word']);
+    expect(opened('none')).toEqual([]);
   });
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { contrast } from '../../src/layout/contrast';
 import type { Block, Inline } from '../../src/markup/block';
-import { makePaper } from '../../src/paper/paper';
+import { makePaper } from '../../src/paper/make';
 import { seatedSteps } from '../../src/proof/escape';
 import { demo, demoNames, goodOf, workshop } from '../whole/made';
 
@@ -26,7 +26,7 @@ describe.each(demoNames)('the card for the dark of %s', (name) => {
   test('has every act of the way out, in its order, those from the seat first, numbered on', async () => {
     const ready = await demo(name);
     const { blocks } = goodOf(setOnePaper(ready, dark, shop));
-    const wayOut = ready.procedures.find(({ id }) => id === 'shut-everything');
+    const wayOut = ready.proof.procedures.find(({ id }) => id === 'shut-everything');
     if (wayOut === undefined) throw new Error('no way out');
     const seated = seatedSteps(ready.car, wayOut);
     const acts = wayOut.steps.filter(({ onCard }) => onCard);

@@ -10,7 +10,7 @@ if (manual === undefined) throw new Error('no manual');
 test.each(demoNames)('every emergency of %s begins its page', async (name) => {
   const ready = await demo(name);
   const { destinations } = goodOf(setOnePaper(ready, manual, shop)).laidOut;
-  const ids = ready.procedures
+  const ids = ready.proof.procedures
     .filter(({ phase }) => phase === 'emergency')
     .map(({ id }) => `procedure-${id}`);
   expect(ids.length).toBeGreaterThan(8);

@@ -33,7 +33,8 @@ describe('neighbours that are said in a row', () => {
 
 describe.each(demoNames)('the troubles of %s in rows', (name) => {
   test('say every step of the card, in full or in its row, in the order of the procedure', async () => {
-    const { car, procedures } = await demo(name);
+    const { car, proof } = await demo(name);
+    const { procedures } = proof;
     const troubles = procedures.filter(({ phase }) => phase === 'emergency');
     let rows = 0;
     for (const procedure of troubles) {
@@ -54,7 +55,8 @@ describe.each(demoNames)('the troubles of %s in rows', (name) => {
   });
 
   test('a row is critical if one of its acts is, and has the cautions of all', async () => {
-    const { car, procedures } = await demo(name);
+    const { car, proof } = await demo(name);
+    const { procedures } = proof;
     const procedure = procedures.find(({ id }) => id === 'fire-outside');
     if (procedure === undefined) throw new Error('no fire');
     const groups = inRows(cardSteps(procedure, none));

@@ -83,7 +83,7 @@ describe.each(demoNames)('the papers of %s', (name) => {
   test('the card begins with the list, on two faces at the most, and each sign stands with its face', async () => {
     const { ready, set } = await made('card-something-is-wrong');
     const { destinations, pages } = set.laidOut;
-    const emergencies = ready.procedures.filter(({ phase }) => phase === 'emergency');
+    const emergencies = ready.proof.procedures.filter(({ phase }) => phase === 'emergency');
     const faceOf = new Map(destinations.map((each) => [each.name, each.page + 1]));
     expect(Math.min(...emergencies.map(({ id }) => faceOf.get(id) ?? Number.NaN))).toBeLessThanOrEqual(3);
     const listed = even(
@@ -103,7 +103,7 @@ describe.each(demoNames)('the papers of %s', (name) => {
   test('the chapter on emergencies has the same list with links', async () => {
     const { ready, set } = await made('owners-manual');
     const page = even(JSON.stringify(set.blocks));
-    for (const { id, toldBy } of ready.procedures.filter(({ phase }) => phase === 'emergency')) {
+    for (const { id, toldBy } of ready.proof.procedures.filter(({ phase }) => phase === 'emergency')) {
       expect(toldBy.filter(({ say }) => !page.includes(even(say)))).toEqual([]);
       expect(page).toContain(`procedure-${id}`);
     }
@@ -111,7 +111,7 @@ describe.each(demoNames)('the papers of %s', (name) => {
 
   test('no sign uses a word of the trade for what the car has not got', async () => {
     const ready = await demo(name);
-    const said = ready.procedures.flatMap(({ toldBy }) => toldBy.map(({ say }) => say)).join('. ');
+    const said = ready.proof.procedures.flatMap(({ toldBy }) => toldBy.map(({ say }) => say)).join('. ');
     expect(said.length).toBeGreaterThan(400);
     expect(strangeTerms(said, ready, specText(name))).toEqual([]);
   });

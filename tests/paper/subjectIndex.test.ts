@@ -13,7 +13,7 @@ describe.each(demoNames)('the subjects of %s', (name) => {
     const subjects = subjectIndex(ready);
     expect(subjects.length).toBeGreaterThan(30);
     const held = new Set([
-      ...ready.procedures.map(({ id }) => `procedure-${id}`),
+      ...ready.proof.procedures.map(({ id }) => `procedure-${id}`),
       ...ready.faults.map(({ id }) => `fault-${id}`),
       ...ready.guide.running.road.map(({ id }) => `road-${id}`),
     ]);
@@ -27,7 +27,7 @@ describe.each(demoNames)('the subjects of %s', (name) => {
   test('lead to every emergency and every sign of a fault', async () => {
     const ready = await demo(name);
     const links = new Set(subjectIndex(ready).flatMap(({ at }) => at.map(({ link }) => link)));
-    const emergencies = ready.procedures.filter(({ phase }) => phase === 'emergency');
+    const emergencies = ready.proof.procedures.filter(({ phase }) => phase === 'emergency');
     expect(emergencies.map(({ id }) => `procedure-${id}`).filter((link) => !links.has(link))).toEqual([]);
     expect(ready.faults.map(({ id }) => `fault-${id}`).filter((link) => !links.has(link))).toEqual([]);
   });

@@ -7,7 +7,7 @@ const shop = await workshop();
 const things = shop.guideFiles.upkeep.form['called-for'];
 
 const told = (
-  { car, procedures }: Awaited<ReturnType<typeof demo>>,
+  { car, proof: { procedures } }: Pick<Awaited<ReturnType<typeof demo>>, 'car' | 'proof'>,
   list = things,
 ): readonly (string | undefined)[][] =>
   calledForRemarks(car, shop.library.procedures, procedures, list).map(
@@ -64,11 +64,11 @@ test('a step that the keeper left out calls for nothing', async () => {
   expect(told(bare).map(([, message]) => message)).toEqual([
     'the procedures call for a metal funnel with gauze, and `equipment` lists none',
   ]);
-  const procedures = bare.procedures.map((procedure) => ({
+  const procedures = bare.proof.procedures.map((procedure) => ({
     ...procedure,
     steps: procedure.steps.filter(({ id }) => !id.startsWith('fill-fuel')),
   }));
-  expect(told({ ...bare, procedures })).toEqual([]);
+  expect(told({ ...bare, proof: { ...bare.proof, procedures } })).toEqual([]);
 });
 
 test('the remark comes with a check of the car', async () => {
@@ -87,11 +87,11 @@ test('a car without a parking brake is told so', async () => {
   );
   const car = { ...ready.car, spec: { ...ready.car.spec, controls } };
   // its steps fall away, as there is nothing to do them on
-  const procedures = ready.procedures.map((procedure) => ({
+  const procedures = ready.proof.procedures.map((procedure) => ({
     ...procedure,
     steps: procedure.steps.filter(({ part }) => part !== 'hand-brake'),
   }));
-  expect(told({ ...ready, car, procedures }).map(([, message]) => message)).toEqual([
+  expect(told({ car, proof: { ...ready.proof, procedures } }).map(([, message]) => message)).toEqual([
     'the procedures call for a parking brake, and `controls` lists none',
   ]);
 });

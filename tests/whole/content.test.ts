@@ -62,7 +62,7 @@ describe.each(demoNames)('%s', (name) => {
         ready.car,
       ).replace(/ \(card “[^”]+”\)/g, ''),
     );
-    const missing = ready.procedures
+    const missing = ready.proof.procedures
       .filter(({ phase }) => shop.plans.cards.some((card) => card.phases?.includes(phase)))
       .flatMap(({ steps }) => steps.filter((step) => step.onCard))
       // what troubles share is said in a row after it has been said in full

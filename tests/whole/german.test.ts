@@ -212,7 +212,7 @@ describe('the German of the library', () => {
     ...steps.flatMap(cardTexts),
   ];
   /** The steps that stand on cards. */
-  const orders = german.procedures
+  const orders = german.proof.procedures
     .filter(({ phase }) => phases.includes(phase))
     .flatMap(({ steps }) => steps.filter(({ onCard }) => onCard));
 

@@ -87,9 +87,9 @@ const read =
     ways.includes(car.spec.tanks[id]?.read ?? '');
 
 /** Valves worked while burners are lit. */
-const lightingValve: Wanted = ({ id, kind }, { procedures }) =>
+const lightingValve: Wanted = ({ id, kind }, { proof }) =>
   kind === 'valve' &&
-  procedures.some(
+  proof.procedures.some(
     ({ phase, steps }) =>
       ['pilot', 'soak', 'main-burner'].includes(phase) &&
       steps.some(({ part, action }) => part === id && action !== 'read'),

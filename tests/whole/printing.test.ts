@@ -49,7 +49,7 @@ describe.each(demoNames)('the files of %s', (car) => {
   });
 
   test.each(twoFaced)('%s: two faces are turned like a page of a book', async (name) => {
-    const pages = (await papers).get(name)?.laidOut.pages ?? [];
+    const pages = (await papers).get(name)?.laidOut?.pages ?? [];
     const [front, back] = pages;
     if (front === undefined) throw new Error(`there is no ${name}`);
     const edge = front.widthPt <= front.heightPt ? 'DuplexFlipLongEdge' : 'DuplexFlipShortEdge';

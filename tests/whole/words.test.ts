@@ -102,9 +102,9 @@ describe('English of two countries', () => {
 
   test('a car’s own names are never touched', async () => {
     const ready = await demo('marigold');
-    expect(ready.procedures.some(({ steps }) => steps.some(({ say }) => say.includes('water glass')))).toBe(
-      true,
-    );
+    expect(
+      ready.proof.procedures.some(({ steps }) => steps.some(({ say }) => say.includes('water glass'))),
+    ).toBe(true);
     const renamed = goodOf(shop.languages.of('en-GB')).texts.say('{{part.name}} of the hood');
     expect(renamed).toBe('{{part.name}} of the bonnet');
   });

@@ -7,6 +7,7 @@
  */
 import { MessageChannel, type MessagePort, Worker } from 'node:worker_threads';
 import type { Diagnostic } from '../../diagnostic/diagnostic';
+import type { PartFound } from '../../layout/flow/together';
 import type { ScreenDraft } from '../../paper/paper';
 import type { Asked } from '../arguments';
 import type { Printed } from '../printed';
@@ -30,11 +31,24 @@ export interface MatesPaper {
   readonly printed: Printed | undefined;
 }
 
-/** A page for a screen that the mate leaves to the first thread, which has nothing else to do. */
+/** A paper whose page for a screen the mate leaves to the first thread, which has nothing else to do. */
 export interface MatesDraft {
   readonly what: 'draft';
+  readonly place: number;
   readonly draft: ScreenDraft;
+  /** For a book: where the first thread says that it makes the second part of its pages. */
+  readonly claim: SharedArrayBuffer | undefined;
 }
+
+/** What a round found of the first part of such a book. */
+export interface MatesFound {
+  readonly what: 'part found';
+  readonly place: number;
+  readonly found: PartFound;
+}
+
+/** What the mate says. */
+export type MatesWork = MatesPaper | MatesDraft | MatesFound;
 
 /** What the mate says when it has made all that falls to it. */
 export const allMade = 'all made';
@@ -45,8 +59,8 @@ export class Mate {
   readonly tally = emptyTally();
   private readonly outbox: Outbox;
   private readonly worker: Worker;
-  private readonly early: (MatesPaper | MatesDraft)[] = [];
-  private take: (work: MatesPaper | MatesDraft) => void = (work) => this.early.push(work);
+  private readonly early: MatesWork[] = [];
+  private take: (work: MatesWork) => void = (work) => this.early.push(work);
   private readonly ended: Promise<void>;
 
   /** Start it; `script` is the file it begins with. */
@@ -59,9 +73,13 @@ export class Mate {
     this.worker = new Worker(script, { workerData: orders, transferList: [port2], execArgv: [] });
     port1.unref();
     this.ended = new Promise((done, fail) => {
-      this.worker.on('message', (said: MatesPaper | MatesDraft | typeof allMade) => {
-        if (said === allMade) done();
-        else this.take(said);
+      this.worker.on('message', (said: MatesWork | typeof allMade) => {
+        if (said === allMade) return done();
+        try {
+          this.take(said);
+        } catch (error) {
+          fail(error);
+        }
       });
       this.worker.on('error', (error) => fail(new Error(`a thread of it ended: ${error.message}`)));
       this.worker.on('exit', () => fail(new Error('a thread of it ended before its papers were made')));
@@ -79,7 +97,7 @@ export class Mate {
    * `each` is called with everything that it makes and that it leaves to be made, until it has made all that falls to it. Rejects if it
    * comes to an end before.
    */
-  work(each: (work: MatesPaper | MatesDraft) => void): Promise<void> {
+  work(each: (work: MatesWork) => void): Promise<void> {
     this.take = each;
     for (const work of this.early.splice(0)) each(work);
     return this.ended;

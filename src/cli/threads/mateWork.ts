@@ -2,15 +2,19 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { good, type Outcome } from '../../diagnostic/diagnostic';
 import { oneByOne, openWorkshop, type Prover, readCar } from '../../kettlebook';
-import type { Paper, ScreenDraft } from '../../paper/paper';
-import { putInOrder } from '../../proof/shown';
+import type { Partner } from '../../paper/inTwo';
+import type { Help, Paper, ScreenDraft } from '../../paper/paper';
+import { type Leaks, leaksOf } from '../../proof/leaks';
+import { modelOf } from '../../proof/model';
+import { putInOrder, type ShownFindings } from '../../proof/shown';
 import { readSource } from '../../spec/source';
 import { choosePapers } from '../choosePapers';
 import type { OpenedCar } from '../openCar';
 import { type OpenedIssue, openIssue } from '../openIssue';
 import { printedOf } from '../printed';
+import { openClaim, takeBack } from './claim';
 import { Inbox } from './mailbox';
-import { allMade, type MateOrders, type MatesDraft, type MatesPaper } from './mate';
+import { allMade, type MateOrders, type MatesWork } from './mate';
 import { allTaken, shareOf } from './share';
 
 /** Do it, and give each paper to the first thread. Where a car is not good it is the first thread that says so. */
@@ -25,32 +29,48 @@ export async function workAsMate(): Promise<void> {
   const opened = await openIssue(asked, open);
   const chosen = opened.ok ? choosePapers(opened.value.ready.papers, asked.papers) : undefined;
   if (opened.ok && chosen !== undefined && 'chosen' in chosen)
-    await makeShare(opened.value, chosen.chosen, tally);
+    await makeShare(opened.value, chosen.chosen, { tally, inbox });
   parentPort?.postMessage(allMade);
 }
 
 async function makeShare(
   { workshop, ready, earlier }: OpenedIssue,
   chosen: readonly Paper[],
-  tally: SharedArrayBuffer,
+  { tally, inbox }: { readonly tally: SharedArrayBuffer; readonly inbox: Inbox },
 ): Promise<void> {
   // where no paper is left to begin with, the first thread has time for what is beside this one
-  const leaveDraft = (draft: ScreenDraft): boolean => {
-    if (!allTaken(chosen.length, tally)) return false;
-    const left: MatesDraft = { what: 'draft', draft };
-    parentPort?.postMessage(left);
-    return true;
+  const leaveDraft = (draft: ScreenDraft): Help | undefined => {
+    if (!allTaken(chosen.length, tally)) return undefined;
+    const place = chosen.findIndex(({ name }) => name === draft.name);
+    const claim = chosen[place]?.flow === undefined ? undefined : openClaim();
+    say({ what: 'draft', place, draft, claim });
+    return claim === undefined ? {} : { partner: partnerFor(place, claim, inbox) };
   };
   const share = shareOf(chosen, 'back', tally);
   for await (const [paper, made] of oneByOne(ready, share, workshop, earlier, leaveDraft)) {
-    const result: MatesPaper = {
+    say({
       what: 'paper',
       place: chosen.indexOf(paper),
       problems: made.ok ? made.remarks : made.problems,
       printed: made.ok ? printedOf(made.value) : undefined,
-    };
-    parentPort?.postMessage(result);
+    });
   }
+}
+
+function say(work: MatesWork): void {
+  parentPort?.postMessage(work);
+}
+
+/** The first thread, as the one who may make the second part of the book at this place of the set. */
+function partnerFor(place: number, claim: SharedArrayBuffer, inbox: Inbox): Partner {
+  return {
+    hasBegun: () => !takeBack(claim),
+    exchange: (found) => {
+      say({ what: 'part found', place, found });
+      return inbox.take('part found', place).found;
+    },
+    part: () => inbox.take('part written', place).part,
+  };
 }
 
 async function openHanded(inbox: Inbox, car: number): Promise<Outcome<OpenedCar>> {
@@ -65,21 +85,27 @@ async function openHanded(inbox: Inbox, car: number): Promise<Outcome<OpenedCar>
   return good({ workshop: workshop.value, ready: ready.value, told: (problems) => problems });
 }
 
-/** A proof that another thread makes: each half is waited for when something of it is asked, and not before. */
-function provenElsewhere(inbox: Inbox, car: number): Prover {
-  return (_, given) => {
-    const procedures = once(() => putInOrder(given, inbox.take('order', car).order));
-    const findings = once(() => inbox.take('findings', car).findings);
+/**
+ * A proof that another thread makes: each part is waited for when something of it is asked, and not before. What to shut for leaks
+ * needs no proof, and is worked out before anything is waited for.
+ */
+function provenElsewhere(inbox: Inbox, number: number): Prover {
+  return (car, given) => {
+    const procedures = once(() => putInOrder(given, inbox.take('order', number).order));
+    const findings = once((): ShownFindings & { readonly leaks: Leaks } => ({
+      leaks: leaksOf(modelOf(car)),
+      ...inbox.take('findings', number).findings,
+    }));
     return {
-      diagnostics: [],
+      diagnostics: undefined,
       get procedures() {
         return procedures();
       },
       get tables() {
-        return findings().tables;
+        return { ...findings().tables, isolation: findings().leaks.table };
       },
       get statistics() {
-        return findings().statistics;
+        return { ...findings().statistics, ...findings().leaks.count };
       },
       get overruled() {
         return findings().overruled;

@@ -7,6 +7,7 @@
 import { parse } from 'handlebars/dist/cjs/handlebars/compiler/base.js';
 import type { Diagnostic, Outcome } from '../../diagnostic/diagnostic';
 import { bad, good } from '../../diagnostic/diagnostic';
+import { calledIn } from './called';
 import { checkNames } from './names';
 import { templateProblem } from './problem';
 import type { Context, Helpers, Markup } from './render';
@@ -18,6 +19,8 @@ export interface Templates {
   readonly names: readonly string[];
   /** What the set knows of a template that has this text here. */
   readonly found: FoundGood;
+  /** Reads a template and every one that it calls, if they have not been read: for whoever has time before it has what to fill in. */
+  open(name: string): void;
   /** Fills in one template. Every missing or unfit value is reported, at its place. */
   render(name: string, context: Context): Outcome<Markup>;
 }
@@ -70,9 +73,16 @@ export function compileTemplates(
       : bad([unknownTemplate(name, names)]);
   return good({
     names,
+    open: (name) => openAll(name, programs, new Set()),
     found: (name, source) => (sources[name] === source ? programs.get(name) : undefined),
     render,
   });
+}
+
+function openAll(name: string, programs: ReadonlyMap<string, Tree>, opened: Set<string>): void {
+  if (opened.has(name)) return;
+  opened.add(name);
+  for (const called of calledIn(programs.get(name)?.())) openAll(called, programs, opened);
 }
 
 function treeLater(source: string): Tree {

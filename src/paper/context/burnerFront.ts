@@ -20,11 +20,11 @@ export interface BurnerFrontStep {
 const known: ReadonlySet<Step['action']> = new Set(['open', 'crack', 'shut', 'call', 'set', 'release']);
 
 /** The card of the helper. */
-export function burnerFrontContext({ car, guide, procedures, proof }: World) {
+export function burnerFrontContext({ car, guide, proof }: World) {
   const card = guide.crew['burner-front'];
   const places = burnerPlaces(car);
   const critical = criticalKeys({ proof });
-  const shown = procedures
+  const shown = proof.procedures
     .filter(({ phase }) => card.phases.includes(phase))
     .map((procedure) => ({
       procedure,

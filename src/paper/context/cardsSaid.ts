@@ -11,9 +11,9 @@ export interface OtherCards {
 
 /** What one card has to tell of the others, nothing of it told yet. A procedure that is on several stands on the first. */
 export function otherCards(plan: CardPlan, world: World): OtherCards {
-  const { plans, procedures, language } = world;
+  const { plans, proof, language } = world;
   const words = new Map<string, string>();
-  for (const procedure of procedures) {
+  for (const procedure of proof.procedures) {
     if (standsOn(plan, procedure)) continue;
     const card = plans.cards.find((each) => standsOn(each, procedure))?.title;
     if (card !== undefined) words.set(procedure.title, language.messages.say('on-card', { card }));

@@ -21,9 +21,9 @@ export interface DarkPlace {
 
 /** Everything the card says. */
 export function darkContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, procedures } = world;
+  const { car, guide, proof } = world;
   const { shut, find, look } = guide.crew.dark;
-  const wayOut = procedures.find(({ id }) => id === shut);
+  const wayOut = proof.procedures.find(({ id }) => id === shut);
   const steps = (wayOut?.steps ?? []).filter(({ onCard }) => onCard);
   const seated = wayOut === undefined ? [] : seatedSteps(car, wayOut);
   // nobody is sent back to the car: what comes after the first act beside it comes after it here too

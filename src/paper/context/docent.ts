@@ -7,10 +7,10 @@ import { runSheetContext } from './runSheet';
 
 /** Everything of the guide that is not the same for every paper. */
 export function docentContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, phrases, procedures } = world;
+  const { car, guide, phrases, proof } = world;
   const { docent } = guide;
   const emergencies = docent.trouble.flatMap(({ emergency, public: crowd }) => {
-    const procedure = procedures.find(({ id }) => id === emergency);
+    const procedure = proof.procedures.find(({ id }) => id === emergency);
     const [first] = procedure?.steps ?? [];
     if (procedure === undefined || first === undefined) return [];
     return [{ id: emergency, title: procedure.title, seen: procedure.seen, first: first.say, crowd }];

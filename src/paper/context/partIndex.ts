@@ -16,7 +16,7 @@ export interface IndexEntry {
 const left: ReadonlySet<Part['kind']> = new Set(['outside']);
 
 /** Entries by name, in the order of the alphabet of the papers. */
-export function partIndex({ car, procedures }: World): readonly IndexEntry[] {
+export function partIndex({ car, proof }: World): readonly IndexEntry[] {
   const inOrder = byAlphabet(car);
   const headed = new Set(placesInOrder(car).map(({ id }) => id));
   return [...car.parts.values()]
@@ -27,7 +27,7 @@ export function partIndex({ car, procedures }: World): readonly IndexEntry[] {
       tag: tag ?? '',
       place: place ?? '',
       placeName: car.places.get(place ?? '')?.name ?? '',
-      procedures: procedures
+      procedures: proof.procedures
         .filter(({ steps }) => steps.some(({ part }) => part === id))
         .map((procedure) => ({ id: procedure.id, title: procedure.title })),
     }));

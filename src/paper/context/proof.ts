@@ -47,7 +47,7 @@ export function valveTableContext(
 /** The whole valve-position table, a part for each chapter of the manual. */
 export function valveTablesContext(world: World): readonly ValveTableContext[] {
   const inChapter = (phases: readonly Procedure['phase'][]) =>
-    world.procedures.filter(({ phase }) => phases.includes(phase)).map(({ id }) => id);
+    world.proof.procedures.filter(({ phase }) => phases.includes(phase)).map(({ id }) => id);
   return world.plans.chapters
     .map(({ title, phases }) => valveTableContext(world, title, inChapter(phases)))
     .filter(({ columns }) => columns.length > 0);

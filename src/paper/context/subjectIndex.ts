@@ -12,11 +12,11 @@ export interface Subject {
 export function subjectIndex({
   car,
   guide,
-  procedures,
+  proof,
   faults,
-}: Pick<World, 'car' | 'guide' | 'procedures' | 'faults'>): readonly Subject[] {
+}: Pick<World, 'car' | 'guide' | 'proof' | 'faults'>): readonly Subject[] {
   const titles: ReadonlyMap<string, string> = new Map([
-    ...procedures.map(({ id, title }) => [`procedure-${id}`, title] as const),
+    ...proof.procedures.map(({ id, title }) => [`procedure-${id}`, title] as const),
     ...faults.map(({ id, seen }) => [`fault-${id}`, seen.replace(/\.$/, '')] as const),
     ...guide.running.road.map(({ id, title }) => [`road-${id}`, title] as const),
   ]);

@@ -21,7 +21,8 @@ export type Handled = PartContext & {
 
 /** What the sheet says of the car. */
 export function visitingContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, plans, procedures, proof } = world;
+  const { car, guide, plans, proof } = world;
+  const { procedures } = proof;
   const { throttle, drips } = car.spec.engine;
   const driving = [throttle, ...drips];
   const { hurts, start, stop } = guide.crew.visiting;
@@ -64,10 +65,13 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
 }
 
 /** Every caution that the papers of this car hold. */
-function cautionsById({ front, procedures }: World): ReadonlyMap<string, Caution> {
+function cautionsById({ front, proof }: World): ReadonlyMap<string, Caution> {
   const all = [
     ...front.cautions,
-    ...procedures.flatMap(({ cautions, steps }) => [...cautions, ...steps.flatMap((step) => step.cautions)]),
+    ...proof.procedures.flatMap(({ cautions, steps }) => [
+      ...cautions,
+      ...steps.flatMap((step) => step.cautions),
+    ]),
   ];
   return new Map(all.map((caution) => [caution.id, caution]));
 }

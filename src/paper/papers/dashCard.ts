@@ -33,7 +33,8 @@ export function dashCard(plan: CardPlan): Paper {
     what: plan.what,
     template: 'card',
     context: (world) => {
-      const { car, phrases, plans, procedures, proof } = world;
+      const { car, phrases, plans, proof } = world;
+      const { procedures } = proof;
       const card = { ...nothingSaid(), cards: otherCards(plan, world) };
       const on = procedures
         .filter((procedure) => standsOn(plan, procedure))

@@ -43,7 +43,8 @@ function wayOf({ title, read }: OwnPlan) {
 
 /** What such a template may speak of: the car, what is worked and read from the seat, every procedure as cards have it. */
 function ownContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, phrases, procedures, proof, words } = world;
+  const { car, phrases, proof, words } = world;
+  const { procedures } = proof;
   return {
     car: identityContext(car.spec, phrases),
     words,

@@ -41,17 +41,17 @@ export const ownersManual = ({ title, what }: PaperTitle): Paper => ({
 });
 
 function manualContext(world: World): Readonly<Record<string, unknown>> {
+  // in this order: what the proof finds may still be waited for
+  return { ...ofTheCar(world), ...ofTheProof(world) };
+}
+
+/** What needs nothing of the proof but the order of the steps. */
+function ofTheCar(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, words } = world;
-  const chapterOf = (phase: Phase) =>
-    world.plans.chapters.find(({ phases }) => phases.includes(phase))?.id ?? phase;
-  const procedures = proceduresContext(world.procedures, car, criticalKeys(world), chapterOf);
-  const inPhases = (wanted: readonly Phase[]) =>
-    procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
   return {
     car: identityContext(car.spec, phrases),
     words,
     signals: signalWords.map((word) => ({ word: word.toUpperCase(), meaning: words.signals[word] })),
-    signs: signsIn(world),
     generalCautions: world.front.cautions.map((caution) => ({ ...caution, brief: false, repeated: false })),
     notices: world.front.notices,
     howItWorks: howItWorksContext(car),
@@ -74,38 +74,51 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
     startUp: startUpContext(world),
     onTheRoad: onTheRoadContext(world),
     roadSpeeds: roadSpeedsContext(world),
-    parts: world.plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
-    valveTables: valveTablesContext(world),
-    leaks: leaksContext(world),
-    critical: criticalContext(world),
-    triedOnModel: triedContext(world),
-    emergencies: inPhases(['emergency']),
-    signsOfTrouble: signsOfTrouble(
-      world.procedures.filter(({ phase }) => phase === 'emergency'),
-      world.plans,
-    ),
     faults: byPlace(world.faults),
     workings: workingsContext(world),
     glossary: world.glossary,
     use: world.guide.use,
     running: world.guide.running,
     upkeep: upkeepContext(world),
+    since: world.since ?? false,
+    signs: signsIn(world),
     subjects: subjectIndex(world),
     index: partIndex(world),
-    since: world.since ?? false,
+  };
+}
+
+/** What the proof found, and the procedures, whose critical steps it found. */
+function ofTheProof(world: World): Readonly<Record<string, unknown>> {
+  const { car, plans, proof } = world;
+  const chapterOf = (phase: Phase) =>
+    plans.chapters.find(({ phases }) => phases.includes(phase))?.id ?? phase;
+  const procedures = proceduresContext(proof.procedures, car, criticalKeys(world), chapterOf);
+  const inPhases = (wanted: readonly Phase[]) =>
+    procedures.filter((procedure) => wanted.some((phase) => phase === procedure.phase));
+  return {
+    parts: plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
+    emergencies: inPhases(['emergency']),
+    signsOfTrouble: signsOfTrouble(
+      proof.procedures.filter(({ phase }) => phase === 'emergency'),
+      plans,
+    ),
+    valveTables: valveTablesContext(world),
+    leaks: leaksContext(world),
+    critical: criticalContext(world),
+    triedOnModel: triedContext(world),
   };
 }
 
 /** The safety signs that stand beside cautions of this car, with what they mean. */
 function signsIn({
   front,
-  procedures,
+  proof,
   signWords,
   language,
 }: World): readonly { readonly number: string; readonly means: string }[] {
   const cautions = [
     ...front.cautions,
-    ...procedures.flatMap((procedure) => [
+    ...proof.procedures.flatMap((procedure) => [
       ...procedure.cautions,
       ...procedure.steps.flatMap((step) => step.cautions),
     ]),

@@ -1,0 +1,30 @@
+/** What to shut for a leak anywhere, as papers show it: it hangs on the pipes of the car alone, not on its procedures. */
+import { type Isolation, isolations } from './isolation';
+import type { Model } from './model';
+import { type IsolationRow, isolationTable } from './tables';
+
+/** Leaks, counted. */
+export interface LeakCount {
+  readonly leaks: number;
+  readonly leaksWithoutValve: number;
+}
+
+/** What to shut for each leak, the same as rows of a table, and how many there are. */
+export interface Leaks {
+  readonly isolations: readonly Isolation[];
+  readonly table: readonly IsolationRow[];
+  readonly count: LeakCount;
+}
+
+/** Go through every place of a car that can leak. */
+export function leaksOf(model: Model): Leaks {
+  const found = isolations(model.car);
+  return {
+    isolations: found,
+    table: isolationTable(model, found),
+    count: {
+      leaks: found.length,
+      leaksWithoutValve: found.filter(({ valves }) => valves === undefined).length,
+    },
+  };
+}
