@@ -98,6 +98,11 @@ describe.each(demoNames)('the papers of %s', (name) => {
         .map(({ say }) => `${id}: ${say}`),
     );
     expect(lacking).toEqual([]);
+    // steps send to a trouble by its name
+    const unnamed = emergencies.filter(
+      ({ id, title }) => !listed.includes(`${even(title)} ${faceOf.get(id)}`),
+    );
+    expect(unnamed.map(({ id }) => id)).toEqual([]);
   });
 
   test('the chapter on emergencies has the same list with links', async () => {
