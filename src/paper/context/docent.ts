@@ -7,14 +7,8 @@ import { runSheetContext } from './runSheet';
 
 /** Everything of the guide that is not the same for every paper. */
 export function docentContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, phrases, proof } = world;
+  const { car, guide, phrases } = world;
   const { docent } = guide;
-  const emergencies = docent.trouble.flatMap(({ emergency, public: crowd }) => {
-    const procedure = proof.procedures.find(({ id }) => id === emergency);
-    const [first] = procedure?.steps ?? [];
-    if (procedure === undefined || first === undefined) return [];
-    return [{ id: emergency, title: procedure.title, seen: procedure.seen, first: first.say, crowd }];
-  });
   const ofKind = (kind: PartContext['kind']) => partsOfKind(world, kind);
   return {
     parts: docent.parts.map(({ of, says }) => ({ names: of.map(({ name }) => name), says })),
@@ -39,7 +33,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     go: docent.go,
     runSheet: runSheetContext(world),
     runBars: runBarsInputs(world)[0]?.name ?? '',
-    trouble: emergencies,
+    trouble: troubleRows(world),
     access: docent.access,
     facts: {
       body: car.spec.car.body,
@@ -52,4 +46,26 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       length: phrases.both(car.spec.car.length),
     },
   };
+}
+
+/** What is done in an emergency with people near. */
+export interface TroubleRow {
+  /** Key of the procedure. */
+  readonly id: string;
+  readonly title: string;
+  readonly seen: string | undefined;
+  /** The driver’s first act. */
+  readonly first: string;
+  /** What whoever minds the public does. */
+  readonly crowd: string;
+}
+
+/** The emergencies that this car can have, in the order of the guide. */
+export function troubleRows({ guide, proof }: World): readonly TroubleRow[] {
+  return guide.docent.trouble.flatMap(({ emergency, public: crowd }) => {
+    const procedure = proof.procedures.find(({ id }) => id === emergency);
+    const [first] = procedure?.steps ?? [];
+    if (procedure === undefined || first === undefined) return [];
+    return [{ id: emergency, title: procedure.title, seen: procedure.seen, first: first.say, crowd }];
+  });
 }
