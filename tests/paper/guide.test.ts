@@ -14,6 +14,7 @@ const keys = {
   cautions: [...shop.library.cautions.keys()],
   faults: shop.faults.map(({ id }) => id),
   signs: [...shop.signWords.keys()],
+  timeline: shop.timeline.parts.map(({ id }) => id),
 };
 const withText = (name: string, change: (text: string) => string) => {
   const text = texts.get(name);
@@ -52,6 +53,7 @@ describe('the prose files are refused', () => {
 
   test.each([
     ['docent.yaml', 'emergency: low-water', 'emergency: lo-water'],
+    ['docent.yaml', 'plans: prove', 'plans: proof'],
     ['crew.yaml', 'stop: shut-everything', 'stop: shut-all'],
     ['crew.yaml', '[going-on, moving-off]', '[going-on, moving]'],
     ['crew.yaml', '[boiler-dry,', '[boiler-drie,'],

@@ -1,7 +1,6 @@
 /** What the docent guide says of the car: what to show, what to answer, what stays shut, how a demonstration runs. */
 import type { World } from '../paper';
 import { type PartContext, partsOfKind } from './controls';
-import { runBarsInputs } from './drawingsTime';
 import { readingsContext } from './readings';
 import { runSheetContext } from './runSheet';
 
@@ -32,7 +31,6 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     decides: docent.decides,
     go: docent.go,
     runSheet: runSheetContext(world),
-    runBars: runBarsInputs(world)[0]?.name ?? '',
     trouble: troubleRows(world),
     access: docent.access,
     facts: {

@@ -61,10 +61,13 @@ export const docentForm = z.strictObject({
   'run-sheet': list(
     z.strictObject({
       takes: z.number().int().min(0).meta({ description: 'Minutes allowed.' }).optional(),
+      plans: key
+        .meta({ description: 'It lasts as long as this part of `timeline.yaml` does in good time.' })
+        .optional(),
       waits: choice(
-        ['warming', 'soak', 'burning-on'],
-        'It lasts as long as this car’s warming or soak, or as its burner burns on after its fuel is shut.',
-        'soak',
+        ['burning-on'],
+        'It lasts as long as this car’s burner burns on after its fuel is shut.',
+        'burning-on',
       ).optional(),
       fire: yesNo('The main burner is lit in this row: minute 0.').optional(),
       until: choice(milestones, 'It comes when steam stands at this.', 'working').optional(),
