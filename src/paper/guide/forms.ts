@@ -43,6 +43,7 @@ export const docentForm = z.strictObject({
   distances: list(
     z.strictObject({
       from: text('From where.'),
+      short: text('The same in a few words, for the drawing.'),
       around: choice(
         ['car', 'way'],
         'What it is kept from, if no part: all of the car, or its way.',
