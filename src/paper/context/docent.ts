@@ -10,7 +10,11 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
   const { docent } = guide;
   const ofKind = (kind: PartContext['kind']) => partsOfKind(world, kind);
   return {
-    parts: docent.parts.map(({ of, says }) => ({ names: of.map(({ name }) => name), says })),
+    parts: docent.parts.map(({ of, says }) => ({
+      names: of.map(({ name }) => name),
+      places: placesOf(of),
+      says,
+    })),
     questions: docent.questions,
     neverTouch: docent['never-touch'].map(({ of, why }) => ({ parts: of, why })),
     proofOfCold: docent['proof-of-cold'],
@@ -44,6 +48,11 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       length: phrases.both(car.spec.car.length),
     },
   };
+}
+
+/** Where the parts of an entry are, each place once. */
+function placesOf(parts: World['guide']['docent']['parts'][number]['of']): readonly string[] {
+  return [...new Set(parts.map(({ place }) => place).filter((place) => place !== ''))];
 }
 
 /** What is done in an emergency with people near. */
