@@ -98,6 +98,7 @@ export function openWorkshop(shared: SharedFiles): Outcome<Workshop> {
     cautions: cautionIds ?? [],
     faults: faults.ok ? faults.value.map(({ id }) => id) : [],
     signs: signs.ok ? [...signs.value.keys()] : [],
+    timeline: timeline.ok ? timeline.value.parts.map(({ id }) => id) : [],
   });
   const all = [
     liquids,

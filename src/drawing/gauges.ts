@@ -1,5 +1,5 @@
 /**
- * The gauges as they should read: dials with their band and their red line; glasses, sticks and indicators beside
+ * The gauges as they should read: dials with their band and their red line; glasses and indicators beside
  * what is to be seen on them.
  */
 import type { FontSet } from '../font/metrics';
@@ -23,7 +23,7 @@ export interface GaugePicture {
   /** Empty if it has none. */
   readonly tag: string;
   readonly name: string;
-  readonly kind: 'dial' | 'glass' | 'indicator' | 'stick';
+  readonly kind: 'dial' | 'glass' | 'indicator';
   /** For a dial whose figures are known. */
   readonly scale?: DialScale;
   /** What it should show, in lines to stand under it. */
@@ -120,8 +120,6 @@ function pictureOf(gauge: GaugePicture, middle: Point, fonts: FontSet, decimal: 
       ];
     case 'glass':
       return glass(middle);
-    case 'stick':
-      return stick(middle);
   }
 }
 
@@ -231,22 +229,6 @@ function glass({ x, y }: Point): readonly Shape[] {
     ),
     fitting(y - 39),
     fitting(y + 39),
-  ];
-}
-
-function stick({ x, y }: Point): readonly Shape[] {
-  return [
-    box({ x, y }, 9, 86, { fill: inks.paper, stroke: stroke(1.1, inks.line) }, 1.5),
-    ...Array.from({ length: 10 }, (_, index) => {
-      const level = y + 36 - index * 8;
-      return polyline(
-        [
-          { x: x - 4, y: level },
-          { x: x + (index % 5 === 0 ? 4 : 0), y: level },
-        ],
-        stroke(0.8, inks.line),
-      );
-    }),
   ];
 }
 

@@ -1,13 +1,12 @@
 /**
- * Bars over time: what goes on, or who is busy, and when. A lane for each; lines across all lanes for moments that
- * everybody waits for. Kinds of bar and of line are told apart by shape, not by colour.
+ * Bars over time: what goes on, and when, a lane for each. Kinds of bar are told apart by shape, not by colour.
  */
 import type { FontSet } from '../font/metrics';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { hatching } from './hatching';
 import { roundStep } from './scaleSteps';
-import { type Point, polygon, polyline, stroke, text } from './shapes';
+import { type Point, polyline, stroke, text } from './shapes';
 import { wrapLine } from './wrapLine';
 
 /** A stretch of time, in minutes on the picture's scale. */
@@ -23,21 +22,14 @@ export interface TimeBar extends Span {
   readonly least?: Span;
 }
 
-/** A moment that all lanes share: a heavy line, or a dashed one with a sign on top. */
-export interface Moment {
-  readonly at: number;
-  readonly kind: 'line' | 'gate';
-}
-
 /** What the key may explain. */
-export type Explained = TimeBar['kind'] | Moment['kind'] | 'least';
+export type Explained = TimeBar['kind'] | 'least';
 
 /** What the picture is drawn from. */
 export interface TimeBarsInput {
   readonly name: string;
   readonly alt: string;
   readonly lanes: readonly { readonly name: string; readonly bars: readonly TimeBar[] }[];
-  readonly moments: readonly Moment[];
   /** What the scale at the foot counts, and how it prints a minute. */
   readonly counts: string;
   readonly minute: (minute: number) => string;
@@ -55,7 +47,6 @@ const leastPt = 3;
 const lanePadPt = 4;
 const mostNamePt = 170;
 const scalePt = 14;
-const gatePt = 9;
 const marginPt = 18;
 const words = { face: 'narrow', sizePt, colour: inks.line } as const;
 const steps = [1, 2, 5, 10, 15, 30, 60, 120];
@@ -78,7 +69,7 @@ export function drawTimeBars(input: TimeBarsInput, fonts: FontSet): Drawing {
   const left = namePt + 10;
   const right = widthPt - marginPt;
   const x = (minute: number): number => left + ((right - left) * (minute - first)) / (last - first);
-  const head = (input.clock ? scalePt : 0) + (input.moments.some(({ kind }) => kind === 'gate') ? gatePt : 0);
+  const head = input.clock ? scalePt : 0;
   const lanes: Shape[] = [];
   let y = head;
   for (const { lines, bars } of named) {
@@ -95,19 +86,14 @@ export function drawTimeBars(input: TimeBarsInput, fonts: FontSet): Drawing {
     widthPt,
     heightPt: key.bottom,
     alt: input.alt,
-    shapes: [
-      ...scales(input, ticks, x, head, y),
-      ...input.moments.flatMap((moment) => momentShapes(moment, x(moment.at), head, y)),
-      ...lanes,
-      ...key.shapes,
-    ],
+    shapes: [...scales(input, ticks, x, head, y), ...lanes, ...key.shapes],
   };
 }
 
 /** Minutes at which the scale has a number, from at or before the first bar to at or after the last. */
-function ticksOf({ lanes, moments }: TimeBarsInput): readonly number[] {
+function ticksOf({ lanes }: TimeBarsInput): readonly number[] {
   const bars = lanes.flatMap((lane) => lane.bars.flatMap((bar) => [bar, ...(bar.least ? [bar.least] : [])]));
-  const all = [...bars.flatMap(({ from, to }) => [from, to]), ...moments.map(({ at }) => at)];
+  const all = bars.flatMap(({ from, to }) => [from, to]);
   const [from, to] = [Math.min(...all), Math.max(...all)];
   const span = Math.max(1, to - from);
   const step = steps.find((each) => span / each <= mostSteps) ?? roundStep(span, mostSteps);
@@ -170,20 +156,6 @@ function scales(
   ];
 }
 
-function momentShapes({ kind }: Moment, x: number, top: number, bottom: number): readonly Shape[] {
-  if (kind === 'line') return [polyline([point(x, top), point(x, bottom)], stroke(1.8, inks.line))];
-  return [
-    polyline([point(x, top), point(x, bottom)], stroke(0.8, inks.line, [1, 2.4])),
-    gateSign(x, top - gatePt / 2),
-  ];
-}
-
-/** A square on its corner. */
-function gateSign(x: number, y: number): Shape {
-  const r = gatePt / 2 - 0.5;
-  return polygon([point(x, y - r), point(x + r, y), point(x, y + r), point(x - r, y)], { fill: inks.line });
-}
-
 /** What each kind means, side by side, on as many lines as that takes. */
 function keyShapes(
   { key }: TimeBarsInput,
@@ -207,10 +179,7 @@ function keyShapes(
 }
 
 function sample(of: Explained, x: number, y: number, widePt: number): readonly Shape[] {
-  const [middle, level] = [x + widePt / 2, y + barPt / 2];
-  if (of === 'gate') return [gateSign(middle, level)];
-  if (of === 'line') return [polyline([point(middle, y), point(middle, y + barPt)], stroke(1.8, inks.line))];
-  if (of === 'least') return [leastShape(x, x + widePt, level - leastPt / 2)];
+  if (of === 'least') return [leastShape(x, x + widePt, y + (barPt - leastPt) / 2)];
   return barShapes(of, x, x + widePt, y);
 }
 

@@ -1,6 +1,7 @@
 /**
  * Words: from text, `strong`, `em`, `br` and `a` to runs in one style, white space collapsed as HTML does.
  */
+import { withApostrophes } from './apostrophes';
 import type { Inline, TextRun } from './block';
 import type { Checked } from './check';
 import { withFiguresBound } from './figures';
@@ -45,9 +46,8 @@ class LineOfWords {
   }
 
   private text(written: string, style: Style): void {
-    const collapsed = withFiguresBound(
-      toCollapse.test(written) ? written.replace(/[ \t\n\r\f]+/g, ' ') : written,
-    );
+    const single = toCollapse.test(written) ? written.replace(/[ \t\n\r\f]+/g, ' ') : written;
+    const collapsed = withFiguresBound(withApostrophes(single));
     const text = this.atLineStartOrSpace() ? collapsed.replace(/^ /, '') : collapsed;
     if (text === '') return;
     const last = this.list.at(-1);

@@ -1,8 +1,13 @@
 /** Running heads and feet: every page says which car, which paper, which issue, and its fingerprint. */
 import type { RunningLine, RunningPiece } from '../layout/types';
+import { withApostrophes } from '../markup/apostrophes';
 import type { World } from './paper';
 
-const words = (text: string, strong = false): RunningPiece => ({ kind: 'words', text, strong });
+const words = (text: string, strong = false): RunningPiece => ({
+  kind: 'words',
+  text: withApostrophes(text),
+  strong,
+});
 
 /** The head of a page: car and paper to the left, chapter to the right. */
 export function headOf(world: World, title: string): RunningLine {

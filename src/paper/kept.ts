@@ -5,6 +5,7 @@
  * or not at all; but a procedure that is printed is printed whole, with its cautions.
  */
 import type { Diagnostic } from '../diagnostic/diagnostic';
+import { withApostrophes } from '../markup/apostrophes';
 import type { Block, CautionBlock, Inline, StepItem } from '../markup/block';
 import type { Piece } from './pieces';
 
@@ -102,9 +103,9 @@ function wordsOf(pieces: readonly Piece[]): string {
   return pieces.map(({ text }) => text).join('');
 }
 
-/** Without white space: lines and no-break spaces make no difference. */
+/** Without white space, as lines and no-break spaces make no difference, and with apostrophes as they are printed. */
 function pressed(text: string): string {
-  return text.replace(/[\s\u00a0]+/g, '');
+  return withApostrophes(text).replace(/[\s\u00a0]+/g, '');
 }
 
 function proceduresIn(value: unknown): readonly KnownProcedure[] {

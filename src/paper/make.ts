@@ -3,6 +3,7 @@ import { good, type Outcome } from '../diagnostic/diagnostic';
 import { writeScreenPage } from '../html/page';
 import type { LaidOut } from '../layout/frame';
 import { bookwise, type Turning } from '../layout/impose';
+import { withApostrophes } from '../markup/apostrophes';
 import { writePages } from '../pdf/pages';
 import { bindPdf, writePdf } from '../pdf/write';
 import { type WrittenBook, writeFirstPart } from './inTwo';
@@ -94,9 +95,9 @@ function pdfFacts(
   { fingerprint: mark }: FilledPaper,
 ) {
   return {
-    title: `${spec.car.name}: ${title}`,
+    title: withApostrophes(`${spec.car.name}: ${title}`),
     language: spec.print.language,
-    author: spec.keeper.name,
+    author: withApostrophes(spec.keeper.name),
     subject: language.messages.say('subject', {
       title,
       letter: spec.issue.letter,
@@ -121,7 +122,7 @@ export function screenFile(
   const page = writeScreenPage(blocks, {
     title,
     language: car.spec.print.language,
-    car: car.spec.car.name,
+    car: withApostrophes(car.spec.car.name),
     issue: car.spec.issue.letter,
     date: car.spec.issue.date,
     fingerprint: mark,

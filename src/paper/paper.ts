@@ -13,6 +13,7 @@ import type { LaidOut, Page } from '../layout/frame';
 import type { Turning } from '../layout/impose';
 import type { Theme } from '../layout/theme';
 import type { FlowOptions } from '../layout/types';
+import { withApostrophes } from '../markup/apostrophes';
 import type { Block } from '../markup/block';
 import { parseMarkup } from '../markup/parse';
 import type { Templates } from '../markup/template/compile';
@@ -156,12 +157,23 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
   const { context, fingerprint: mark, html, origins, drawn } = filled.value;
   const lacking = lackingTexts(paper, world.language, unsaidIn(paper, world, filled.value));
   if (lacking.length > 0) return bad(lacking);
-  const drawings = new Map(drawn.map((drawing) => [drawing.name, drawing]));
+  const drawings = new Map(drawn.map((drawing) => [drawing.name, asPrinted(drawing)]));
   const blocks = parseMarkup(html, paper.template, { drawings, signs: world.signs, origins });
   if (!blocks.ok) return blocks;
   const gone = leftOut(context, blocks.value, paper.template);
   if (gone.length > 0) return bad(gone);
   return good({ fingerprint: mark, blocks: blocks.value }, [...filled.remarks, ...blocks.remarks]);
+}
+
+/** A drawing with its words as they are printed. */
+function asPrinted({ alt, shapes, ...frame }: Drawing): Drawing {
+  return {
+    ...frame,
+    alt: withApostrophes(alt),
+    shapes: shapes.map((shape) =>
+      shape.kind === 'text' ? { ...shape, text: withApostrophes(shape.text) } : shape,
+    ),
+  };
 }
 
 /** A way to fill in and read a paper. */

@@ -40,10 +40,19 @@ export interface Phrases {
   second(quantity: Quantity | undefined, options?: AmountOptions): string;
   /** A small volume, such as a pump's stroke, in cubic inches or millilitres. */
   smallVolume(quantity: Quantity<'volume'> | undefined): string;
-  /** A volume that is poured with a measure: gallons, under half a gallon fluid ounces; litres, under one millilitres. */
-  poured(quantity: Quantity<'volume'> | undefined, rounding: RoundingDirection): string;
+  /**
+   * A volume that is poured with a measure: gallons, under half a gallon fluid ounces; litres, under one millilitres. A column is read
+   * down with one measure in the hand: its smallest volume, `like`, decides for all of it.
+   */
+  poured(
+    quantity: Quantity<'volume'> | undefined,
+    rounding: RoundingDirection,
+    like?: Quantity<'volume'>,
+  ): string;
   /** A time in whole minutes, from two hours up in hours and minutes: `84 min`, `9 h 3 min`. */
   duration(quantity: Quantity<'time'> | undefined, rounding: 'up' | 'down'): string;
+  /** A time that was worked out: the same, but under ten minutes in tenths of one, where whole ones would make several fall together. */
+  workedOut(quantity: Quantity<'time'>, rounding: 'up' | 'down'): string;
   /** A length that is paced out, such as a distance to stand at, in whole feet or metres, rounded up. */
   paced(quantity: Quantity<'length'> | undefined): string;
   /** `14 March 2026`, by the language of the papers. */
@@ -119,16 +128,24 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, telling, wor
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
-    poured: (quantity, rounding) =>
+    poured: (quantity, rounding, like = quantity) =>
       say(quantity, (known) => {
         const [first = '', second] = [
           ...new Set(
-            systems.map((system) => plain(known, { system, rounding, ...pouredIn(known.si, system) })),
+            systems.map((system) =>
+              plain(known, { system, rounding, ...pouredIn(like?.si ?? known.si, system) }),
+            ),
           ),
         ];
         return second === undefined ? first : `${first} (${second})`;
       }),
     duration: (quantity, rounding) => say(quantity, (known) => durationText(known.si, rounding)),
+    workedOut: (time, rounding) =>
+      say(time, (known) =>
+        known.si < tenMinutes
+          ? plain(known, { system: firstSystem, rounding, decimals: 1 })
+          : durationText(known.si, rounding),
+      ),
     paced: (quantity) =>
       say(quantity, (known) => {
         const [first = '', second] = [
@@ -143,6 +160,8 @@ export function phrasesFor(spec: CarSpec, { numbers, messages, tag, telling, wor
     date: (iso) => printDay(iso, tag),
   };
 }
+
+const tenMinutes = 600;
 
 /** From here on hours are told beside the minutes. */
 const longMinutes = 120;

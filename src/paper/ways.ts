@@ -1,4 +1,5 @@
 /** The ways papers are laid out: on the pages of a book, on the faces of a card, on weather-proof sheets for the lap. */
+
 import { good, type Outcome } from '../diagnostic/diagnostic';
 import { leastSignMm } from '../drawing/signs/signs';
 import { layoutBoldCard, layoutCard, layoutSheet } from '../layout/card/layout-card';
@@ -8,6 +9,7 @@ import { handDistanceM } from '../layout/legibility';
 import { pointsPerMm } from '../layout/sheet';
 import { darkened } from '../layout/theme';
 import type { CardOptions, FlowOptions, Sheet } from '../layout/types';
+import { withApostrophes } from '../markup/apostrophes';
 import { footOf, headOf, identityLine, wholeFootOf } from './heads';
 import { darkSizes, leastBookSizes, leastSizes, mostUsefulPt } from './legible';
 import type { Paper, World } from './paper';
@@ -176,6 +178,10 @@ function onFaces(
   sheet: Sheet,
   mostFaces: number,
 ): Omit<CardOptions, 'leastPt' | 'mostPt' | 'signPt'> {
-  const foot = [car.spec.car.name, title, identityLine({ ...world, fonts, theme, car }, mark)];
+  const foot = [
+    withApostrophes(car.spec.car.name),
+    title,
+    identityLine({ ...world, fonts, theme, car }, mark),
+  ];
   return { fonts, theme, sheet, title, foot, mostFaces };
 }

@@ -90,7 +90,6 @@ describe.each(names)('a name of 60 letters in %s', (_, name) => {
         name: 'bars',
         alt: 'bars',
         lanes: [{ name, bars: [{ from: 0, to: 9, kind: 'plain' }] }],
-        moments: [],
         counts: 'minutes',
         minute: String,
         key: [{ of: 'plain', says: 'busy' }],

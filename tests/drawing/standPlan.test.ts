@@ -1,11 +1,15 @@
 /** How far people stand, drawn. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { meet } from '../../src/drawing/calloutColumn';
 import { type Spot, standOff } from '../../src/drawing/standOff';
 import { drawStandPlan, type StandLine } from '../../src/drawing/standPlan';
+import { worldOf } from '../../src/kettlebook';
+import { standPlanInput } from '../../src/paper/context/standPlan';
 import { drawingFaults } from '../helpers/drawingFaults';
 import { plexFonts } from '../helpers/fonts';
 import { inventedTourer } from '../helpers/inventedTourer';
+import { demo, demoNames, workshop } from '../whole/made';
 
 const apart = (one: Spot, other: Spot) => Math.hypot(one.backM - other.backM, one.rightM - other.rightM);
 
@@ -35,13 +39,46 @@ const lineOf = (number: number, distanceM: number, around: StandLine['around']):
   number,
   distanceM,
   distance: `${distanceM} m`,
-  from: `thing ${number}`,
+  from: `thing ${number}, said at length`,
+  short: `thing ${number}`,
   around,
 });
 const drawn = (lines: readonly StandLine[], lengthM = 4.4) =>
   drawStandPlan({ ...inventedTourer, lengthM, lines }, plexFonts);
-const tags = (drawing: ReturnType<typeof drawn>) =>
-  drawing.shapes.flatMap((shape) => (shape.kind === 'text' && /^\d+: /.test(shape.text) ? [shape.text] : []));
+/** The words of the labels, a string for each line of them. */
+const labels = (drawing: ReturnType<typeof drawn>) =>
+  drawing.shapes.flatMap((shape) =>
+    shape.kind === 'text' && shape.x > 340 && shape.anchor === 'start' ? [shape] : [],
+  );
+const words = (drawing: ReturnType<typeof drawn>) => labels(drawing).map(({ text }) => text);
+/** Where all that is drawn of lines ends on the right: the rings, not the leaders. */
+const rightOfRings = (drawing: ReturnType<typeof drawn>) =>
+  Math.max(
+    ...drawing.shapes.flatMap((shape) =>
+      shape.kind === 'path' && shape.pieces.some(({ op }) => op === 'close')
+        ? shape.pieces.flatMap((piece) => ('x' in piece ? [piece.x] : []))
+        : [],
+    ),
+  );
+const leadersOf = (drawing: ReturnType<typeof drawn>) =>
+  drawing.shapes.flatMap((shape) => {
+    const points =
+      shape.kind === 'path' ? shape.pieces.flatMap((piece) => ('x' in piece ? [piece] : [])) : [];
+    const [from, to, end] = points;
+    return shape.kind === 'path' && shape.pieces.length === 3 && from && to && end?.y === to.y
+      ? [{ from, to }]
+      : [];
+  });
+
+function expectClear(drawing: ReturnType<typeof drawn>, count: number): void {
+  expect(drawingFaults(drawing)).toEqual([]);
+  for (const { x } of labels(drawing)) expect(x).toBeGreaterThan(rightOfRings(drawing));
+  const leaders = leadersOf(drawing);
+  expect(leaders).toHaveLength(count);
+  for (const [index, one] of leaders.entries())
+    for (const other of leaders.slice(0, index))
+      expect(meet(one.from, one.to, other.from, other.to)).toBe(false);
+}
 
 describe('the drawing', () => {
   test('has every line with its number and distance, in words too', () => {
@@ -50,22 +87,33 @@ describe('the drawing', () => {
       lineOf(2, 10, 'way'),
       lineOf(3, 8, [{ backM: 2, rightM: 0 }]),
     ]);
-    expect(tags(drawing)).toEqual(['1: 3 m', '2: 10 m', '3: 8 m']);
-    expect(drawing.alt).toContain('2, 10 m: thing 2');
-    expect(drawingFaults(drawing)).toEqual([]);
+    expect(words(drawing)).toEqual([
+      '1\u2002thing 1',
+      '3 m',
+      '2\u2002thing 2',
+      '10 m',
+      '3\u2002thing 3',
+      '8 m',
+    ]);
+    expect(drawing.alt).toContain('2, 10 m: thing 2, said at length');
+    expectClear(drawing, 3);
   });
 
-  test('of any distances has no word over another and nothing outside its frame', () => {
+  test('of any distances has no label over another or on a line, no leaders that cross, nothing outside its frame', () => {
     const around = fc.oneof(fc.constantFrom('car' as const, 'way' as const), spots);
     const some = fc.array(fc.tuple(fc.integer({ min: 2, max: 30 }), around), { minLength: 1, maxLength: 6 });
     fc.assert(
       fc.property(some, fc.double({ min: 2, max: 7, noNaN: true }), (wanted, lengthM) => {
         const lines = wanted.map(([distanceM, where], index) => lineOf(index + 1, distanceM, where));
         const drawing = drawn(lines, lengthM);
-        expect(drawingFaults(drawing)).toEqual([]);
-        expect(tags(drawing)).toHaveLength(lines.length);
+        expectClear(drawing, lines.length);
       }),
       { numRuns: 60 },
     );
+  });
+
+  test.each(demoNames)('of %s has no label over another or on a line', async (name) => {
+    const input = standPlanInput(worldOf(await demo(name), await workshop()));
+    expectClear(drawStandPlan(input, plexFonts), input.lines.length);
   });
 });

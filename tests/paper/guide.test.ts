@@ -1,7 +1,11 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { readCar, worldOf } from '../../src/kettlebook';
+import { troubleRows } from '../../src/paper/context/docent';
 import { guideFor, readGuide } from '../../src/paper/guide/guide';
 import { phrasesFor } from '../../src/paper/phrase';
-import { demo, demoNames, goodOf, shared, workshop } from '../whole/made';
+import { demo, demoNames, goodOf, logs, root, shared, workshop } from '../whole/made';
 
 const texts = (await shared()).texts;
 const shop = await workshop();
@@ -10,6 +14,7 @@ const keys = {
   cautions: [...shop.library.cautions.keys()],
   faults: shop.faults.map(({ id }) => id),
   signs: [...shop.signWords.keys()],
+  timeline: shop.timeline.parts.map(({ id }) => id),
 };
 const withText = (name: string, change: (text: string) => string) => {
   const text = texts.get(name);
@@ -20,6 +25,13 @@ const withText = (name: string, change: (text: string) => string) => {
 };
 const codes = (outcome: ReturnType<typeof readGuide>) =>
   outcome.ok ? [] : outcome.problems.map(({ code }) => code);
+
+/** Every car that the tests know. */
+const specs = ['cars', 'cars/de', 'tests/fixtures/cars'].flatMap((folder) =>
+  readdirSync(join(root, folder))
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => `${folder}/${name}`),
+);
 
 describe('the prose files are refused', () => {
   test('when one is not there', () => {
@@ -41,6 +53,7 @@ describe('the prose files are refused', () => {
 
   test.each([
     ['docent.yaml', 'emergency: low-water', 'emergency: lo-water'],
+    ['docent.yaml', 'plans: prove', 'plans: proof'],
     ['crew.yaml', 'stop: shut-everything', 'stop: shut-all'],
     ['crew.yaml', '[going-on, moving-off]', '[going-on, moving]'],
     ['crew.yaml', '[boiler-dry,', '[boiler-drie,'],
@@ -80,6 +93,24 @@ describe.each(demoNames)('%s', (name) => {
     expect(new Set(asked).size).toBe(asked.length);
     expect(asked.length).toBeGreaterThan(12);
   });
+});
+
+test('the docent is told what to do in every emergency that any car can have', async () => {
+  const told = (await demo('marigold')).guide.docent.trouble.map(({ emergency }) => emergency);
+  const known = shop.library.procedures.flatMap(({ form }) => (form.phase === 'emergency' ? [form.id] : []));
+  expect(known.length).toBeGreaterThan(12);
+  expect(known.filter((id) => !told.includes(id))).toEqual([]);
+  expect(new Set(told).size).toBe(told.length);
+});
+
+test.each(specs)('every emergency of %s has a row in the guide, each once', (file) => {
+  const text = readFileSync(join(root, file), 'utf8');
+  const world = worldOf(goodOf(readCar({ file, text, beside: logs() }, shop)), shop);
+  const rows = troubleRows(world);
+  const own = world.proof.procedures.filter(({ phase }) => phase === 'emergency').map(({ id }) => id);
+  expect(own.length).toBeGreaterThan(8);
+  expect(rows.map(({ id }) => id).sort()).toEqual([...own].sort());
+  for (const { first, crowd } of rows) expect([first, crowd]).not.toContain('');
 });
 
 test('how long between blow-downs is told where the hardness of the water is known, and left out where it is not', async () => {

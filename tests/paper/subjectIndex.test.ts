@@ -41,6 +41,7 @@ test('a subject that names what is not there is told, with its line', () => {
     cautions: [...shop.library.cautions.keys()],
     faults: shop.faults.map(({ id }) => id),
     signs: [...shop.signWords.keys()],
+    timeline: shop.timeline.parts.map(({ id }) => id),
   });
   expect(outcome.ok ? [] : outcome.problems.map(({ code, at }) => [code, at?.line])).toEqual([
     ['library-unknown', 3],

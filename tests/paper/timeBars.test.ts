@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { worldOf } from '../../src/kettlebook';
-import { runBarsInputs, startBarsInputs } from '../../src/paper/context/drawingsTime';
+import { startBarsInputs } from '../../src/paper/context/drawingsTime';
 import { startUpContext } from '../../src/paper/context/raising';
-import { runSheetContext } from '../../src/paper/context/runSheet';
 import { demo, demoNames, workshop } from '../whole/made';
 
 const shop = await workshop();
@@ -40,19 +39,5 @@ describe.each(demoNames)('%s', (name) => {
     );
     for (const { from, to } of bars) expect(from).toBeLessThan(to);
     expect(Math.max(...bars.map(({ to }) => to))).toBe(0);
-  });
-
-  test('has its run sheet as bars, each row once and at its minute', async () => {
-    const world = worldOf(await demo(name), shop);
-    const [input] = runBarsInputs(world);
-    const rows = runSheetContext(world);
-    const begun = input?.lanes.flatMap(({ name: who, bars }) =>
-      bars.map(({ from }) => `${who} ${input.minute(from)}`),
-    );
-    expect(begun?.sort()).toEqual(rows.map(({ who, minute }) => `${who} ${minute}`).sort());
-    const at = (kind: 'gate' | 'line') =>
-      input?.moments.filter((moment) => moment.kind === kind).map(({ at }) => input.minute(at));
-    expect(at('gate')).toEqual(rows.filter(({ gate }) => gate).map(({ minute }) => minute));
-    expect(at('line')).toEqual(['0']);
   });
 });

@@ -358,6 +358,31 @@ describe('pressures', () => {
     `);
   });
 
+  test('temperatures of a gauge that reads pressure', () => {
+    const words = [
+      'from: 150 psi gauge, to: 220 psi gauge',
+      'temperatures: { from: 380 °C }, to: 220 psi gauge',
+    ] as const;
+    expect(told(spoiled(words))).toContain('`temperatures`, but it reads pressure');
+  });
+
+  test('a band of temperatures upside down, or above its red line', () => {
+    const band = (marks: string) =>
+      told(
+        spoiled([
+          'reads: pressure, of: boiler, from: 150 psi gauge, to: 220 psi gauge, red-line: 300 psi gauge',
+          `reads: temperature, of: boiler, temperatures: { ${marks} }`,
+        ]),
+      );
+    expect(band('from: 420 °C, to: 380 °C')).toContain(
+      '`from` of steam gauge (420 °C) is not below `to` (380 °C)',
+    );
+    expect(band('from: 380 °C, to: 420 °C, red-line: 400 °C')).toContain(
+      '(420 °C) is above `red-line` (400 °C)',
+    );
+    expect(band('from: 380 °C, to: 420 °C, red-line: 420 °C')).not.toContain('temperatures');
+  });
+
   test('a red line above what is allowed', () => {
     expect(told(spoiled(['red-line: 300 psi gauge', 'red-line: 350 psi gauge']))).toMatchInlineSnapshot(`
       "158:141 error spec-pressures at “350 psi gauge }”

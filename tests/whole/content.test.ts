@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { setOnePaper } from '../../src/kettlebook';
+import { withApostrophes } from '../../src/markup/apostrophes';
 import type { SetPaper } from '../../src/paper/paper';
 import { demo, demoNames, goodOf, workshop } from './made';
 import { withoutPlaces } from './partWords';
@@ -43,17 +44,18 @@ describe.each(demoNames)('%s', (name) => {
     const wanted = new Set(['valve', 'gauge', 'tank', 'lock', 'device', 'pump', 'control']);
     for (const part of ready.car.parts.values()) {
       if (!wanted.has(part.kind)) continue;
-      expect(words).toContain(part.name);
+      expect(words).toContain(withApostrophes(part.name));
       if (part.tag !== undefined) expect(words).toContain(part.tag);
     }
     const usedPlaces = [...ready.car.places.values()].filter((place) => place.parts.length > 0);
-    for (const place of usedPlaces) expect(words.toLowerCase()).toContain(place.name.toLowerCase());
+    for (const place of usedPlaces)
+      expect(words.toLowerCase()).toContain(withApostrophes(place.name).toLowerCase());
   });
 
   test('the cards hold every card step of their phases, and the manual every step', async () => {
     const ready = await demo(name);
     // a line may end in a name that holds a hyphen, so white space does not count
-    const plain = (text: string) => text.replace(/[\s\u00a0]+/g, '');
+    const plain = (text: string) => withApostrophes(text).replace(/[\s\u00a0]+/g, '');
     // in trouble the place of a part stands in the brackets beside its name, and a procedure of another card has that card beside it
     const cards = shop.papers.filter((paper) => paper.template === 'card');
     const onCards = plain(

@@ -1,6 +1,7 @@
 /** What a paper says of parts: its words, and those for parts that its car has not got. */
 import type { Car, Part } from '../../src/car/car';
 import type { ReadyCar } from '../../src/kettlebook';
+import { withApostrophes } from '../../src/markup/apostrophes';
 import type { SetPaper } from '../../src/paper/paper';
 import { duties } from '../../src/procedure/duties';
 
@@ -15,13 +16,13 @@ export function wordsOfPaper({ laidOut }: Pick<SetPaper, 'laidOut'>): string {
 /** A text without the places that stand in brackets beside names: `the pilot valve (P1, left step)`, `the torch (tool box)`. */
 export function withoutPlaces(text: string, { places }: Car): string {
   return [...places.values()].reduce((left, { name }) => {
-    const place = [...name.replace(/\s/g, '')]
+    const place = [...withApostrophes(name).replace(/\s/g, '')]
       .map((letter) => letter.replace(/[^\p{L}\p{N}]/u, '\\$&'))
       .join('\\s*');
     return left
       .replace(new RegExp(`,\\s*${place}\\s*\\)`, 'g'), ')')
       .replace(new RegExp(`\\s*\\(\\s*${place}\\s*\\)`, 'g'), '');
-  }, text);
+  }, withApostrophes(text));
 }
 
 /** Words for kinds of part that not every car has, with the duty of such a part. */

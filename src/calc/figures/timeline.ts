@@ -23,6 +23,8 @@ export interface StartUpPart {
 export interface StartUpFigures {
   /** Empty where a part of it is not known. */
   readonly parts: readonly StartUpPart[];
+  /** How long each part of the timeline lasts in good time, s: none if this car leaves it out; without those not known. */
+  readonly lastsGoodS: ReadonlyMap<string, number>;
   readonly goodS: number;
   readonly leastS: number;
   /** From then on somebody who knows the car stays with it. */
@@ -44,10 +46,20 @@ interface Lasting {
 /** Lay the start-up out. */
 export function startUpFigures(car: Car, timeline: Timeline, raising: RaisingFigures): StartUpFigures {
   const lasting = timeline.parts.map((part) => ({ part, lasts: lastingOf(part, car, raising) }));
+  const lastsGoodS = new Map(
+    lasting.flatMap(({ part, lasts }): readonly (readonly [string, number])[] =>
+      lasts === 'not known' ? [] : [[part.id, lasts === 'left out' ? 0 : lasts.goodS]],
+    ),
+  );
   const missing = lasting.filter(({ lasts }) => lasts === 'not known');
   const known = lasting.flatMap(({ part, lasts }) => (typeof lasts === 'object' ? [{ part, lasts }] : []));
   if (missing.length > 0)
-    return { ...nothing, clockS: timeline.clockS, figures: [totalNotKnown(missing.map(({ part }) => part))] };
+    return {
+      ...nothing,
+      lastsGoodS,
+      clockS: timeline.clockS,
+      figures: [totalNotKnown(missing.map(({ part }) => part))],
+    };
   const plan = startUp(phasesOf(known, timeline));
   const parts = known.flatMap(({ part, lasts }): readonly StartUpPart[] => {
     const times = plan.phases.find(({ name }) => name === part.id);
@@ -67,6 +79,7 @@ export function startUpFigures(car: Car, timeline: Timeline, raising: RaisingFig
   const burning = parts.filter(({ flame }) => flame);
   const whole = {
     parts,
+    lastsGoodS,
     goodS: plan.goodS,
     leastS: plan.leastS,
     attendedGoodS: Math.max(0, ...burning.map(({ goodS }) => goodS)),

@@ -2,7 +2,7 @@
  * Blocks into pieces: each kind of block has a file of its own here, and the registry below sends it there.
  */
 import type { Block } from '../../markup/block';
-import { anchored, isSolid, notLast, type Piece, stackHeight } from '../pieces';
+import { anchored, heldToNext, isSolid, type Piece, stackHeight } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { collectTable } from '../table/collect-table';
 import { collectCaution } from './caution';
@@ -77,7 +77,7 @@ export const collectBlocks: CollectBlocks = (blocks, place, setting) => {
     if (block.kind === 'heading') keptFrom ??= pieces.length;
     else if (introFrom === undefined) keptFrom = undefined;
     const isFollowed = block.kind === 'caution' && isCautioned(blocks[index + 1]);
-    const following = isFollowed ? notLast(standing) : standing;
+    const following = isFollowed ? heldToNext(standing, 'ought') : standing;
     for (const piece of anchored(following, named === undefined ? [] : [named], block.origin))
       pieces.push(piece);
     previous = block;

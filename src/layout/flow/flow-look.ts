@@ -38,7 +38,7 @@ export function flowLook(theme: Theme, fonts: FontSet): Look {
       number: strongStyle(body),
       action: body,
       result: styleOf(body.emphasis, body.sizePt, body.leadingPt, colours.ink),
-      remark: themeStyle(theme, 'note', colours.soft),
+      remark: themeStyle(theme, 'note'),
       leader: { number: false, tick: true },
       beneath: 'left',
       gapPt: space.step,

@@ -16,7 +16,7 @@ const littleShare = 0.4;
 /** One filled to no more than this holds next to nothing. */
 const nothingShare = 0.2;
 /** What is left of the spaces between blocks, tried in turn. */
-const closer = [0.9, 0.8, 0.7, 0.6, 0.5] as const;
+const closer = [0.9, 0.8, 0.7, 0.6, 0.5, 0.4] as const;
 
 /** Boxes page by page, part after part. There is at least one page. */
 export function paginateChapters(chapters: readonly (readonly Piece[])[], setting: Setting): FilledBox[][] {

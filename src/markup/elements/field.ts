@@ -1,4 +1,5 @@
 /** `input` and `textarea`: what is filled in. */
+import { withApostrophes } from '../apostrophes';
 import type { CellField, Field } from '../block';
 import type { Checked } from '../check';
 import { baseOf, type ElementReader, elementsOf, type Reader } from '../reader';
@@ -37,5 +38,5 @@ function kindOf({ form, attributes }: Checked): Field['kind'] {
 const linesOf = ({ attributes }: Checked): number => Number(attributes.get('rows') ?? 1);
 
 function namesOf({ attributes }: Checked): Pick<Field, 'name' | 'title'> {
-  return { name: attributes.get('name') ?? '', title: attributes.get('title') ?? '' };
+  return { name: attributes.get('name') ?? '', title: withApostrophes(attributes.get('title') ?? '') };
 }

@@ -1,23 +1,20 @@
 /** What the docent guide says of the car: what to show, what to answer, what stays shut, how a demonstration runs. */
 import type { World } from '../paper';
 import { type PartContext, partsOfKind } from './controls';
-import { runBarsInputs } from './drawingsTime';
 import { readingsContext } from './readings';
 import { runSheetContext } from './runSheet';
 
 /** Everything of the guide that is not the same for every paper. */
 export function docentContext(world: World): Readonly<Record<string, unknown>> {
-  const { car, guide, phrases, proof } = world;
+  const { car, guide, phrases } = world;
   const { docent } = guide;
-  const emergencies = docent.trouble.flatMap(({ emergency, public: crowd }) => {
-    const procedure = proof.procedures.find(({ id }) => id === emergency);
-    const [first] = procedure?.steps ?? [];
-    if (procedure === undefined || first === undefined) return [];
-    return [{ id: emergency, title: procedure.title, seen: procedure.seen, first: first.say, crowd }];
-  });
   const ofKind = (kind: PartContext['kind']) => partsOfKind(world, kind);
   return {
-    parts: docent.parts.map(({ of, says }) => ({ names: of.map(({ name }) => name), says })),
+    parts: docent.parts.map(({ of, says }) => ({
+      names: of.map(({ name }) => name),
+      places: placesOf(of),
+      says,
+    })),
     questions: docent.questions,
     neverTouch: docent['never-touch'].map(({ of, why }) => ({ parts: of, why })),
     proofOfCold: docent['proof-of-cold'],
@@ -38,8 +35,7 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
     decides: docent.decides,
     go: docent.go,
     runSheet: runSheetContext(world),
-    runBars: runBarsInputs(world)[0]?.name ?? '',
-    trouble: emergencies,
+    trouble: troubleRows(world),
     access: docent.access,
     facts: {
       body: car.spec.car.body,
@@ -52,4 +48,31 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       length: phrases.both(car.spec.car.length),
     },
   };
+}
+
+/** Where the parts of an entry are, each place once. */
+function placesOf(parts: World['guide']['docent']['parts'][number]['of']): readonly string[] {
+  return [...new Set(parts.map(({ place }) => place).filter((place) => place !== ''))];
+}
+
+/** What is done in an emergency with people near. */
+export interface TroubleRow {
+  /** Key of the procedure. */
+  readonly id: string;
+  readonly title: string;
+  readonly seen: string | undefined;
+  /** The driver’s first act. */
+  readonly first: string;
+  /** What whoever minds the public does. */
+  readonly crowd: string;
+}
+
+/** The emergencies that this car can have, in the order of the guide. */
+export function troubleRows({ guide, proof }: World): readonly TroubleRow[] {
+  return guide.docent.trouble.flatMap(({ emergency, public: crowd }) => {
+    const procedure = proof.procedures.find(({ id }) => id === emergency);
+    const [first] = procedure?.steps ?? [];
+    if (procedure === undefined || first === undefined) return [];
+    return [{ id: emergency, title: procedure.title, seen: procedure.seen, first: first.say, crowd }];
+  });
 }

@@ -12,17 +12,20 @@ import type { World } from '../paper';
 export function gaugesInput({ car, phrases, language: { messages, numbers } }: World): GaugesInput {
   const { gauges, car: named } = car.spec;
   const [system = 'metric'] = phrases.systems;
-  const value = (pressure: Quantity<'gaugePressure'> | undefined): number | undefined =>
-    pressure && inPrintedUnit(pressure, { system });
+  const value = (figure: Quantity<'gaugePressure'> | Quantity<'temperature'> | undefined) =>
+    figure && inPrintedUnit(figure, { system });
   return {
     name: 'gauges',
     of: named.name,
     say: messages.say,
     decimal: numbers.decimal,
-    gauges: Object.values(gauges).map((gauge) => {
-      const [from, to, most] = [value(gauge.from), value(gauge.to), value(gauge['red-line'])];
+    // what a stick shows is its wet end, which tables tell and no picture does
+    gauges: Object.values(gauges).flatMap((gauge) => {
+      if (gauge.kind === 'stick') return [];
+      const marks = gauge.temperatures ?? gauge;
+      const [from, to, most] = [value(marks.from), value(marks.to), value(marks['red-line'])];
       const scale: DialScale = {
-        unit: phrases.unit('gaugePressure', system),
+        unit: phrases.unit(gauge.temperatures === undefined ? 'gaugePressure' : 'temperature', system),
         ...(from === undefined ? {} : { from }),
         ...(to === undefined ? {} : { to }),
         ...(most === undefined ? {} : { redLine: most }),

@@ -9,7 +9,7 @@ import type { StickChart } from '../../calc/figures/stickCharts';
 import type { ToppingUpChart } from '../../calc/figures/toppingUp';
 import type { PartId } from '../../car/car';
 import { listed, partName } from '../../language/language';
-import { quantity } from '../../quantity/quantity';
+import { type Quantity, quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
@@ -216,6 +216,7 @@ function toppingUpContext(
   { tankId, tankName, holds, wanted, mainLiquid, rows }: ToppingUpChart,
   phrases: Phrases,
 ): FuelAndWaterContext['toppingUp'][number] {
+  const least = leastOf(rows.flatMap(({ amountsM3 }) => (amountsM3 === undefined ? [] : [amountsM3])));
   return {
     id: `${tankId}-${holds}`,
     tank: tankName,
@@ -228,7 +229,7 @@ function toppingUpContext(
         const portion = wanted[index];
         const rounding =
           holds === 'same' || portion === undefined ? 'down' : roundingOf(portion.liquid, wanted);
-        return phrases.poured(quantity('volume', amount), rounding);
+        return phrases.poured(quantity('volume', amount), rounding, least[index]);
       }),
     })),
   };
@@ -255,10 +256,19 @@ function stickContext({ model, rows }: StickChart, phrases: Phrases): StickConte
   };
 }
 
+/** The smallest volume of each column that is anything at all. */
+function leastOf(rows: readonly (readonly number[])[]): readonly (Quantity<'volume'> | undefined)[] {
+  return (rows[0] ?? []).map((_, column) => {
+    const amounts = rows.map((row) => row[column] ?? 0).filter((amount) => amount > 0);
+    return amounts.length === 0 ? undefined : quantity('volume', Math.min(...amounts));
+  });
+}
+
 function blendContext(
   { fuelId, name, blend, rows }: BlendChart,
   phrases: Phrases,
 ): FuelAndWaterContext['blends'][number] {
+  const least = leastOf(rows.map(({ amountsM3 }) => amountsM3));
   return {
     id: fuelId,
     name,
@@ -268,7 +278,7 @@ function blendContext(
       amounts: row.amountsM3.map((amount, index) => {
         const portion = blend[index];
         const rounding = portion === undefined ? 'down' : roundingOf(portion.liquid, blend);
-        return phrases.poured(quantity('volume', amount), rounding);
+        return phrases.poured(quantity('volume', amount), rounding, least[index]);
       }),
     })),
   };

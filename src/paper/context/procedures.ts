@@ -4,7 +4,7 @@ import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedur
 import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, withCards } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
-import { eachAlone, type Row } from './rows';
+import { eachAlone, inRowsIfSafe, type Row } from './rows';
 
 /** One step. */
 export interface StepContext {
@@ -46,8 +46,10 @@ export interface ProcedureContext {
 }
 
 /**
- * All steps of every procedure. With its steps a caution is said whole once in a chapter, and in one line after that;
- * `chapterOf` tells which chapter a phase stands in.
+ * All steps of every procedure. A caution is said whole once in a chapter, and in one line after that; `chapterOf` tells which
+ * chapter a phase stands in. An emergency is read alone, whatever was said before it, and in haste: what hangs over all of it is said
+ * whole, what belongs to a step in one line, so that it stands on one page if it can. The first of them has every act by itself; in the
+ * others those that danger may bar the way to are said in a row.
  */
 export function proceduresContext(
   procedures: Procedures,
@@ -56,15 +58,19 @@ export function proceduresContext(
   chapterOf: (phase: Phase) => string,
 ): readonly ProcedureContext[] {
   const said = new Map<string, Set<string>>();
+  const firstEmergency = procedures.find(({ phase }) => phase === 'emergency');
   return procedures.map((procedure) => {
+    const isEmergency = procedure.phase === 'emergency';
     const chapter = chapterOf(procedure.phase);
     const inChapter = said.get(chapter) ?? new Set<string>();
     said.set(chapter, inChapter);
     return procedureContext(
       procedure,
       { car, critical },
-      { kind: 'whole-once', said: inChapter },
-      eachAlone(procedure.steps),
+      isEmergency ? { kind: 'whole-at-head' } : { kind: 'whole-once', said: inChapter },
+      isEmergency && procedure !== firstEmergency
+        ? inRowsIfSafe(procedure.steps)
+        : eachAlone(procedure.steps),
     );
   });
 }
@@ -93,9 +99,10 @@ export function cardSteps({ id, steps }: Procedure, critical: ReadonlySet<string
   return steps.filter((step) => step.onCard || critical.has(`${id} ${step.id}`));
 }
 
-/** How cautions are said: in brief and then briefer, or whole unless they have been said already. */
+/** How cautions are said: in brief and then briefer, whole at the head alone, or whole unless they have been said already. */
 type Saying =
   | { readonly kind: 'brief'; readonly said: SaidOnCard }
+  | { readonly kind: 'whole-at-head' }
   | { readonly kind: 'whole-once'; readonly said: Set<string> };
 
 /** The car, and the keys of its critical steps: `procedure step`. */
@@ -111,6 +118,8 @@ function procedureContext(
   wanted: readonly Row[],
 ): ProcedureContext {
   const { id, title, phase, purpose, good, wrong, seen, never, cautions, changes } = procedure;
+  const isBrief = (caution: Caution) =>
+    saying.kind === 'brief' || (saying.kind === 'whole-once' && saying.said.has(caution.id));
   return {
     id,
     title,
@@ -120,7 +129,7 @@ function procedureContext(
     wrong,
     seen,
     never,
-    cautions: cautions.map((caution) => ({ ...caution, brief: saying.kind === 'brief', repeated: false })),
+    cautions: cautions.map((caution) => ({ ...caution, brief: isBrief(caution), repeated: false })),
     changes,
     steps: stepContexts(wanted, id, known, cautions, saying),
   };
@@ -135,6 +144,7 @@ function stepContexts(
   saying: Saying,
 ): readonly StepContext[] {
   const form = (id: string): Pick<CautionContext, 'brief' | 'repeated'> => {
+    if (saying.kind === 'whole-at-head') return { brief: true, repeated: false };
     const said = saying.kind === 'brief' ? saying.said.cautions : saying.said;
     const before = said.has(id);
     said.add(id);

@@ -1,8 +1,7 @@
 /** How long steam takes, and what is due on the way; how the pumps and the engine run on the road. */
 import { clockBefore } from '../../calc/time/start-up';
-import { type Quantity, quantity } from '../../quantity/quantity';
+import { quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
-import type { Phrases } from '../phrase';
 import { workingOf } from './workings';
 
 /** Checks on the way up, with the time to each from every start. */
@@ -20,7 +19,9 @@ export function raisingContext({ figures, phrases, words }: World): RaisingConte
   const { curves } = figures.raising;
   const timeTo = (at: string, { checks }: (typeof curves)[number]): string => {
     const seconds = checks.find((check) => check.at === at)?.seconds;
-    return seconds === undefined ? phrases.notKnown : after(quantity('time', seconds, true), phrases);
+    return seconds === undefined
+      ? phrases.notKnown
+      : phrases.workedOut(quantity('time', seconds, true), 'up');
   };
   return {
     starts: curves.map(({ start }) => words.start[start]),
@@ -30,11 +31,6 @@ export function raisingContext({ figures, phrases, words }: World): RaisingConte
       due: words['raising-to'][at],
     })),
   };
-}
-
-/** In tenths of a minute where whole ones would make several checks fall together. */
-function after(time: Quantity<'time'>, phrases: Phrases): string {
-  return time.si < 600 ? phrases.first(time, { rounding: 'up', decimals: 1 }) : phrases.duration(time, 'up');
 }
 
 /** Figures that are read on the road, each with its doubt. */

@@ -9,6 +9,11 @@ export function eachAlone(steps: readonly Step[]): readonly Row[] {
   return steps.map((step) => [step]);
 }
 
+/** The same where danger may bar the way alone; every other step by itself. */
+export function inRowsIfSafe(steps: readonly Step[]): readonly Row[] {
+  return inRows(steps).flatMap((row) => (row.some(({ ifSafe }) => ifSafe) ? [row] : eachAlone(row)));
+}
+
 /** Neighbours that are said in a row, done by the same person under the same proviso, together; every other step by itself. */
 export function inRows(steps: readonly Step[]): readonly Row[] {
   const rows: Step[][] = [];

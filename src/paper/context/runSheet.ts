@@ -1,6 +1,4 @@
 /** The run sheet of a demonstration, to the minute: counted from lighting the main burner, backward and forward. */
-import type { Car } from '../../car/car';
-import type { Quantity } from '../../quantity/quantity';
 import { burnsOnOf } from '../../spec/burnsOn';
 import type { World } from '../paper';
 
@@ -41,42 +39,41 @@ export function runSheetContext(world: World): readonly RunSheetRow[] {
   }));
 }
 
-/** The rows with their times. */
-export function timedRows({ car, figures, guide }: World): readonly TimedRow[] {
-  const cold = figures.raising.curves.find(({ start }) => start === 'cold');
+/** The rows with their times: what the start-up of the car plans with in good time, and what the guide allows for the rest. */
+export function timedRows(world: World): readonly TimedRow[] {
+  const { curves, doubt } = world.figures.raising;
+  const cold = curves.find(({ start }) => start === 'cold');
   const reached = (until: Row['until']) => {
     const seconds = cold?.checks.find(({ at }) => at === until)?.seconds;
-    return seconds === undefined ? undefined : Math.ceil(seconds / 60);
+    return seconds === undefined ? undefined : wholeMinutes(seconds * (1 + doubt));
   };
-  const rows = guide.docent['run-sheet'];
-  const starts = startMinutes(rows, (row) => lasts(row, car), reached);
+  const rows = world.guide.docent['run-sheet'];
+  const starts = startMinutes(rows, (row) => lasts(row, world), reached);
   return rows.map((row, index) => ({
     who: row.who,
     gate: row.gate === true,
     fire: row.fire === true,
     minute: starts[index],
-    lasts: lasts(row, car),
+    lasts: lasts(row, world),
   }));
 }
 
-/** Minutes a row lasts; nothing if the car’s spec does not say. */
-function lasts(row: Row, { spec }: Car): number | undefined {
-  if (row.waits === undefined) return row.takes ?? 0;
-  const seconds = waitsOf(spec)[row.waits].flatMap((time) => (time === undefined ? [] : [time.si]));
-  return seconds.length === 0 ? undefined : Math.ceil(Math.max(...seconds) / 60);
+/** Minutes a row lasts; nothing if it is not known. */
+function lasts({ plans, waits, takes }: Row, { car, figures }: World): number | undefined {
+  if (plans !== undefined) {
+    const seconds = figures.startUp.lastsGoodS.get(plans);
+    return seconds === undefined ? undefined : wholeMinutes(seconds);
+  }
+  if (waits === undefined) return takes ?? 0;
+  const seconds = Object.values(car.spec.burners)
+    .map(burnsOnOf)
+    .flatMap((time) => (time === undefined ? [] : [time.si]));
+  return seconds.length === 0 ? undefined : wholeMinutes(Math.max(...seconds));
 }
 
-/** The times that a row may wait for, of every part that has one. */
-function waitsOf({
-  vaporizers,
-  burners,
-}: Car['spec']): Readonly<Record<NonNullable<Row['waits']>, readonly (Quantity<'time'> | undefined)[]>> {
-  const fires = Object.values(burners);
-  return {
-    warming: Object.values(vaporizers ?? {}).map((each) => each['warm-first']),
-    soak: fires.map(({ soak }) => soak?.good ?? soak?.least),
-    'burning-on': fires.map(burnsOnOf),
-  };
+/** Begun minutes are whole ones, but what was worked out to a hair over one is not. */
+function wholeMinutes(seconds: number): number {
+  return Math.ceil(seconds / 60 - 1e-9);
 }
 
 /** When each row starts, in minutes from the row in which the main burner is lit. */

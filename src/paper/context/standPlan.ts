@@ -9,11 +9,12 @@ export function standPlanInput({ car, guide, phrases, language }: World): StandP
     say: language.messages.say,
     lengthM: car.spec.car.length.si,
     widthM: car.spec.car.width.si,
-    lines: guide.docent.distances.map(({ from, least, around, of }, index) => ({
+    lines: guide.docent.distances.map(({ from, short, least, around, of }, index) => ({
       number: index + 1,
       distanceM: least.si,
       distance: phrases.paced(least),
       from,
+      short,
       around:
         around ??
         (of ?? []).flatMap(({ id }) => {

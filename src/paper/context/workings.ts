@@ -156,7 +156,7 @@ const strokeM3 = 0.00004;
 
 function quantityWords(value: Quantity, rounding: Rounding, phrases: Phrases): string {
   if (isOf('volume', value) && value.si > 0 && value.si < strokeM3) return phrases.smallVolume(value);
-  if (isOf('time', value) && rounding !== 'nearest') return phrases.duration(value, rounding);
+  if (isOf('time', value) && rounding !== 'nearest') return phrases.workedOut(value, rounding);
   if (isOf('volumeFlow', value) && value.si > airFlowM3PerS) return airFlow(value, phrases);
   if (isOf('absolutePressure', value)) return phrases.both(value, { rounding, decimals: 2 });
   return phrases.both(value, { rounding });

@@ -43,6 +43,7 @@ export const docentForm = z.strictObject({
   distances: list(
     z.strictObject({
       from: text('From where.'),
+      short: text('The same in a few words, for the drawing.'),
       around: choice(
         ['car', 'way'],
         'What it is kept from, if no part: all of the car, or its way.',
@@ -61,10 +62,13 @@ export const docentForm = z.strictObject({
   'run-sheet': list(
     z.strictObject({
       takes: z.number().int().min(0).meta({ description: 'Minutes allowed.' }).optional(),
+      plans: key
+        .meta({ description: 'It lasts as long as this part of `timeline.yaml` does in good time.' })
+        .optional(),
       waits: choice(
-        ['warming', 'soak', 'burning-on'],
-        'It lasts as long as this car’s warming or soak, or as its burner burns on after its fuel is shut.',
-        'soak',
+        ['burning-on'],
+        'It lasts as long as this car’s burner burns on after its fuel is shut.',
+        'burning-on',
       ).optional(),
       fire: yesNo('The main burner is lit in this row: minute 0.').optional(),
       until: choice(milestones, 'It comes when steam stands at this.', 'working').optional(),

@@ -41,6 +41,8 @@ export interface LibraryKeys {
   readonly faults: readonly string[];
   /** Numbers of the safety signs that can be drawn. */
   readonly signs: readonly string[];
+  /** Parts of a start-up. */
+  readonly timeline: readonly string[];
 }
 
 /** Read the prose files. `texts` are named relative to `shared`; `keys` are those of the step library. */
@@ -85,6 +87,9 @@ function unknownKeys(
     check.known(docent, ['trouble', at, 'emergency'], emergency, keys.procedures, 'procedure');
   for (const [at, { sign }] of docent.form.signs.entries())
     check.known(docent, ['signs', at, 'sign'], sign, keys.signs, 'safety sign');
+  for (const [at, { plans }] of docent.form['run-sheet'].entries())
+    if (plans !== undefined)
+      check.known(docent, ['run-sheet', at, 'plans'], plans, keys.timeline, 'part of a start-up');
   for (const [at, { sign }] of crew.form['burner-front'].stand.entries())
     if (sign !== undefined)
       check.known(crew, ['burner-front', 'stand', at, 'sign'], sign, keys.signs, 'safety sign');

@@ -41,6 +41,9 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
   const { spec } = car;
   const cold = figures.raising.curves.find(({ start }) => start === 'cold');
   const move = cold?.checks.find(({ at }) => at === 'least-to-move')?.seconds;
+  const light = figures.startUp.parts.find(({ id }) => id === 'light');
+  const planned = (seconds: number | undefined) =>
+    seconds === undefined ? undefined : phrases.duration(quantity('time', seconds), 'up');
   const working = figures.steam.find(({ at }) => at === 'working');
   const main = Object.values(spec.burners).find(({ job }) => job === 'main');
   const known = (value: Parameters<Phrases['first']>[0], options?: Parameters<Phrases['first']>[1]) =>
@@ -53,6 +56,9 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
       move === undefined
         ? undefined
         : known(quantity('time', Math.ceil(move / 60) * 60, true), { rounding: 'up', decimals: 0 }),
+    'light-to-move': planned(light?.goodS),
+    'light-to-move-least': planned(light?.leastS),
+    'start-up': light === undefined ? undefined : planned(figures.startUp.goodS),
     'steam-temperature': known(working?.temperature),
     'burner-rate': known(main?.['full-rate']),
     'main-fuel': main === undefined ? undefined : (spec.fuels[main.fuel]?.name ?? main.fuel),

@@ -1,9 +1,7 @@
 /** The docent guide: what a museum tells and shows, what stays shut, how a demonstration runs to the minute. */
 import { drawPlan } from '../../drawing/plan';
 import { drawStandPlan } from '../../drawing/standPlan';
-import { drawTimeBars } from '../../drawing/timeBars';
 import { docentContext } from '../context/docent';
-import { runBarsInputs } from '../context/drawingsTime';
 import { identityContext } from '../context/identity';
 import { planInput } from '../context/plan';
 import { standPlanInput } from '../context/standPlan';
@@ -26,7 +24,6 @@ export const docentGuide = ({ title, what }: PaperTitle): Paper => ({
   drawings: (world) => [
     drawPlan(planInput(world), world.fonts),
     drawStandPlan(standPlanInput(world), world.fonts),
-    ...runBarsInputs(world).map((input) => drawTimeBars(input, world.fonts)),
   ],
   ...asBook(title, { chaptersOnNewPage: false, chapterTabs: false }),
 });

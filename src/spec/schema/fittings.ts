@@ -89,6 +89,17 @@ export const gauge = z.strictObject({
   from: measure('gaugePressure', 'Bottom of the working band.', '450 psi gauge').optional(),
   to: measure('gaugePressure', 'Top of the working band.', '550 psi gauge').optional(),
   'red-line': measure('gaugePressure', 'Never past this.', '600 psi gauge').optional(),
+  temperatures: z
+    .strictObject({
+      from: measure('temperature', 'Bottom of the working band.', '380 °C').optional(),
+      to: measure('temperature', 'Top of the working band.', '420 °C').optional(),
+      'red-line': measure('temperature', 'Never past this.', '450 °C').optional(),
+    })
+    .meta({
+      description:
+        'Of a dial that reads temperature: its band and its red line, as it is drawn in the manual.',
+    })
+    .optional(),
   'should-read': words('What it should show, where a figure will not do.', 'half a glass').optional(),
   'cold-reads': words(
     'What it shows on a cold car, if not what such a gauge usually does.',

@@ -1,4 +1,5 @@
 /** Pressures that must stand in order, so that nothing relies on a device that acts too late. */
+import type { Diagnostic } from '../../diagnostic/diagnostic';
 import { entryOf } from '../entry';
 import type { CarSpec } from '../schema/carSpec';
 import type { SpecSource } from '../source';
@@ -130,6 +131,7 @@ const bandProblems: SenseCheck = (spec, source) => [
     ...gaugeBand(id, gauge, ['from', 'to'], source),
     ...gaugeBand(id, gauge, ['to', 'red-line'], source),
     ...(gauge.of === 'boiler' ? steamBand(id, gauge, spec, source) : []),
+    ...temperatureBand(id, gauge, source),
   ]),
   ...Object.entries(spec.tanks).flatMap(([id, tank]) =>
     inOrder(source, {
@@ -162,6 +164,35 @@ function gaugeBand(id: string, gauge: Gauge, [low, high]: readonly [Mark, Mark],
     highName: `\`${high}\``,
     why: 'The card would print a band that no needle can be in.',
   });
+}
+
+/** The same of a dial that reads temperature; no other has one. */
+function temperatureBand(id: string, { name, reads, temperatures }: Gauge, source: SpecSource): Diagnostic[] {
+  if (temperatures === undefined) return [];
+  if (reads !== 'temperature')
+    return [
+      finding(source, {
+        code: 'spec-pressures',
+        path: ['gauges', id, 'temperatures'],
+        message: `${name} has \`temperatures\`, but it reads ${reads}`,
+        found: `\`reads: ${reads}\``,
+        expected: '`reads: temperature`',
+        mend: 'say what it reads; the band of a pressure gauge is `from` and `to`',
+      }),
+    ];
+  const order = (low: Mark, high: Mark) =>
+    inOrder(source, {
+      code: 'spec-pressures',
+      low: temperatures[low],
+      high: temperatures[high],
+      mayBeEqual: high === 'red-line',
+      lowPath: ['gauges', id, 'temperatures', low],
+      highPath: ['gauges', id, 'temperatures', high],
+      lowName: `\`${low}\` of ${name}`,
+      highName: `\`${high}\``,
+      why: 'The manual would draw a band that no needle can be in.',
+    });
+  return [...order('from', 'to'), ...order('to', 'red-line')];
 }
 
 /** The band and the red line of a steam gauge stay within what is allowed. */

@@ -28,8 +28,8 @@ describe('chapters on new pages', () => {
   });
 
   it('keep their spaces where closing them up saves nothing, or where the last page holds more than a little', () => {
-    // eight boxes and seven gaps of half of 12 pt are 202 pt
-    expect(pagesOf(chapter(8, 12))).toEqual({ counts: [6, 2], second: [32, 32] });
+    // eight boxes and seven gaps of two fifths of 15 pt are 202 pt
+    expect(pagesOf(chapter(8, 15))).toEqual({ counts: [6, 2], second: [35, 35] });
     // the last three boxes would fit if the gaps were halved
     expect(pagesOf(chapter(10, 9))).toEqual({ counts: [7, 3], second: [29, 29] });
   });
