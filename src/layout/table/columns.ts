@@ -81,9 +81,7 @@ function grown(needs: readonly ColumnNeed[], sparePt: number): number[] {
 
 /** Between least and natural widths. Columns without weight keep their natural width while the others can give way. */
 function between(needs: readonly ColumnNeed[], widthPt: number, damping: number): number[] {
-  const firm = (need: ColumnNeed) => need.weight === 0;
-  const held = total(needs.map((need) => (firm(need) ? need.maxPt : need.minPt)));
-  const floors = needs.map((need) => (firm(need) && fits(held, widthPt) ? need.maxPt : need.minPt));
+  const floors = floorsOf(needs, widthPt);
   const slack = needs.map((need, index) => Math.max(0, need.maxPt - (floors[index] ?? 0)) ** damping);
   const slackTotal = total(slack);
   const sparePt = widthPt - total(floors);
@@ -92,9 +90,16 @@ function between(needs: readonly ColumnNeed[], widthPt: number, damping: number)
   );
 }
 
+/** What every column has before anything is shared out. */
+function floorsOf(needs: readonly ColumnNeed[], widthPt: number): number[] {
+  const firm = (need: ColumnNeed) => need.weight === 0;
+  const held = total(needs.map((need) => (firm(need) ? need.maxPt : need.minPt)));
+  return needs.map((need) => (firm(need) && fits(held, widthPt) ? need.maxPt : need.minPt));
+}
+
 /** Between least and natural widths as the weights ask; what a column has no use for goes to the others. */
 function byWeight(needs: readonly ColumnNeed[], widthPt: number): number[] {
-  const widthsPt = needs.map((need) => need.minPt);
+  const widthsPt = floorsOf(needs, widthPt);
   let sparePt = widthPt - total(widthsPt);
   let open = needs.map((need, index) => ({ ...need, index })).filter(({ weight }) => weight > 0);
   while (open.length > 0) {
@@ -109,7 +114,8 @@ function byWeight(needs: readonly ColumnNeed[], widthPt: number): number[] {
     sparePt -= total(full.map(({ minPt, maxPt }) => maxPt - minPt));
     open = open.filter((each) => !full.includes(each));
   }
-  return widthsPt;
+  // nobody who may grow has any use for the rest
+  return between(needs, widthPt, 1);
 }
 
 /** Too narrow for the longest words: the widest columns give way first, down to one common width. */

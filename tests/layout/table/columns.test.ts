@@ -32,6 +32,20 @@ describe('shareWidth', () => {
     expect(breaksWords).toBe(true);
   });
 
+  it('follows the weights where that makes the table less tall', () => {
+    const needs = [column(20, 400, 1), column(20, 400, 3)];
+    const tallAt = ([, second = 0]: readonly number[]) => -second;
+    expect(shareWidth(needs, [], 160, tallAt).widthsPt).toEqual([50, 110]);
+  });
+
+  it('gives what a column has no use for to the others', () => {
+    const needs = [column(20, 30, 1), column(20, 400, 1)];
+    const tallAt = ([, second = 0]: readonly number[]) => -second;
+    const { widthsPt } = shareWidth(needs, [], 160, tallAt);
+    expect(widthsPt.reduce((sum, width) => sum + width, 0)).toBeCloseTo(160, 6);
+    expect(widthsPt[0]).toBeLessThanOrEqual(30);
+  });
+
   it('widens columns for a cell over several of them', () => {
     const span = { from: 0, count: 2, minPt: 100, maxPt: 100 };
     const { widthsPt } = shareWidth([column(10, 10), column(10, 10), column(10, 10, 0)], [span], 110);
