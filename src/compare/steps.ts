@@ -45,6 +45,7 @@ function changedHead(was: Procedure, is: Procedure): readonly Change[] {
     ['when it has gone well', procedure.good],
     ['what can go wrong', procedure.wrong.join(' ')],
     ['seen', procedure.seen],
+    ['told by', procedure.toldBy.map(({ say }) => say).join('; ')],
     ['never', procedure.never.join(' ')],
     ['cautions', procedure.cautions.map(({ short }) => short).join(' ')],
     ['reasons', procedure.changes.map(({ because }) => because).join(' ')],

@@ -229,6 +229,8 @@ export const catalogue = {
     'A procedure breaks the rule that cylinder oil is checked before the car moves, and seen to feed before it runs where that can be seen.',
   'rule-pressure-to-move':
     'A procedure breaks the rule that the car moves off only with its boiler at working pressure.',
+  'rule-reverse-at-stand':
+    'A procedure breaks the rule that outside of trouble the reverse is set only with the car at a stand and its throttle shut.',
   'rule-safety-valve-setting':
     'A procedure breaks the rule that the safety valve is set above the burner’s cut-out and not above the allowed pressure.',
   'rule-superheater-flow':

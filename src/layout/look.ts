@@ -101,6 +101,8 @@ export interface Look {
   readonly words: Theme['words'];
   /** The look of what is looked up with a card in the hand; left out where everything is read so. */
   readonly lookUp?: Look;
+  /** The same with tables and lists set closer, for a long list that is read as the rest is; left out where it is no card. */
+  readonly close?: Look;
   /** Widest column of running text, in sizes of body type. */
   readonly measureEm: number;
 }

@@ -221,7 +221,7 @@ export interface ContentsBlock extends BlockBase {
  */
 export interface GroupBlock extends BlockBase {
   readonly kind: 'group';
-  readonly style: 'plain' | 'boxed' | 'columns' | 'look-up';
+  readonly style: 'plain' | 'boxed' | 'columns' | 'look-up' | 'close';
   readonly blocks: readonly Block[];
 }
 

@@ -1,7 +1,7 @@
 /** Which papers can be made: read from `shared/papers.yaml`, which a keeper may change. */
 import * as z from 'zod';
 import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnostic';
-import { phases } from '../procedure/procedure';
+import { phases, senses } from '../procedure/procedure';
 import { inForm } from '../spec/inForm';
 import { problemsOf } from '../spec/problems';
 import { key } from '../spec/schema/field';
@@ -57,6 +57,13 @@ const plansForm = z.strictObject({
     .optional(),
   'valve-card': z.array(key).min(1),
   'valve-tags': z.array(z.enum(['round', 'oblong'])).min(1),
+  // under which heads the signs of trouble stand, in order; those without a head stand over them
+  'signs-of-trouble': z.array(
+    z.strictObject({
+      by: z.array(z.enum(senses)).min(1),
+      title: z.string().min(1).optional(),
+    }),
+  ),
   'not-laminated': z.array(key),
 });
 

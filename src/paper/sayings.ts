@@ -96,6 +96,10 @@ function plansIn({ say }: Dialect, plans: Plans): Plans {
     ...plans,
     chapters: plans.chapters.map((chapter) => ({ ...chapter, title: say(chapter.title) })),
     cards: plans.cards.map(titled),
+    'signs-of-trouble': plans['signs-of-trouble'].map((head) => ({
+      ...head,
+      ...(head.title === undefined ? {} : { title: say(head.title) }),
+    })),
     papers: Object.fromEntries(
       Object.entries(plans.papers).map(([name, each]) => [name, titled(each)]),
     ) as Plans['papers'],

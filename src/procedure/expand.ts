@@ -7,8 +7,8 @@ import { CautionWriter } from './cautionWriter';
 import { applyChanges } from './changes';
 import { dutiesOf } from './duties';
 import type { Library, Placed } from './library';
-import type { EntryForm, NeedForm, ProcedureForm } from './libraryForm';
-import type { Caution, Procedure, Procedures, Step } from './procedure';
+import type { EntryForm, NeedForm, ProcedureForm, SignForm } from './libraryForm';
+import type { Caution, Procedure, Procedures, Sign, Step } from './procedure';
 import { holds, select } from './select';
 import { carValues, PartValues, type PrintStyle } from './values';
 
@@ -115,12 +115,24 @@ class Expansion {
         cautions: this.cautions(form.cautions ?? []),
         steps,
         seen: text('seen'),
+        toldBy: (form['told-by'] ?? []).flatMap((sign, at) => this.signs(procedure, at, sign)),
         never: texts('never'),
         beginsWhile: form['begins-while'] ?? [],
         leaves: form.leaves ?? [],
         changes: [],
       },
     ];
+  }
+
+  /** A sign as this car shows it: once, once for each of its parts, or not at all. */
+  private signs(procedure: Placed<ProcedureForm>, at: number, sign: SignForm): readonly Sign[] {
+    const parts = sign.for === undefined ? [undefined] : select(this.car, sign.for);
+    return parts
+      .filter((it) => holds(this.car, sign.when, it))
+      .map((it) => ({
+        by: sign.by,
+        say: this.text(procedure, ['told-by', at, 'say'], sign.say, this.withParts({ it })),
+      }));
   }
 
   /** Those of `after` that this car has; in place of one it has not, those that one comes after. */

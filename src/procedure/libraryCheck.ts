@@ -47,13 +47,21 @@ class LibraryCheck {
         }
       }
     }
-    if (form.phase === 'emergency' && (form.seen === undefined || form.never === undefined)) {
+    for (const [at, sign] of form['told-by']?.entries() ?? []) {
+      this.text(procedure, ['told-by', at, 'say'], sign.say);
+      this.names.selector(procedure, ['told-by', at, 'for'], sign.for);
+      this.names.condition(procedure, ['told-by', at, 'when'], sign.when);
+    }
+    if (
+      form.phase === 'emergency' &&
+      [form.seen, form.never, form['told-by']].some((each) => each === undefined)
+    ) {
       this.names.fault(
         procedure,
         ['id'],
         'library-form',
-        `the emergency \`${form.id}\` does not say what is seen and what must never be done`,
-        'add `seen` and `never`',
+        `the emergency \`${form.id}\` does not say what is seen, by what signs it is looked up and what must never be done`,
+        'add `seen`, `told-by` and `never`',
       );
     }
     if (form.phase !== 'emergency' && (form['begins-while'] ?? form.leaves) !== undefined) {

@@ -4,7 +4,7 @@ import { signalWords } from '../language/signal';
 import { actions, roles } from '../spec/schema/change';
 import { choice, key, sentences, words, yesNo } from '../spec/schema/field';
 import { beginnings, endings } from './circumstances';
-import { phases } from './procedure';
+import { phases, senses } from './procedure';
 
 const traitList = z.array(z.string());
 
@@ -139,6 +139,16 @@ const sayingForm = z.union([
 
 const sayings = (description: string, sample: string) => z.array(sayingForm).meta({ description, sample });
 
+/** A sign by which an emergency is looked up. */
+const signForm = z.strictObject({
+  by: choice(senses, 'By what it is noticed.', 'sound'),
+  say: words('The sign, in half a dozen words.', 'A howl from the burner'),
+  for: selectorForm
+    .meta({ description: 'Parts of which it is said, once for each; `it` is the part.' })
+    .optional(),
+  when: conditionForm.meta({ description: 'Only of cars of which this holds.' }).optional(),
+});
+
 /** One procedure. */
 export const procedureForm = z.strictObject({
   id: key.meta({ description: 'Its key.', sample: 'pilot' }),
@@ -153,6 +163,13 @@ export const procedureForm = z.strictObject({
   good: words('What is seen when it has gone well.', 'A steady blue flame.'),
   wrong: sayings('What can go wrong.', '[It pops out in a draught.]'),
   seen: words('For an emergency: what calls for it.', 'Flames outside the burner.').optional(),
+  'told-by': z
+    .array(signForm)
+    .min(1)
+    .meta({
+      description: 'For an emergency: the signs by which somebody who does not know its name looks it up.',
+    })
+    .optional(),
   never: sayings('For an emergency: what must not be done.', '[Do not throw the hood open.]').optional(),
   'begins-while': z
     .array(choice(beginnings, 'What is so.', 'steam-up'))
@@ -230,6 +247,7 @@ export type ConditionForm = z.output<typeof conditionForm>;
 export type EntryForm = z.output<typeof entryForm>;
 export type NeedForm = z.output<typeof needForm>;
 export type ProcedureForm = z.output<typeof procedureForm>;
+export type SignForm = z.output<typeof signForm>;
 export type CautionForm = z.output<typeof cautionFileForm>['cautions'][string];
 
 /** The keys of all steps of a list and of the groups in it, in their order. */

@@ -33,6 +33,12 @@ export const phases = [
   'emergency',
 ] as const;
 
+/** What tells a driver of trouble: nothing that he can name, a gauge, his eyes, ears or nose, or how the car goes. */
+export const senses = ['doubt', 'gauge', 'sight', 'sound', 'smell', 'road'] as const;
+
+/** One of them. */
+export type Sense = (typeof senses)[number];
+
 /** One phase. */
 export type Phase = (typeof phases)[number];
 
@@ -91,6 +97,13 @@ export interface Step {
   readonly origin: StepOrigin;
 }
 
+/** A sign that leads to an emergency, worded for the car. */
+export interface Sign {
+  readonly by: Sense;
+  /** What is read, seen, heard, smelt or felt, in half a dozen words. */
+  readonly say: string;
+}
+
 /** A procedure for this car. */
 export interface Procedure {
   readonly id: string;
@@ -111,6 +124,8 @@ export interface Procedure {
   readonly steps: readonly Step[];
   /** For an emergency: what is seen that calls for it, and what must not be done. */
   readonly seen: string;
+  /** For an emergency: the signs by which it is looked up. */
+  readonly toldBy: readonly Sign[];
   readonly never: readonly string[];
   /** For an emergency: what is so on the car when it can begin, and what must be so when it has ended. */
   readonly beginsWhile: readonly Beginning[];

@@ -175,7 +175,7 @@ export const contents = (depth: 1 | 2 | 3 = 2): Block => made({ kind: 'contents'
 
 export const group = (
   blocks: readonly Block[],
-  style: 'plain' | 'boxed' | 'columns' | 'look-up' = 'plain',
+  style: 'plain' | 'boxed' | 'columns' | 'look-up' | 'close' = 'plain',
   id?: string,
 ): Block => made({ kind: 'group', style, blocks } as const, id);
 

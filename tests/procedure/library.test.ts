@@ -1,5 +1,7 @@
 /** The step library: its form, the names it uses, and that nothing in it is idle. */
+
 import { describe, expect, test } from 'vitest';
+import type { Car } from '../../src/car/car';
 import { duties } from '../../src/procedure/duties';
 import { facts, settings } from '../../src/procedure/facts';
 import { readLibrary } from '../../src/procedure/library';
@@ -76,6 +78,7 @@ describe('the library', () => {
       ...Object.values(smallCars).map((patches) => smallCar(...patches)),
       ...demoCars.map(demoCar),
       ...['bramble', 'dragonfly'].map(fixtureCar),
+      reversing(fixtureCar('dragonfly')),
       ...moreShapes(),
       fixtureCar('quartet'),
       fixtureCar('lapwing'),
@@ -169,6 +172,12 @@ describe('the library', () => {
     expect(names.filter((name) => !named.has(name) && !toldApart.includes(name))).toEqual([]);
   });
 });
+
+/** The same car with a lever of it that sets forward and back. */
+function reversing(car: Car): Car {
+  const [lever] = Object.keys(car.spec.controls);
+  return { ...car, spec: { ...car.spec, engine: { ...car.spec.engine, reverse: lever } } };
+}
 
 /** Shapes that only a few steps are for. */
 function moreShapes() {

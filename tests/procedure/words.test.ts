@@ -111,6 +111,7 @@ describe.each(cars)('%s', (_, car) => {
         each.purpose,
         each.good,
         each.seen,
+        ...each.toldBy.map(({ say }) => say),
         ...each.wrong,
         ...each.never,
       ]),

@@ -97,6 +97,7 @@ export function procedure(id: string, steps: readonly Step[], more: Partial<Proc
     cautions: [],
     steps,
     seen: '',
+    toldBy: [],
     never: [],
     beginsWhile: [],
     leaves: [],

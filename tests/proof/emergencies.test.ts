@@ -246,6 +246,11 @@ const reasons: Readonly<Record<string, string>> = {
   'brakes-fade fade-reverse': 'the car is brought to a stand in a step of its own',
   'brakes-fade fade-middle': 'the throttle is shut and locked; no steam comes to the engine either way',
   'brakes-fade fade-steam': 'the car is brought to a stand in a step of its own',
+  'rolls-back coil-cools': 'a coil that is fed with its fire out fills up, and nothing burns',
+  'rolls-back rolls-brake': 'the parking brake is set as well, and the wheels are chocked',
+  'rolls-back rolls-parking-brake': 'the wheels are chocked as well',
+  'rolls-back rolls-forward': 'the model does not hold which way the engine turns',
+  'rolls-back rolls-steam': 'the car is brought to a stand in a step of its own',
 };
 
 test('no reason stands for nothing', () => {

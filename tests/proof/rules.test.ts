@@ -66,6 +66,7 @@ const wrongs: Readonly<Record<string, readonly Edit[]>> = {
   ],
   'chest-drained': [forgetting('chest-drained'), putIn('moving-off', 'first-motion', shut('drip-valve'))],
   'car-held': [without('short-stop', 'stop-brake')],
+  'reverse-at-stand': [without('backward', 'back-stop'), without('backward', 'back-stand')],
   'throttle-locked': [without('short-stop', 'stop-lock')],
   'pressure-to-move': [altered('moving-off', 'off-steam', (each) => ({ ...each, sets: { steam: 'low' } }))],
   'main-outdoors': [without('main-burner', 'main-outdoors'), without('walk-round', 'stand-outdoors')],

@@ -246,10 +246,11 @@ describe('the German of the library', () => {
     const lacking = shop.library.procedures
       .map(({ form }) => form)
       .filter(({ phase }) => phases.includes(phase))
-      .flatMap(({ title, seen, never = [], steps }) => [
+      .flatMap(({ title, seen, never = [], 'told-by': toldBy = [], steps }) => [
         ...[
           title,
           ...(seen === undefined ? [] : [seen]),
+          ...toldBy.map(({ say: sign }) => sign),
           ...never.map((each) => (typeof each === 'string' ? each : each.say)),
         ],
         ...steps.flatMap(cardTexts),

@@ -19,6 +19,8 @@ export function collectGroup(
   if (block.style === 'columns') return inColumns(block, place, setting, collectBlocks);
   if (block.style === 'look-up')
     return collectBlocks(block.blocks, place, { ...setting, look: setting.look.lookUp ?? setting.look });
+  if (block.style === 'close')
+    return collectBlocks(block.blocks, place, { ...setting, look: setting.look.close ?? setting.look });
   const pieces = collectBlocks(block.blocks, place, setting);
   return fits(stackHeight(pieces) + place.keptAbovePt, setting.roomPt)
     ? heldTogether(pieces, 'ought')

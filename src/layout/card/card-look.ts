@@ -28,7 +28,8 @@ export function cardLook(options: CardLookOptions, base: Face, sizePt: number): 
     base,
     (sizePt * leastSizeOf(base, lookUpPt)) / leastSizeOf(base, leastPt),
   );
-  return { ...oneLook(options, base, sizePt), lookUp: closeLook(lookUp) };
+  const look = oneLook(options, base, sizePt);
+  return { ...look, lookUp: closeLook(lookUp), close: closeLook(look) };
 }
 
 /** The same with the lines of lists and tables as close as those of a paragraph, and no more space around them than it has. */

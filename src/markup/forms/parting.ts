@@ -16,10 +16,10 @@ export const partingForms = {
     element: 'section',
     within: open,
     ...parts,
-    attributes: { ...id, ...classOf('keep', 'boxed', 'columns', 'look-up') },
+    attributes: { ...id, ...classOf('keep', 'boxed', 'columns', 'look-up', 'close') },
     required: ['class'],
     meaning:
-      'blocks that belong together; `boxed` draws a box around them, `columns` sets them smaller in two even columns where the sheet is wide enough; `look-up` is what is looked up with a card in the hand, set closer and no larger than it is read there',
+      'blocks that belong together; `boxed` draws a box around them, `columns` sets them smaller in two even columns where the sheet is wide enough; `look-up` is what is looked up with a card in the hand, set closer and no larger than it is read there; `close` sets a long list on a card closer, as large as the rest',
   },
   hr: {
     element: 'hr',

@@ -8,6 +8,7 @@ import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/plac
 import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
 import { eachAlone, inRows } from '../context/rows';
+import { signsOfTrouble } from '../context/signsOfTrouble';
 import { standsOn } from '../context/standsOn';
 import { leastSizes } from '../legible';
 import type { Paper, World } from '../paper';
@@ -64,6 +65,11 @@ export function dashCard(plan: CardPlan): Paper {
         card: {
           title: plan.title,
           listed: on.length >= leastListed,
+          // a trouble is looked up by what is noticed, everything else by its name
+          signs: signsOfTrouble(
+            procedures.filter(({ id }) => on.some((each) => each.id === id)),
+            plans,
+          ),
           marked: on.some(({ steps }) => steps.some(({ critical }) => critical)),
           opened: procedures.some(
             (procedure) =>

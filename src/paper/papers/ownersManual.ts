@@ -20,6 +20,7 @@ import {
 } from '../context/proof';
 import { onTheRoadContext, raisingContext, roadSpeedsContext, startUpContext } from '../context/raising';
 import { readingsContext } from '../context/readings';
+import { signsOfTrouble } from '../context/signsOfTrouble';
 import { subjectIndex } from '../context/subjectIndex';
 import { upkeepContext } from '../context/upkeep';
 import { workingsContext } from '../context/workings';
@@ -97,6 +98,10 @@ function ofTheProof(world: World): Readonly<Record<string, unknown>> {
   return {
     parts: plans.chapters.map((chapter) => ({ ...chapter, procedures: inPhases(chapter.phases) })),
     emergencies: inPhases(['emergency']),
+    signsOfTrouble: signsOfTrouble(
+      proof.procedures.filter(({ phase }) => phase === 'emergency'),
+      plans,
+    ),
     valveTables: valveTablesContext(world),
     leaks: leaksContext(world),
     critical: criticalContext(world),

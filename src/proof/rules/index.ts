@@ -53,6 +53,7 @@ import { pressureHolds } from './pressureHolds';
 import { pressureToMove } from './pressureToMove';
 import { provenBeforeRoad } from './provenBeforeRoad';
 import { readyForFire } from './readyForFire';
+import { reverseAtStand } from './reverseAtStand';
 import type { Rule } from './rule';
 import { safetyValveSetting } from './safetyValveSetting';
 import { spiltFuel } from './spiltFuel';
@@ -125,6 +126,7 @@ export const rules: readonly Rule[] = [
   oilBeforeMotion,
   pressureToMove,
   provenBeforeRoad,
+  reverseAtStand,
   safetyValveSetting,
   superheaterFlow,
   throttleLocked,
