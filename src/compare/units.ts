@@ -1,4 +1,5 @@
 /** The units of a paper that can have a bar beside them: what each says, and the same blocks with bars. */
+import { plainText } from '../layout/survey';
 import type {
   Block,
   CautionBlock,
@@ -62,6 +63,8 @@ export function titleOf({ content }: HeadingBlock): string {
 
 class UnitWalk {
   private readonly open: HeadingBlock[] = [];
+  /** The last row of the table being walked that links may lead to: what stands below it stands under it. */
+  private namedRow: { readonly id: string; readonly title: string } | undefined;
 
   constructor(private readonly visit: (unit: Unit) => ChangeMark | undefined) {}
 
@@ -101,7 +104,9 @@ class UnitWalk {
       case 'table': {
         const own = block.caption.length === 0 ? block : this.unit(block, 'caption', said(block.caption));
         const head = block.head.map((row) => this.row(row));
-        return { ...own, head, body: block.body.map((row) => this.row(row)) };
+        const body = block.body.map((row) => this.row(row));
+        this.namedRow = undefined;
+        return { ...own, head, body };
       }
       case 'contents':
       case 'page-break':
@@ -139,6 +144,8 @@ class UnitWalk {
     const cells = row.cells.map(({ content, span, head, counts }) =>
       counts === true ? '' : `${head} ${span} ${said(content)}`,
     );
+    const title = plainText(row.cells[0]?.content ?? []);
+    if (row.id !== undefined) this.namedRow = { id: row.id, title };
     return this.unit(row, 'row', cells.join('\n'));
   }
 
@@ -147,9 +154,11 @@ class UnitWalk {
   }
 
   private unit<T extends Markable>(thing: T, kind: string, says: string, words = says): T {
-    const section = this.open.map((heading) => heading.id ?? titleOf(heading)).join('/');
+    const above = this.open.map((heading) => heading.id ?? titleOf(heading));
+    const section = [...above, ...(this.namedRow === undefined ? [] : [this.namedRow.id])].join('/');
     const named = this.open.findLast(({ id }) => id !== undefined);
-    const anchor = named?.id === undefined ? undefined : { id: named.id, title: titleOf(named) };
+    const heading = named?.id === undefined ? undefined : { id: named.id, title: titleOf(named) };
+    const anchor = this.namedRow ?? heading;
     const change = this.visit({ kind, says, words, section, anchor });
     return change === undefined ? thing : { ...thing, change };
   }

@@ -48,7 +48,8 @@ export function isDrawn({ kind, scale }: GaugePicture): boolean {
   return kind !== 'dial' || scale !== undefined;
 }
 
-const perRow = 4;
+/** So many stand in a row, or one more where that saves a row. */
+const wishedInRow = 4;
 const radius = 45;
 const sizePt = 8.5;
 const leadingPt = 10.5;
@@ -58,6 +59,7 @@ const gapPt = 12;
 export function drawGauges(all: GaugesInput, fonts: FontSet): Drawing {
   const input = { ...all, gauges: all.gauges.filter(isDrawn) };
   const widthPt = input.widthPt ?? 480;
+  const perRow = inRowOf(input.gauges.length);
   const cellPt = widthPt / perRow;
   const labels = input.gauges.map((gauge) => labelOf(gauge, fonts, cellPt - 10));
   const shapes: Shape[] = [];
@@ -73,6 +75,11 @@ export function drawGauges(all: GaugesInput, fonts: FontSet): Drawing {
     y += 2 * radius + 7 + lines * leadingPt + gapPt;
   }
   return { name: input.name, widthPt, heightPt: Math.max(1, y - gapPt + 4), alt: altWords(input), shapes };
+}
+
+function inRowOf(count: number): number {
+  const closer = wishedInRow + 1;
+  return Math.ceil(count / closer) < Math.ceil(count / wishedInRow) ? closer : wishedInRow;
 }
 
 interface LabelLine {

@@ -61,13 +61,14 @@ const footPt = 22;
 export function drawLevels(input: LevelsInput, fonts: FontSet): Drawing {
   const widthPt = input.widthPt ?? 460;
   const marks = [...input.marks].sort((a, b) => b.at - a.at);
-  const labels = marks.map((mark) => labelLines(mark, fonts, widthPt - labelX - 2));
+  const named = ofOneHeight(marks);
+  const labels = named.map((group) => labelLines(group, fonts, widthPt - labelX - 2));
   const wanted = labels.reduce((sum, lines) => sum + lines.length * leadingPt + 3, 0);
   const shellPt = Math.max(input.shellPt ?? 230, wanted);
   const yOf = (at: number): number => headPt + shellPt * (1 - at / input.top);
   const heightPt = headPt + shellPt + footPt;
   const tops = spreadLabels(
-    marks.map(({ at }, index) => ({
+    named.map(([{ at }], index) => ({
       middle: yOf(at),
       heightPt: (labels[index]?.length ?? 0) * leadingPt,
     })),
@@ -83,18 +84,27 @@ export function drawLevels(input: LevelsInput, fonts: FontSet): Drawing {
       ...scaleShapes(input, yOf, fonts),
       ...glassShapes(marks, yOf),
       ...marks.flatMap((mark) => markShapes(mark, yOf(mark.at))),
-      ...marks.flatMap((mark, index) => {
+      ...marks.map((mark) => {
         const y = yOf(mark.at);
+        return polyline(
+          [
+            { x: startOf(mark.kind), y },
+            { x: leaderX, y },
+          ],
+          lineOf(mark.kind),
+        );
+      }),
+      ...named.flatMap(([{ at }], index) => {
+        const y = yOf(at);
         const lines = labels[index] ?? [];
         const top = tops[index] ?? y;
         return [
           polyline(
             [
-              { x: startOf(mark.kind), y },
               { x: leaderX, y },
               { x: labelX - 3, y: top + leadingPt / 2 },
             ],
-            lineOf(mark.kind),
+            stroke(0.5, inks.soft),
           ),
           ...labelShapes(lines, { x: labelX, y: top + leadingPt - 2.5 }),
         ];
@@ -108,9 +118,25 @@ export function drawLevels(input: LevelsInput, fonts: FontSet): Drawing {
   };
 }
 
-function labelLines({ name, height, detail }: LevelMark, fonts: FontSet, widthPt: number): readonly string[] {
+/** Marks that are printed at one height, which share a label. */
+type SharedLabel = readonly [LevelMark, ...LevelMark[]];
+
+function ofOneHeight(marks: readonly LevelMark[]): readonly SharedLabel[] {
+  const groups = new Map<string, [LevelMark, ...LevelMark[]]>();
+  for (const mark of marks) {
+    const same = groups.get(mark.height);
+    if (same === undefined) groups.set(mark.height, [mark]);
+    else same.push(mark);
+  }
+  return [...groups.values()];
+}
+
+function labelLines(marks: SharedLabel, fonts: FontSet, widthPt: number): readonly string[] {
   const wrapped = (words: string) => wrapLine(words, fonts.narrow, sizePt, widthPt, widthPt);
-  return [...wrapped(`${height}: ${name}`), ...(detail === undefined ? [] : wrapped(detail))];
+  return marks.flatMap(({ height, name, detail }, index) => [
+    ...wrapped(index === 0 ? `${height}: ${name}` : name),
+    ...(detail === undefined ? [] : wrapped(detail)),
+  ]);
 }
 
 function labelShapes(lines: readonly string[], { x, y }: Point): readonly Shape[] {

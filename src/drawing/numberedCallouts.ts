@@ -24,10 +24,10 @@ export function leaderShapes({ leader, anchor }: Callout): readonly Shape[] {
   ];
 }
 
-/** The label; `numbers` are those of the points, in the order in which they were placed. */
+/** The label; `numbers` are those of the points, in the order in which they were placed. A line joins those of one leader. */
 export function labelShapes(callout: Callout, numbers: readonly number[]): readonly Shape[] {
   const out = callout.side === 'left' ? -1 : 1;
-  return callout.lines.flatMap((line, index): readonly Shape[] => {
+  const lines = callout.lines.flatMap((line, index): readonly Shape[] => {
     const middle = callout.top + calloutLeadingPt * (index + 0.5);
     const words = text(
       { x: callout.x + out * calloutIndentPt, y: middle + calloutSizePt * 0.34 },
@@ -53,6 +53,17 @@ export function labelShapes(callout: Callout, numbers: readonly number[]): reado
     );
     return [circle(centre, balloon.r, { fill: inks.paper, stroke: stroke(0.75, inks.line) }), number, words];
   });
+  return [...joined(callout, callout.x + out * balloon.r), ...lines];
+}
+
+/** Down through the circles of a label that names several points, which have one leader. */
+function joined({ lines, top }: Callout, x: number): readonly Shape[] {
+  const middles = lines.flatMap(({ given, first }, index) =>
+    given === 0 && first ? [top + calloutLeadingPt * (index + 0.5)] : [],
+  );
+  if (middles.length < 2) return [];
+  const ends = [Math.min(...middles), Math.max(...middles)].map((y) => ({ x, y }));
+  return [polyline(ends, stroke(1.2, inks.line))];
 }
 
 /** How the labels are placed. */

@@ -2,7 +2,7 @@
  * What the writers of blocks share while one page is written: the look, the names of things, and counters.
  */
 import type { FontSet } from '../font/metrics';
-import { eachBlock, plainText } from '../layout/survey';
+import { eachBlock, idsIn, plainText } from '../layout/survey';
 import type { Block, HeadingBlock } from '../markup/block';
 import { type Html, onLines } from './element';
 import type { ScreenLook } from './look';
@@ -53,7 +53,7 @@ export function beginWriting(
     fonts,
     headings,
     nameOf: new Map(headings.map(({ block, name }) => [block, name])),
-    ids: new Set(all.flatMap(({ id }) => (id === undefined ? [] : [id]))),
+    ids: new Set(all.flatMap(idsIn)),
     titles: titlesOf(all),
     stepCount: all.reduce((sum, block) => sum + (block.kind === 'steps' ? block.items.length : 0), 0),
     hasFields: all.some(hasField),
@@ -90,9 +90,19 @@ function titlesOf(all: readonly Block[]): Map<string, string> {
   return new Map(
     all.flatMap((block) => {
       const title = titleOf(block);
-      return block.id === undefined || title === '' ? [] : [[block.id, title] as const];
+      const own = block.id === undefined || title === '' ? [] : [[block.id, title] as const];
+      return [...own, ...rowTitles(block)];
     }),
   );
+}
+
+/** A row is called by what stands in its first cell that says something. */
+function rowTitles(block: Block): readonly (readonly [string, string])[] {
+  if (block.kind !== 'table') return [];
+  return block.body.flatMap(({ id, cells }) => {
+    const title = cells.map(({ content }) => plainText(content)).find((words) => words !== '');
+    return id === undefined || title === undefined ? [] : [[id, title] as const];
+  });
 }
 
 function titleOf(block: Block): string {

@@ -7,7 +7,7 @@
  */
 import type { Diagnostic, Spot } from '../diagnostic/diagnostic';
 import type { Colour } from '../drawing/drawing';
-import type { FontSet } from '../font/metrics';
+import type { FontMetrics, FontSet } from '../font/metrics';
 import { asGrey, contrast, leastContrast } from './contrast';
 import { pointsPerMm } from './sheet';
 import type { SilentTheme, TypeRole } from './theme';
@@ -38,17 +38,22 @@ export function heightSeenMm(distanceM: number, arcMinutes: number): number {
   return 2000 * distanceM * Math.tan((arcMinutes / 60) * (Math.PI / 360));
 }
 
+/** The least size, in points, of a face that is read in the hand: its capitals of so many minutes of arc, its small letters as tall as they must be. */
+export function leastInHandPt(
+  { capHeight, xHeight }: Pick<FontMetrics, 'capHeight' | 'xHeight'>,
+  arcMinutes: number = leastArcMinutes,
+): number {
+  const capMm = heightSeenMm(handDistanceM, arcMinutes);
+  return Math.max((capMm * pointsPerMm) / capHeight, (leastXHeightMm * pointsPerMm) / xHeight);
+}
+
 function tooSmall(theme: SilentTheme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
   const problems: Diagnostic[] = [];
   for (const role of Object.keys(theme.type) as TypeRole[]) {
     const { face, size } = theme.type[role];
     const metrics = fonts[face];
     const minutes = readAtLength.includes(role) ? preferredArcMinutes : leastArcMinutes;
-    const capMm = heightSeenMm(handDistanceM, minutes);
-    const leastSize = Math.max(
-      (capMm * pointsPerMm) / metrics.capHeight,
-      (leastXHeightMm * pointsPerMm) / metrics.xHeight,
-    );
+    const leastSize = leastInHandPt(metrics, minutes);
     if (size >= leastSize - 0.005) continue;
     const xMm = (size * metrics.xHeight) / pointsPerMm;
     problems.push({

@@ -37,9 +37,9 @@ export function survey(blocks: readonly Block[], problems: Problems): Survey {
   const ids = new Set<string>();
   const steps = { hasMarks: false, digits: 1, saidDigits: 0 };
   for (const block of eachBlock(blocks)) {
-    if (block.id !== undefined) {
-      if (ids.has(block.id)) problems.add(sameId(block.id), block.origin);
-      ids.add(block.id);
+    for (const id of idsIn(block)) {
+      if (ids.has(id)) problems.add(sameId(id), block.origin);
+      ids.add(id);
     }
     if (block.kind === 'steps') {
       steps.saidDigits = Math.max(steps.saidDigits, ...saidBefore(block).map(digitsOf));
@@ -52,6 +52,12 @@ export function survey(blocks: readonly Block[], problems: Problems): Survey {
     ids.add(name);
   }
   return { headings, nameOf: new Map(headings.map(({ block, name }) => [block, name])), ids, steps };
+}
+
+/** The ids of a block: its own, and those of its rows. */
+export function idsIn(block: Block): readonly string[] {
+  const rows = block.kind === 'table' ? block.body.flatMap(({ id }) => id ?? []) : [];
+  return block.id === undefined ? rows : [block.id, ...rows];
 }
 
 /** Every block, those inside others after the one that holds them. */

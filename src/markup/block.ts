@@ -147,6 +147,8 @@ export interface TableColumn {
 
 /** One row of a table. The cells' spans add up to the number of columns. */
 export interface TableRow extends Markable {
+  /** Target for links, as a block's. */
+  readonly id?: string;
   readonly cells: readonly TableCell[];
 }
 

@@ -43,7 +43,9 @@ function writeCaption(block: TableBlock, id: string, writing: Writing): Html {
 function stackLabels({ columns, head, body }: TableBlock): readonly string[] {
   const [labels] = head;
   if (head.length !== 1 || labels === undefined || columns.length < 3) return [];
-  if ([labels, ...body].some(({ cells }) => cells.length !== columns.length)) return [];
+  const isWhole = ({ cells }: TableRow) =>
+    cells.length === columns.length || cells[0]?.span === columns.length;
+  if (labels.cells.length !== columns.length || !body.every(isWhole)) return [];
   const hasSentence = body.some(({ cells }) => cells.some(isSentence));
   return hasSentence ? labels.cells.map(({ content }) => plainText(content)) : [];
 }
@@ -73,7 +75,7 @@ function writeRow(row: TableRow, place: Place, writing: Writing): Html {
     at += cell.span;
     return written;
   });
-  const attributes = { class: classOf(...change.names), ...roleIf(place.stacks, 'row') };
+  const attributes = { id: row.id, class: classOf(...change.names), ...roleIf(place.stacks, 'row') };
   return element('tr', attributes, ...cells);
 }
 
@@ -115,7 +117,7 @@ function writeCell(
     scope: isHead ? (cell.head === 'row' ? 'row' : 'col') : undefined,
     colspan: cell.span === 1 ? undefined : cell.span,
     class: classes.length > 0 ? classes.join(' ') : undefined,
-    'data-label': labels[at] === '' ? undefined : labels[at],
+    'data-label': labels[at] === '' || cell.span === columns.length ? undefined : labels[at],
     ...roleIf(stacks, isHead ? `${cell.head}header` : 'cell'),
   };
   const content = cell.field === undefined ? words(cell.content, writing) : writeField(cell.field);

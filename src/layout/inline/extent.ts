@@ -16,6 +16,21 @@ export function extentOf(cut: Cut, sizePt: number, fonts: FontSet): Extent {
   return plainExtent(cut) ?? extentOfTokens(tokensOf(cut), sizePt, fonts);
 }
 
+/** Natural widths of the lines between forced line ends, of text set at the size it was cut for. */
+export function forcedLinesPt(cut: Cut): readonly number[] {
+  if (isPlain(cut)) return [];
+  const lines: number[] = [];
+  let linePt = 0;
+  for (const { widthPt, spacesPt, end } of cut) {
+    linePt += widthPt;
+    if (end === 'must-break') {
+      lines.push(linePt);
+      linePt = 0;
+    } else linePt += spacesPt;
+  }
+  return [...lines, linePt];
+}
+
 function extentOfTokens(tokens: readonly Token[], sizePt: number, fonts: FontSet): Extent {
   let minPt = 0;
   let maxPt = 0;

@@ -2,7 +2,7 @@
 import type { TableBlock, TableCell, TableRow } from '../../markup/block';
 import { fieldWidthPt } from '../blocks/field';
 import { fits } from '../fits';
-import { extentOf } from '../inline/extent';
+import { extentOf, forcedLinesPt } from '../inline/extent';
 import { type Cut, cutText } from '../inline/tokens';
 import { strongStyle, type TextStyle } from '../look';
 import type { Setting } from '../setting';
@@ -102,11 +102,15 @@ function measureColumns(
     const fieldPt = cell.field === undefined ? 0 : fieldWidthPt(cell.field, own.sizePt);
     const wordsPt = Math.max(words.maxPt, fieldPt);
     const { left, right } = cellPadding(padding, from, cell.span, columns.length);
-    const need = { minPt: Math.max(words.minPt, fieldPt) + left + right, maxPt: wordsPt + left + right };
+    const minPt = Math.max(words.minPt, fieldPt) + left + right;
+    // what heads a section has the whole width of a table that takes all there is, and asks no column for more
+    const hasAll = cell.span === columns.length && columns.some(({ weight }) => weight > 0);
+    const need = { minPt, maxPt: hasAll && cell.span > 1 ? minPt : wordsPt + left + right };
     const column = columns[from];
     if (cell.span > 1) spans.push({ from, count: cell.span, ...need });
     else if (column !== undefined) {
-      lines.push({ from, wordsPt, padPt: left + right });
+      const forced = forcedLinesPt(cut);
+      lines.push({ from, linesPt: forced.length > 1 ? forced : [wordsPt], padPt: left + right });
       column.minPt = Math.max(column.minPt, need.minPt);
       column.maxPt = Math.max(column.maxPt, need.maxPt);
     }
@@ -126,10 +130,10 @@ function measureColumns(
   return shareWidth(needs, spans, widthPt, (widthsPt) => linesAt(rows, widthsPt));
 }
 
-/** A cell’s column, the width of its words in one line, and the space beside them. */
+/** A cell’s column, the widths of its words between forced line ends, and the space beside them. */
 interface CellLine {
   readonly from: number;
-  readonly wordsPt: number;
+  readonly linesPt: readonly number[];
   readonly padPt: number;
 }
 
@@ -139,9 +143,12 @@ const filledShare = 0.94;
 /** About how many lines the rows come to in columns so wide. Cells over several columns are left out. */
 function linesAt(rows: readonly (readonly CellLine[])[], widthsPt: readonly number[]): number {
   return rows.reduce((sum, cells) => {
-    const lines = cells.map(({ from, wordsPt, padPt }) => {
+    const lines = cells.map(({ from, linesPt, padPt }) => {
       const roomPt = (widthsPt[from] ?? 0) - padPt;
-      return fits(wordsPt, roomPt) ? 1 : Math.ceil(wordsPt / (filledShare * roomPt));
+      return linesPt.reduce(
+        (count, wordsPt) => count + (fits(wordsPt, roomPt) ? 1 : Math.ceil(wordsPt / (filledShare * roomPt))),
+        0,
+      );
     });
     return sum + Math.max(1, ...lines);
   }, 0);

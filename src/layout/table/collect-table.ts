@@ -5,12 +5,12 @@ import { filledRect, rule, ruleDown } from '../blocks/marks';
 import { fits } from '../fits';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, setText, textHeight } from '../inline/text';
-import { gap, type Layer, lowered, type Piece } from '../pieces';
+import { gap, type Layer, type Piece } from '../pieces';
 import type { ProblemText } from '../problems';
 import type { Place, Setting } from '../setting';
 import { chooseGrid, type Grid, gridCells } from './cells';
 import { type RowContext, rowLayers, type SetRow, setRow } from './rows';
-import { type SetTable, splitTable, type TableTop } from './split-table';
+import { type SetTable, splitTable, stacked, type TableTop } from './split-table';
 
 /** Makes a table ready for pages. */
 export function collectTable(block: TableBlock, place: Place, setting: Setting): Piece[] {
@@ -43,11 +43,15 @@ function setTable(block: TableBlock, grid: Grid, place: Place, setting: Setting)
   const headTag = block.head.length > 0 ? structure.add('THead', tag) : undefined;
   const firstHead = setHead(context, headTag);
   const bodyTag = block.body.length > 0 ? structure.add('TBody', tag) : undefined;
-  const rows = block.body.map((row) => setRow(row, context, bodyTag));
+  const rows = withIntroductions(
+    block.body.map((row) => setRow(row, context, bodyTag)),
+    block,
+  );
   const nextCaption = setCaption(continued(block.caption, setting), place, context);
   return {
     firstTop: stacked(firstCaption, firstHead),
     nextTop: stacked(nextCaption, setHead(context)),
+    sectionAgain: setSectionsAgain(context, rows),
     rows,
     rowLines: rowLines(context, rows),
     padPt: grid.padY,
@@ -69,6 +73,35 @@ function setCaption(
   const own: Layer = { y: 0, items: placeText(text, place.x, 0, 'left', setting, tag) };
   const marked = block.change === undefined ? [] : [changeLayer(textHeight(text), block.change)];
   return { heightPt: textHeight(text) + look.space.caption, layers: [own, ...marked] };
+}
+
+/** A cell over all columns right below the head of a section introduces it, and stays with it and with what follows. */
+function withIntroductions(rows: readonly SetRow[], { body, columns }: TableBlock): readonly SetRow[] {
+  return rows.map((row, index) => {
+    const introduces =
+      columns.length > 1 && body[index]?.cells.length === 1 && rows[index - 1]?.opensSection === true;
+    return introduces ? { ...row, opensSection: true } : row;
+  });
+}
+
+/** Heads of sections once more, for every row that may be the first overleaf. */
+function setSectionsAgain(context: RowContext, rows: readonly SetRow[]): SetTable['sectionAgain'] {
+  const { block, grid, x, setting } = context;
+  const { colours, line } = setting.look;
+  const again = new Map<number, TableTop>();
+  let head: TableTop | undefined;
+  rows.forEach(({ opensSection }, index) => {
+    const row = block.body[index];
+    if (!opensSection) {
+      if (head !== undefined) again.set(index, head);
+    } else if (row?.cells[0]?.head !== 'none' && row !== undefined) {
+      const cells = row.cells.map((cell) => ({ ...cell, content: continued(cell.content, setting) }));
+      const set = setRow({ cells }, context);
+      const below = rule(x, set.heightPt, grid.widthPt, colours.hair, line.hair);
+      head = { heightPt: set.heightPt, layers: [{ y: 0, items: [below] }, ...rowLayers(set, 0)] };
+    }
+  });
+  return again;
 }
 
 function continued(caption: readonly Inline[], { look }: Setting): Inline[] {
@@ -112,11 +145,6 @@ function spanLines(
     });
 }
 
-function stacked(above: TableTop, below: TableTop): TableTop {
-  const layers = [...above.layers, ...lowered(below.layers, above.heightPt)];
-  return { heightPt: above.heightPt + below.heightPt, layers };
-}
-
 /** Stripes behind every second row of a section, lines between rows, and around cells that are written in. */
 function rowLines({ block, grid, x, setting }: RowContext, rows: readonly SetRow[]): SetTable['rowLines'] {
   const { colours, line } = setting.look;
@@ -130,7 +158,8 @@ function rowLines({ block, grid, x, setting }: RowContext, rows: readonly SetRow
     const stripe = striped[index] ? [filledRect(x, y, grid.widthPt, heightPt, colours.stripe)] : [];
     if (block.style === 'plain') return stripe;
     const boxes = block.boxes === true ? emptyCells(index, { block, grid, x, setting }, y, heightPt) : [];
-    if (block.striped && !last) return [...stripe, ...boxes];
+    const isIntroduced = rows[index]?.opensSection === true && rows[index + 1]?.opensSection === true;
+    if ((block.striped || isIntroduced) && !last) return [...stripe, ...boxes];
     const [colour, widthPt] = last ? [colours.ink, line.thin] : [colours.hair, line.hair];
     return [...stripe, ...boxes, rule(x, y + heightPt, grid.widthPt, colour, widthPt)];
   };
@@ -163,8 +192,9 @@ function isEmpty({ content, field }: TableCell): boolean {
 }
 
 /** What is too tall to be placed at all, if anything. */
-function tallProblem({ nextTop, firstTop, rows, roomPt }: SetTable): ProblemText | undefined {
-  const topPt = Math.max(nextTop.heightPt, firstTop.heightPt);
+function tallProblem({ nextTop, firstTop, sectionAgain, rows, roomPt }: SetTable): ProblemText | undefined {
+  const againPt = Math.max(0, ...[...sectionAgain.values()].map(({ heightPt }) => heightPt));
+  const topPt = Math.max(nextTop.heightPt + againPt, firstTop.heightPt);
   const tallest = Math.max(0, ...rows.map((row) => row.heightPt));
   if (fits(topPt + tallest, roomPt)) return undefined;
   const expected = `at most ${roomPt.toFixed(0)} pt together, the height of a page’s text`;

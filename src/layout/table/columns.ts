@@ -42,9 +42,9 @@ export function shareWidth(
   const most = total(needs.map((need) => need.maxPt));
   if (fits(most, widthPt)) return { widthsPt: grown(needs, widthPt - most), breaksWords: false };
   const plain = between(needs, widthPt, 1);
-  const best = dampings.reduce(
-    (least, damping) => {
-      const widthsPt = between(needs, widthPt, damping);
+  const ways = [...dampings.map((damping) => between(needs, widthPt, damping)), byWeight(needs, widthPt)];
+  const best = ways.reduce(
+    (least, widthsPt) => {
       const tall = tallAt(widthsPt);
       return tall < least.tall ? { widthsPt, tall } : least;
     },
@@ -90,6 +90,26 @@ function between(needs: readonly ColumnNeed[], widthPt: number, damping: number)
   return floors.map(
     (floor, index) => floor + (slackTotal > 0 ? (sparePt * (slack[index] ?? 0)) / slackTotal : 0),
   );
+}
+
+/** Between least and natural widths as the weights ask; what a column has no use for goes to the others. */
+function byWeight(needs: readonly ColumnNeed[], widthPt: number): number[] {
+  const widthsPt = needs.map((need) => need.minPt);
+  let sparePt = widthPt - total(widthsPt);
+  let open = needs.map((need, index) => ({ ...need, index })).filter(({ weight }) => weight > 0);
+  while (open.length > 0) {
+    const weights = total(open.map(({ weight }) => weight));
+    const own = (weight: number): number => (sparePt * weight) / weights;
+    const full = open.filter(({ minPt, maxPt, weight }) => maxPt - minPt <= own(weight));
+    if (full.length === 0) {
+      for (const { index, minPt, weight } of open) widthsPt[index] = minPt + own(weight);
+      return widthsPt;
+    }
+    for (const { index, maxPt } of full) widthsPt[index] = maxPt;
+    sparePt -= total(full.map(({ minPt, maxPt }) => maxPt - minPt));
+    open = open.filter((each) => !full.includes(each));
+  }
+  return widthsPt;
 }
 
 /** Too narrow for the longest words: the widest columns give way first, down to one common width. */

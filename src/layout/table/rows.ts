@@ -20,6 +20,8 @@ export interface SetRow {
   /** A row with room for a pencil, which it keeps. */
   readonly isFilledIn: boolean;
   readonly change?: ChangeMark;
+  /** Target of links that lead to it. */
+  readonly id?: string;
 }
 
 /** Between a field and the lines above and below its row. */
@@ -63,8 +65,14 @@ export function setRow(row: TableRow, context: RowContext, parent?: StructureInd
     return placeText(text, cellX, grid.padY + below, align, setting, own);
   });
   const opensSection = row.cells.length === 1 && row.cells[0]?.head !== 'none';
-  const set = { heightPt, items, opensSection, isFilledIn };
-  return row.change === undefined ? set : { ...set, change: row.change };
+  return {
+    heightPt,
+    items,
+    opensSection,
+    isFilledIn,
+    ...(row.change === undefined ? {} : { change: row.change }),
+    ...(row.id === undefined ? {} : { id: row.id }),
+  };
 }
 
 /** A cell's words as measured, unless they hold links, which need elements of the structure tree. */

@@ -6,7 +6,15 @@
 import type { BlockOrigin } from '../../markup/block';
 import { fits } from '../fits';
 import type { PlacedItem } from '../frame';
-import { type Box, type Layer, layeredBox, type Splittable, type Take } from '../pieces';
+import {
+  type Anchor,
+  type Box,
+  type Layer,
+  layeredBox,
+  lowered,
+  type Splittable,
+  type Take,
+} from '../pieces';
 import { closedUpRow, rowLayers, type SetRow } from './rows';
 
 /** Something that stands above the rows. */
@@ -21,6 +29,8 @@ export interface SetTable {
   readonly firstTop: TableTop;
   /** Caption and head where it goes on. */
   readonly nextTop: TableTop;
+  /** By row: the head of the section it stands in, as it stands where the table goes on with that row. */
+  readonly sectionAgain: ReadonlyMap<number, TableTop>;
   readonly rows: readonly SetRow[];
   /** What is drawn behind and below the row at `index`; `last` if it is the last one on the page. */
   readonly rowLines: (index: number, y: number, heightPt: number, last: boolean) => readonly PlacedItem[];
@@ -39,9 +49,22 @@ const leastRows = 2;
 const wholeRows = 6;
 const wholeShare = 0.25;
 
+/** What stands above the row at `from` where a page begins with it. */
+function topAt({ firstTop, nextTop, sectionAgain }: SetTable, from: number): TableTop {
+  const section = sectionAgain.get(from);
+  if (from === 0) return firstTop;
+  return section === undefined ? nextTop : stacked(nextTop, section);
+}
+
+/** One above the other. */
+export function stacked(above: TableTop, below: TableTop): TableTop {
+  const layers = [...above.layers, ...lowered(below.layers, above.heightPt)];
+  return { heightPt: above.heightPt + below.heightPt, layers };
+}
+
 /** The table from the row at `from` on. */
 export function splitTable(table: SetTable, from: number): Splittable {
-  const top = from === 0 ? table.firstTop : table.nextTop;
+  const top = topAt(table, from);
   const heights = table.rows.slice(from).map((row) => row.heightPt);
   const heightPt = top.heightPt + sum(heights);
   const headedPt = (rows: number) => top.heightPt + sum(heights.slice(0, firstRows(table, from, rows)));
@@ -88,7 +111,7 @@ function take(table: SetTable, from: number, roomPt: number, mustPlace: boolean)
 /** The table with just so much less space in its rows that all from `from` on fits, if that leaves enough. */
 function closedUpToFit(table: SetTable, from: number, roomPt: number): SetTable | undefined {
   const rows = table.rows.slice(from);
-  const { heightPt } = from === 0 ? table.firstTop : table.nextTop;
+  const { heightPt } = topAt(table, from);
   const lackPt = heightPt + sum(rows.map((row) => row.heightPt)) - roomPt;
   const giving = rows.filter(({ isFilledIn }) => !isFilledIn).length;
   const lessPt = lackPt / (2 * giving);
@@ -105,7 +128,7 @@ function closedUp(table: SetTable, lessPt: number): SetTable {
 
 /** How many rows stand in the room; less than 0 if not even the head does. */
 function rowsThatFit(table: SetTable, from: number, roomPt: number): number {
-  let y = (from === 0 ? table.firstTop : table.nextTop).heightPt;
+  let y = topAt(table, from).heightPt;
   if (!fits(y, roomPt)) return -1;
   let count = 0;
   for (const row of table.rows.slice(from)) {
@@ -130,8 +153,9 @@ function goodBreak(table: SetTable, from: number, count: number): number {
 }
 
 function part(table: SetTable, from: number, count: number): Box {
-  const top = from === 0 ? table.firstTop : table.nextTop;
+  const top = topAt(table, from);
   const behind: PlacedItem[] = [];
+  const anchors: Anchor[] = [];
   const layers: Layer[] = [...top.layers];
   let y = top.heightPt;
   for (let index = from; index < from + count; index += 1) {
@@ -139,9 +163,10 @@ function part(table: SetTable, from: number, count: number): Box {
     if (row === undefined) continue;
     behind.push(...table.rowLines(index, y, row.heightPt, index === from + count - 1));
     layers.push(...rowLayers(row, y));
+    if (row.id !== undefined) anchors.push({ name: row.id, y });
     y += row.heightPt;
   }
-  return layeredBox(y, [{ y: 0, items: behind }, ...layers], table.origin);
+  return { ...layeredBox(y, [{ y: 0, items: behind }, ...layers], table.origin), anchors };
 }
 
 function sum(values: readonly number[]): number {

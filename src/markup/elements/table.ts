@@ -60,16 +60,17 @@ function readRow(row: Checked, columns: number, reader: Reader): TableRow {
       mend: 'give the row as many cells as there are columns, or make one wider with `colspan`',
     });
   }
-  return { cells };
+  const id = row.attributes.get('id');
+  return id === undefined ? { cells } : { cells, id };
 }
 
 const dash = [{ kind: 'text', text: '–', strong: false, emphasis: false }] as const;
 
 /** The row with a dash in every cell that says nothing. Columns stay, so that the next issue of a car has the same. */
-function dashed({ cells }: TableRow): TableRow {
+function dashed(row: TableRow): TableRow {
   const saysNothing = ({ content, field }: TableCell) =>
     field === undefined && content.every((inline) => inline.kind === 'text' && inline.text.trim() === '');
-  return { cells: cells.map((cell) => (saysNothing(cell) ? { ...cell, content: dash } : cell)) };
+  return { ...row, cells: row.cells.map((cell) => (saysNothing(cell) ? { ...cell, content: dash } : cell)) };
 }
 
 function readCell(cell: Checked, row: Checked['form'], reader: Reader): TableCell {

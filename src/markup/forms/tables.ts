@@ -55,7 +55,14 @@ export const tableForms = {
     attributes: {},
     meaning: 'a row of the head; holds `th` only',
   },
-  'tr in tbody': { element: 'tr', within: ['tbody'], ...parts, attributes: {}, meaning: 'a row' },
+  'tr in tbody': {
+    element: 'tr',
+    within: ['tbody'],
+    ...parts,
+    attributes: { ...id },
+    meaning:
+      'a row; one that is a single `th` over all columns heads the rows below it, and is said again where they go on overleaf',
+  },
   th: {
     element: 'th',
     within: ['tr in thead', 'tr in tbody'],

@@ -53,6 +53,8 @@ export interface PlaceContext {
   /** What has to be opened or lifted first; empty if nothing. */
   readonly how: string;
   readonly parts: readonly PartContext[];
+  /** What is there too, of which there is nothing to say here: what only stands there, and what is only carried. */
+  readonly also: readonly PartContext[];
 }
 
 const nothing: Omit<PartContext, 'id' | 'kind' | 'name' | 'tag'> = {
@@ -82,17 +84,39 @@ const nothing: Omit<PartContext, 'id' | 'kind' | 'name' | 'tag'> = {
 
 /** Every place that has something to work, read or fill, numbered from the front of the car to the back. */
 export function placesContext(car: Car, phrases: Phrases): readonly PlaceContext[] {
-  return placesInOrder(car).map((place, index) => ({
-    id: place.id,
-    number: index + 1,
-    name: place.name,
-    reach: place.reach,
-    how: place.how ?? '',
-    parts: place.parts.flatMap((id) => {
+  return placesInOrder(car).map((place, index) => {
+    const all = place.parts.flatMap((id) => {
       const part = car.parts.get(id);
       return part === undefined ? [] : [partContext(part, car, phrases)];
-    }),
-  }));
+    });
+    return {
+      id: place.id,
+      number: index + 1,
+      name: place.name,
+      reach: place.reach,
+      how: place.how ?? '',
+      parts: all.filter(saysSomething),
+      also: all.filter((part) => !saysSomething(part)),
+    };
+  });
+}
+
+/** Kinds of which a part need have nothing written beside it: what one only needs to know is where it is. */
+const onlyThere: ReadonlySet<Part['kind']> = new Set([
+  'boiler',
+  'engine',
+  'superheater',
+  'condenser',
+  'feed-heater',
+  'fitting',
+  'control',
+  'outside',
+]);
+
+/** Whether the table of places has a line for it. What is carried is told in a table of its own. */
+function saysSomething({ kind, does, how, note }: PartContext): boolean {
+  if (kind === 'equipment') return false;
+  return !onlyThere.has(kind) || [does, how, note].some((words) => words !== '');
 }
 
 /** Places with something at them, from the front of the car to the back, left before right. */

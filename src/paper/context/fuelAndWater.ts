@@ -13,7 +13,6 @@ import { type Quantity, quantity } from '../../quantity/quantity';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
-import { workingOf } from './workings';
 
 /** One stick chart as text. */
 export interface StickContext {
@@ -56,13 +55,6 @@ export interface RangeContext {
   }[];
   /** Further tanks from which no line leads to where the liquid is used. */
   readonly notCounted: readonly string[];
-  /** Use for planning, by terrain. */
-  readonly uses: readonly {
-    readonly terrain: string;
-    readonly plan: string;
-    readonly basis: string;
-    readonly doubt: string;
-  }[];
 }
 
 /** Everything of the chapter. */
@@ -343,18 +335,6 @@ export function rangeContext(
         };
       }),
     notCounted: others.flatMap(({ name, way }) => (way.kind === 'none' ? [name] : [])),
-    uses: terrains.map((terrain) => {
-      const { planPerM, figure } = use.byTerrain[terrain];
-      return {
-        terrain: words.terrain[terrain],
-        basis: phrases.basis[figure.doubt.basis],
-        doubt: workingOf(figure, phrases).doubt,
-        plan:
-          planPerM === undefined
-            ? phrases.notKnown
-            : print(quantity('volumePerDistance', planPerM), { rounding: 'up' }),
-      };
-    }),
   };
 }
 

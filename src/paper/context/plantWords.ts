@@ -2,27 +2,34 @@
 import type { Car } from '../../car/car';
 import type { Fluid } from '../../car/plant';
 
-/** One run of pipe. */
-export interface RunContext {
-  readonly carries: Fluid;
+/** A part that a run of pipe passes. */
+export interface RunPart {
+  readonly tag: string;
   readonly name: string;
-  readonly parts: readonly { readonly tag: string; readonly name: string; readonly last: boolean }[];
+  readonly last: boolean;
 }
 
-/** Every line of the spec, those of one fluid together, in the order main fuel, pilot fuel, water, steam, exhaust, oil, air. */
-export function runsContext({ spec, parts }: Car): readonly RunContext[] {
+/** The runs of pipe that one fluid takes, each as its parts in the direction of flow. */
+export interface RunsContext {
+  readonly carries: Fluid;
+  readonly runs: readonly (readonly RunPart[])[];
+}
+
+/** Every line of the spec under what it carries: main fuel, pilot fuel, water, steam, exhaust, oil, air. */
+export function runsContext({ spec, parts }: Car): readonly RunsContext[] {
   const order: readonly Fluid[] = ['main fuel', 'pilot fuel', 'water', 'steam', 'exhaust', 'oil', 'air'];
-  return order.flatMap((fluid) =>
-    spec.lines
-      .filter((line) => line.carries === fluid)
-      .map((line) => ({
-        carries: fluid,
-        name: line.name ?? '',
-        parts: line.through.map((id, index) => ({
-          tag: parts.get(id)?.tag ?? '',
-          name: parts.get(id)?.name ?? id,
-          last: index === line.through.length - 1,
-        })),
-      })),
-  );
+  return order
+    .map((carries) => ({
+      carries,
+      runs: spec.lines
+        .filter((line) => line.carries === carries)
+        .map(({ through }) =>
+          through.map((id, index) => ({
+            tag: parts.get(id)?.tag ?? '',
+            name: parts.get(id)?.name ?? id,
+            last: index === through.length - 1,
+          })),
+        ),
+    }))
+    .filter(({ runs }) => runs.length > 0);
 }

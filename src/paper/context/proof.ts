@@ -5,6 +5,15 @@ import type { Procedure } from '../../procedure/procedure';
 import type { CriticalStep, IsolationRow, TablePosition, ValveTable } from '../../proof/tables';
 import type { World } from '../paper';
 
+/** How valves stand in the procedures of one chapter, with rows for those alone that do not stand as parked all the while. */
+export interface ChapterValves extends ValveTableContext {
+  /** The others, by how they are parked. */
+  readonly unmoved: readonly {
+    readonly parked: string;
+    readonly valves: readonly { readonly tag: string; readonly name: string }[];
+  }[];
+}
+
 /** Part of the valve-position table, narrow enough for a page. */
 export interface ValveTableContext {
   readonly title: string;
@@ -15,6 +24,8 @@ export interface ValveTableContext {
     readonly tag: string;
     readonly name: string;
     readonly parked: string;
+    /** It stands as parked at the end of every one of them. */
+    readonly staysParked: boolean;
     readonly at: readonly { readonly word: string; readonly strong: boolean }[];
   }[];
 }
@@ -35,6 +46,7 @@ export function valveTableContext(
       tag,
       name,
       parked: words.parked[parked],
+      staysParked: shown.every(({ index }) => at[index] === parked),
       at: shown.map(({ index }) => {
         const position: TablePosition = at[index] ?? 'either';
         // what stands as it is parked recedes; what stands otherwise is what the eye must find
@@ -45,12 +57,27 @@ export function valveTableContext(
 }
 
 /** The whole valve-position table, a part for each chapter of the manual. */
-export function valveTablesContext(world: World): readonly ValveTableContext[] {
+export function valveTablesContext(world: World): readonly ChapterValves[] {
   const inChapter = (phases: readonly Procedure['phase'][]) =>
     world.proof.procedures.filter(({ phase }) => phases.includes(phase)).map(({ id }) => id);
   return world.plans.chapters
     .map(({ title, phases }) => valveTableContext(world, title, inChapter(phases)))
-    .filter(({ columns }) => columns.length > 0);
+    .filter(({ columns }) => columns.length > 0)
+    .map(withoutUnmoved);
+}
+
+function withoutUnmoved(table: ValveTableContext): ChapterValves {
+  const moved = table.rows.filter(({ staysParked }) => !staysParked);
+  if (moved.length === 0) return { ...table, unmoved: [] };
+  const others = table.rows.filter(({ staysParked }) => staysParked);
+  return {
+    ...table,
+    rows: moved,
+    unmoved: groupedBy(others, ({ parked }) => parked).map((valves) => ({
+      parked: valves[0].parked,
+      valves,
+    })),
+  };
 }
 
 /** One leak. */
@@ -163,6 +190,8 @@ export interface CriticalContext {
     readonly say: string;
     readonly forgotten: string;
     readonly reason: string;
+    /** The harm is that of the step before, and was said there. */
+    readonly reasonAsBefore: boolean;
   }[];
 }
 
@@ -172,11 +201,12 @@ export function criticalContext({ proof, phrases }: World): readonly CriticalCon
   const inTitle = (title: string) => proof.tables.critical.filter((step) => step.title === title);
   return titles.map((title) => ({
     title,
-    steps: inTitle(title).map(({ number, say, forgotten, reason }: CriticalStep) => ({
+    steps: inTitle(title).map(({ number, say, forgotten, reason }: CriticalStep, index, steps) => ({
       number,
       say,
       forgotten: phrases.told(forgotten),
       reason: phrases.told(reason),
+      reasonAsBefore: steps[index - 1]?.reason === reason,
     })),
   }));
 }

@@ -4,23 +4,33 @@ import { quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
 import { workingOf } from './workings';
 
-/** One start. */
+/** Checks on the way up, with the time to each from every start. */
 export interface RaisingContext {
-  readonly start: string;
-  readonly rows: readonly { readonly pressure: string; readonly time: string; readonly due: string }[];
+  readonly starts: readonly string[];
+  readonly rows: readonly {
+    readonly pressure: string;
+    readonly times: readonly string[];
+    readonly due: string;
+  }[];
 }
 
-/** Steam raising, from cold and from warm; empty if water, metal or fire are not known. */
-export function raisingContext({ figures, phrases, words }: World): readonly RaisingContext[] {
-  return figures.raising.curves.map(({ start, checks }) => ({
-    start: words.start[start],
-    rows: checks.map(({ at, pressure, seconds }) => ({
+/** Steam raising, from cold and from warm; no starts and no rows if water, metal or fire are not known. */
+export function raisingContext({ figures, phrases, words }: World): RaisingContext {
+  const { curves } = figures.raising;
+  const timeTo = (at: string, { checks }: (typeof curves)[number]): string => {
+    const seconds = checks.find((check) => check.at === at)?.seconds;
+    return seconds === undefined
+      ? phrases.notKnown
+      : phrases.workedOut(quantity('time', seconds, true), 'up');
+  };
+  return {
+    starts: curves.map(({ start }) => words.start[start]),
+    rows: (curves[0]?.checks ?? []).map(({ at, pressure }) => ({
       pressure: phrases.both(pressure),
-      time:
-        seconds === undefined ? phrases.notKnown : phrases.workedOut(quantity('time', seconds, true), 'up'),
+      times: curves.map((curve) => timeTo(at, curve)),
       due: words['raising-to'][at],
     })),
-  }));
+  };
 }
 
 /** Figures that are read on the road, each with its doubt. */
@@ -38,7 +48,10 @@ export function onTheRoadContext({
     });
 }
 
-/** Engine and pumps against road speed: whether the engine drives any, the head, and a row for each speed. */
+/**
+ * Engine and pumps against road speed: whether the engine drives any, the head, and a row for each speed. Columns that
+ * say the same in every row are one, under all their heads; a unit that a whole column has stands in the head alone.
+ */
 export function roadSpeedsContext({ car, figures, phrases }: World): {
   readonly pumps: boolean;
   readonly head: readonly string[];
@@ -47,7 +60,45 @@ export function roadSpeedsContext({ car, figures, phrases }: World): {
   const figure = figures.all.find(({ id }) => id === 'road-speeds');
   const [head = [], ...rows] = figure === undefined ? [] : workingOf(figure, phrases).rows;
   const pumps = Object.values(car.spec.pumps).some(({ drive }) => drive === 'engine');
-  return { pumps, head, rows };
+  const columns = head.map((words, index) => ({ words, cells: rows.map((row) => row[index] ?? '') }));
+  const joined = new Map<string, { heads: string[]; cells: readonly string[] }>();
+  for (const { words, cells } of columns) {
+    const same = joined.get(cells.join('\n'));
+    if (same === undefined) joined.set(cells.join('\n'), { heads: [words], cells });
+    else same.heads.push(words);
+  }
+  const shown = [...joined.values()].map(({ heads, cells }) => {
+    const { units, numbers } = unitsApart(cells);
+    return { head: [heads.join(', '), ...units].join(', '), numbers };
+  });
+  return {
+    pumps,
+    head: shown.map((column) => column.head),
+    rows: rows.map((_, row) => shown.map(({ numbers }) => numbers[row] ?? '')),
+  };
+}
+
+/** The units that all of these amounts are told in, and the amounts without them; no units where they are not all alike. */
+export function unitsApart(amounts: readonly string[]): {
+  readonly units: readonly string[];
+  readonly numbers: readonly string[];
+} {
+  const told = amounts.map((amount) =>
+    /^([\d.,]+)[\s\u00a0]?([^\d()]+?)(?: \(([\d.,]+)[\s\u00a0]?([^\d()]+)\))?$/.exec(amount),
+  );
+  const unitsOf = (match: RegExpExecArray | null): string =>
+    match === null
+      ? ''
+      : [match[2], match[4]].filter((unit) => unit !== undefined).join(' (') +
+        (match[4] === undefined ? '' : ')');
+  const [first = ''] = told.map(unitsOf);
+  if (first === '' || told.some((match) => unitsOf(match) !== first)) return { units: [], numbers: amounts };
+  return {
+    units: [first],
+    numbers: told.map((match) =>
+      match?.[3] === undefined ? (match?.[1] ?? '') : `${match[1]} (${match[3]})`,
+    ),
+  };
 }
 
 /** When each part of the start-up begins, backwards from moving off and by the clock. */

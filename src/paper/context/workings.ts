@@ -19,26 +19,35 @@ export interface WorkingContext {
   readonly doubt: string;
 }
 
-/** Figures in a row that one method made: what they share is said once. */
+/** One of several figures of one method, in a line of their table. */
+export interface WorkingInGroup extends WorkingContext {
+  /** What it was made from is what the one before it was. */
+  readonly fromAsBefore: boolean;
+}
+
+/** Figures that one method made: what they share is said once. */
 export interface WorkingGroup {
   readonly formula: string;
   readonly source: string;
   readonly checkedAgainst: string;
-  readonly figures: readonly WorkingContext[];
+  readonly figures: readonly WorkingInGroup[];
   /** Inputs that all of them have, said once; empty for a figure alone. */
   readonly shared: WorkingContext['inputs'];
   /** How sure all of them are, where they are alike and more than one: said once, and empty beside each of them. */
   readonly alikeDoubt: string;
 }
 
-/** Every figure printed anywhere, in groups of one method. */
+/** Sizes of type are no figures of the car: `explain` tells of them, the book does not. */
+const isOfType = /^type-/;
+
+/** Every figure of the book, in groups of one method, in the order of the first of each. */
 export function workingsContext({ figures, phrases }: World): readonly WorkingGroup[] {
   const groups: WorkingContext[][] = [];
-  for (const figure of figures.all) {
+  for (const figure of figures.all.filter(({ id }) => !isOfType.test(id))) {
     const working = workingOf(figure, phrases);
-    const last = groups.at(-1);
-    if (last?.[0] !== undefined && isOfOneMethod(last[0], working)) last.push(working);
-    else groups.push([working]);
+    const same = groups.find(([first]) => first !== undefined && isOfOneMethod(first, working));
+    if (same === undefined) groups.push([working]);
+    else same.push(working);
   }
   return groups.flatMap((members) => {
     const [first, ...others] = members;
@@ -67,13 +76,20 @@ function groupOf(first: WorkingContext, others: readonly WorkingContext[]): Work
     inputs: sourcesOnce(working.inputs.filter((input) => !shared.some((each) => same(each, input)))),
     ...(isAlike ? { doubt: '' } : {}),
   });
+  const owned = [first, ...others].map(own);
+  const inputsAlike = (a: WorkingContext, b: WorkingContext | undefined): boolean =>
+    a.inputs.length === b?.inputs.length &&
+    a.inputs.every((input, index) => b.inputs[index] !== undefined && same(input, b.inputs[index]));
   return {
     formula,
     source,
     checkedAgainst,
     shared: sourcesOnce(shared),
     alikeDoubt: isAlike ? sure(first) : '',
-    figures: [first, ...others].map(own),
+    figures: owned.map((working, index) => ({
+      ...working,
+      fromAsBefore: working.inputs.length > 0 && inputsAlike(working, owned[index - 1]),
+    })),
   };
 }
 

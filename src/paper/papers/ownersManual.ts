@@ -129,10 +129,13 @@ function signsIn({
     .map(([number, { means }]) => ({ number, means: language.texts.say(means) }));
 }
 
-/** Signs of faults under the part of the car they concern, in the order of the file. */
-function byPlace(
-  faults: World['faults'],
-): readonly { readonly where: string; readonly signs: World['faults'] }[] {
+/** Signs of faults under the part of the car they concern, in the order of the file; what is to be done is numbered. */
+function byPlace(faults: World['faults']) {
   const places = [...new Set(faults.map(({ where }) => where))];
-  return places.map((where) => ({ where, signs: faults.filter((fault) => fault.where === where) }));
+  return places.map((where) => ({
+    where,
+    signs: faults
+      .filter((fault) => fault.where === where)
+      .map((fault) => ({ ...fault, do: fault.do.map((say, index) => ({ number: index + 1, say })) })),
+  }));
 }
