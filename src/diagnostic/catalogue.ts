@@ -36,6 +36,7 @@ export const catalogue = {
   'spec-shares': 'The shares of a blend do not make a whole.',
   'spec-order':
     'Two values that stand in the wrong order: a least above a most, a date before an earlier one.',
+  'spec-cold-level': 'How high the cold boiler may be filled is said where or as it cannot be.',
   'spec-burns-on': 'A burner that burns on, or a damper, where the papers cannot have it.',
 
   'spec-outside-car': 'A place that lies outside the car.',

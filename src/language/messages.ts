@@ -70,6 +70,8 @@ export const messageValues = {
   'level-least-safe': [],
   'level-lowest': [],
   'level-working': [],
+  'level-cold': [],
+  'level-highest-cold': [],
   'level-highest': [],
   'level-feed-from': [],
   'level-feed-to': [],

@@ -205,6 +205,10 @@ export const carTraits: Readonly<Record<string, CarTrait>> = {
     meaning: 'It is not known whether the boiler draws itself full.',
     holds: (car) => car.spec.boiler['draws-full'] === 'not-known',
   },
+  'cold-limit': {
+    meaning: 'The spec says how high the level of the cold boiler may stand before a fire.',
+    holds: (car) => car.spec.boiler['highest-level-cold'] !== undefined,
+  },
   'superheater-in-fire': {
     meaning: 'The superheater stands in the fire.',
     holds: (car) => car.spec.superheater?.['in-the-fire'] === true,

@@ -45,6 +45,8 @@ export const carValueMeanings = {
   boiler: 'The boiler’s name.',
   'boiler.working-level': 'Where the level should stand.',
   'boiler.cold-level': 'Where it should stand cold; the working level, if the spec says no other.',
+  'boiler.highest-cold':
+    'The highest at which it may stand cold before a fire; not there if the spec says nothing.',
   'boiler.lowest-level': 'The lowest at which a fire may burn.',
   'boiler.working': 'Working pressure.',
   'boiler.allowed': 'Allowed pressure.',
@@ -97,6 +99,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       called: boiler.name,
       'working-level': boiler['working-level'],
       'cold-level': boiler['working-level-cold'] ?? boiler['working-level'],
+      'highest-cold': boiler['highest-level-cold'],
       'lowest-level': boiler['lowest-level'],
       working: print.show(boiler['working-pressure']),
       allowed: print.show(boiler['allowed-pressure'], 'down'),

@@ -7,6 +7,7 @@ import { checkBlends, checkTanks } from './sense/amounts';
 import { checkBlowDown } from './sense/blowDown';
 import { checkBurnsOn } from './sense/burnsOn';
 import { checkChanges } from './sense/changes';
+import { checkColdLevel } from './sense/coldLevel';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
 import { checkFuelTanks, checkFuelWays } from './sense/fuelWays';
@@ -36,6 +37,7 @@ const figureChecks: readonly SenseCheck[] = [
   checkBlends,
   checkOrders,
   checkBurnsOn,
+  checkColdLevel,
   checkPlaces,
   checkChanges,
 ];

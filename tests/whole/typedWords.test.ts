@@ -9,6 +9,7 @@ import { type ReadyCar, readCar, worldOf } from '../../src/kettlebook';
 import { type Dialect, sayingAround, textsIn } from '../../src/language/dialect';
 import type { Language } from '../../src/language/language';
 import { type MessageKey, messagesOf, messageValues } from '../../src/language/messages';
+import { withApostrophes } from '../../src/markup/apostrophes';
 import { logColumns } from '../../src/paper/context/logColumns';
 import { footOf, headOf } from '../../src/paper/heads';
 import { fillPaper, type Paper, type World } from '../../src/paper/paper';
@@ -93,20 +94,21 @@ function typedIn(world: World, paper: Paper): readonly string[] {
   const { blocks } = goodOf(fillPaper(paper, world, 'XXXX·XXXX'));
   const drawings = [...paper.drawings(world), ...(paper.cutOut?.(world, 'XXXX·XXXX') ?? [])];
   const own = ownWords(world);
-  const printed = [
+  const typed = [
     ...textsOf(blocks),
     ...drawings.flatMap(({ shapes, alt }) => [
       alt,
       // a name that is broken over two lines is looked for in parts
       ...shapes
         .flatMap((shape) => textsOf([shape]))
-        .filter((line) => !own.some((each) => each.includes(line.trim()))),
+        .filter((line) => !own.some((each) => each.includes(withApostrophes(line.trim())))),
     ]),
     ...[headOf(world, paper.title), footOf(world, 'XXXX·XXXX')].flatMap(textsOf),
   ]
     .join('\n')
     // a figure of the car's own words is bound to its unit
     .replaceAll('\u00a0', ' ');
+  const printed = withApostrophes(typed);
   const whole = new RegExp(
     `(?<![\\p{L}])(?:${own.map((each) => escaped(each.replaceAll('\u00a0', ' '))).join('|')})(?![\\p{L}])`,
     'giu',
@@ -132,7 +134,7 @@ function ownWords({ car, liquids, figures }: World): readonly string[] {
     ...figures.all.flatMap(({ source, inputs }) => [source, ...inputs.map(({ from }) => from)]),
     ...logColumns(car.spec.print.units.first),
   ];
-  return [...new Set(all)].sort((a, b) => b.length - a.length);
+  return [...new Set(all.map(withApostrophes))].sort((a, b) => b.length - a.length);
 }
 
 function escaped(text: string): string {

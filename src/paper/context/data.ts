@@ -36,6 +36,8 @@ export interface DataContext {
     readonly workingLevel: string;
     /** Where the working level stands cold; empty if the spec says nothing. */
     readonly coldLevel: string;
+    /** The highest at which it may stand cold before a fire; empty if the spec says nothing. */
+    readonly highestCold: string;
     readonly lowestLevel: string;
     readonly drawsFull: string;
   };
@@ -202,6 +204,7 @@ function boilerData({ spec }: Car, { both }: Phrases): DataContext['boiler'] {
     surface: both(boiler['heating-surface']),
     workingLevel: boiler['working-level'],
     coldLevel: boiler['working-level-cold'] ?? '',
+    highestCold: boiler['highest-level-cold'] ?? '',
     lowestLevel: boiler['lowest-level'],
     drawsFull: boiler['draws-full'],
   };

@@ -50,6 +50,13 @@ export function levelsInputs({
         ...mark('danger', heights['least-safe'], say('level-least-safe', {})),
         ...mark('level', heights['lowest-level'], say('level-lowest', {}), boiler['lowest-level']),
         ...mark('working', heights['working-level'], say('level-working', {}), boiler['working-level']),
+        ...mark('level', heights['working-level-cold'], say('level-cold', {}), boiler['working-level-cold']),
+        ...mark(
+          'level',
+          heights['highest-level-cold'],
+          say('level-highest-cold', {}),
+          boiler['highest-level-cold'],
+        ),
         ...mark('level', heights['highest-level'], say('level-highest', {})),
         ...mark('level', heights['feed-from'], say('level-feed-from', {})),
         ...mark('level', heights['feed-to'], say('level-feed-to', {})),

@@ -60,6 +60,11 @@ const levelHeights = z
     ),
     'lowest-level': height('The level that `lowest-level` tells in words.', '7 in'),
     'working-level': height('The level that `working-level` tells in words.', '9 in'),
+    'working-level-cold': height('The level that `working-level-cold` tells in words.', '8 in').optional(),
+    'highest-level-cold': height(
+      'The level that `highest-level-cold` tells in words.',
+      '8 3/4 in',
+    ).optional(),
     'highest-level': height(
       'The highest level under steam; above it water is carried over to the engine.',
       '11 in',
@@ -126,6 +131,10 @@ export const boilerSection = z.strictObject({
   'working-level-cold': words(
     'Where the level stands cold for the working level under steam; water swells as it heats.',
     'a third of the way up the glass',
+  ).optional(),
+  'highest-level-cold': words(
+    'The highest at which it may stand cold before a fire is lit; filled higher, water is carried over as it swells.',
+    'half way up the glass',
   ).optional(),
   'lowest-level': words('The lowest at which a fire may burn.', 'one quarter of the glass'),
   heights: levelHeights.optional(),

@@ -27,6 +27,8 @@ export const checkLevelHeights: SenseCheck = (spec, source) => {
   const safe = at('the lowest safe level', heights['least-safe'], 'least-safe');
   const lowest = at('the lowest level with a fire', heights['lowest-level'], 'lowest-level');
   const working = at('the working level', heights['working-level'], 'working-level');
+  const cold = at('the level to be filled to cold', heights['working-level-cold'], 'working-level-cold');
+  const coldMost = at('the highest cold level', heights['highest-level-cold'], 'highest-level-cold');
   const highest = at('the highest level', heights['highest-level'], 'highest-level');
   const top = at('the top of the boiler', heights.top, 'top');
   const glassBottom = at('the bottom of the glass', heights.glass?.bottom, 'glass', 'bottom');
@@ -65,6 +67,22 @@ export const checkLevelHeights: SenseCheck = (spec, source) => {
     ...below(cut, working, 'A cut-off that acts above the working level puts out every fire.', false),
     ...below(lowest, working, 'The car is run above the lowest level.', false),
     ...below(working, highest, 'The working level is below the one at which water is carried over.', false),
+    ...below(lowest, cold, 'What is filled cold must be enough for a fire.'),
+    ...below(
+      lowest,
+      coldMost,
+      'Between the least and the most that may stand cold there must be room.',
+      false,
+    ),
+    ...below(cold, coldMost, 'Between the least and the most that may stand cold there must be room.', false),
+    ...below(coldMost, glassTop, 'The highest cold level must be seen in the glass.', false),
+    ...below(
+      coldMost,
+      highest,
+      'Water swells as it heats: cold it stands below the level at which it is carried over.',
+      false,
+    ),
+    ...below(coldMost, top, 'No level stands above the boiler.', false),
     ...below(highest, top, 'No level stands above the boiler.', false),
     ...below(working, top, 'No level stands above the boiler.', false),
     ...below(glassBottom, lowest, 'The lowest level with a fire must be seen in the glass.'),
