@@ -21,7 +21,13 @@ describe('highest-level-cold', () => {
           'kind: monotube',
         ]),
       ),
-    ).toContain('a coil has no level that could stand too high');
+    ).toMatchInlineSnapshot(`
+      "110:23 error spec-cold-level at “two thirds of the glass”
+        a coil has no level that could stand too high
+        found: \`two thirds of the glass\`
+        expected: nothing, for a boiler of \`kind: monotube\`, which is filled until water runs from it
+        mend: take \`highest-level-cold\` out"
+    `);
   });
 
   test.each([
