@@ -218,6 +218,8 @@ function glass({ x, y }: Point): readonly Shape[] {
     box({ x, y: level }, 20, 9, { fill: inks.tyre, stroke: stroke(0.9, inks.line) }, 2);
   return [
     box({ x, y }, 12, 74, { fill: inks.paper, stroke: stroke(1.1, inks.line) }, 3),
+    // filled to its middle: an empty one is the picture of trouble
+    box({ x, y: y + 18 }, 9, 36, { fill: inks.soft }, 1),
     ...[-24, -12, 0, 12, 24].map((down) =>
       polyline(
         [

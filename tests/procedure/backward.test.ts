@@ -46,8 +46,9 @@ describe.each(cars)('%s', (_, car) => {
     if (brakes.length === 0) return;
     const names = brakes.map((id) => car.parts.get(id)?.name ?? id);
     expect(names.some((name) => step?.say.includes(name))).toBe(true);
+    // steam only once the reverse is seen to stand forward, which the trouble says
     const throttle = car.parts.get(car.spec.engine.throttle)?.name ?? '';
-    expect(step?.say).toContain(throttle);
+    expect(step?.say).not.toContain(throttle);
     expect(step?.onCard).toBe(true);
     expect(step?.result).toContain(procedure(procedures, 'rolls-back').title);
   });
