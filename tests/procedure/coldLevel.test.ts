@@ -29,7 +29,7 @@ describe('a boiler whose cold level has a limit', () => {
     const ids = steps(thimble, 'level').map(({ id }) => id.split('/')[0] ?? '');
     expect(ids.filter((id) => order.includes(id))).toEqual(order);
     expect(of(thimble, 'level', 'too-high-open')?.say).toMatch(
-      /^If the level is above its upper mark, open .* until it has sunk below it\.$/,
+      /^If it stands above the most allowed cold, open .* until it has sunk below it\.$/,
     );
   });
 });
