@@ -102,6 +102,7 @@ export const furnitureForm = z.strictObject({
   sheets: z.strictObject({
     continued: word,
     continuesNext: word,
+    partEnds: word,
     end: word,
     face: word,
     saidAbove: word,

@@ -56,7 +56,7 @@ export function withCloseness(pieces: readonly Piece[], closeness: Closeness): r
 function partsOf(pieces: readonly Piece[]): Piece[][] {
   const parts: Piece[][] = [[]];
   for (const piece of pieces) {
-    if (piece.kind === 'break' && piece.unlessLeft?.share === 'whole') parts.push([]);
+    if (beginsAlone(piece)) parts.push([]);
     parts.at(-1)?.push(piece);
   }
   return parts;
@@ -65,4 +65,9 @@ function partsOf(pieces: readonly Piece[]): Piece[][] {
 /** The most that is saved by what need not be said again. */
 function saidPt(pieces: readonly Piece[]): number {
   return stackHeight(pieces.filter((piece) => piece.kind === 'box' && piece.said !== undefined));
+}
+
+/** Before a part that stands alone a face begins, unless all of it stands on the rest of one. */
+export function beginsAlone(piece: Piece): boolean {
+  return piece.kind === 'break' && piece.unlessLeft?.share === 'whole';
 }

@@ -19,6 +19,8 @@ const origin = originOf([]);
 export interface FaceNumber {
   readonly face: number;
   readonly faces: number;
+  /** A part of the card that stands alone ends on it, and another begins on the next: nobody is to read on. */
+  readonly endsPart?: boolean;
 }
 
 /** The smallest share of the foot's width, and the most lines, for which what it says stands beside the mark. */
@@ -79,9 +81,10 @@ export function mostFootPt(
   return Math.max(...manyFaces.map((number) => footStrip(pieces, number, style, widthPt, setting).heightPt));
 }
 
-/** Numbers as wide as any: one of a face that the card goes on after, one of its end. */
+/** Numbers as wide as any: one of a face that the card goes on after, one of the end of a part, one of its end. */
 const manyFaces: readonly FaceNumber[] = [
   { face: 88, faces: 89 },
+  { face: 88, faces: 89, endsPart: true },
   { face: 89, faces: 89 },
 ];
 
@@ -97,9 +100,9 @@ function moved(items: readonly PlacedItem[], x: number, y: number): PlacedItem[]
   return items.map((item) => moveItem(item, x, y));
 }
 
-/** Number of the face, and that the card goes on, with a pointer to the next; or that it ends here, with a bar. */
+/** Number of the face, and that the card goes on, with a pointer to the next; or that it, or a part of it, ends here, with a bar. */
 function faceMark(
-  { face, faces }: FaceNumber,
+  { face, faces, endsPart = false }: FaceNumber,
   saying: Saying,
   widthPt: number,
   setting: Setting,
@@ -110,14 +113,16 @@ function faceMark(
   const isLast = face === faces;
   const label = look.words.face.replace('{face}', String(face)).replace('{faces}', String(faces));
   const goesOn = saying === 'in-words' ? [look.words.continuesNext] : [];
-  const said = [label, ...(isLast ? [look.words.end] : goesOn)].map(keptWhole).join(' · ');
+  const ends = isLast ? look.words.end : look.words.partEnds;
+  const said = [label, ...(isLast || endsPart ? [ends] : goesOn)].map(keptWhole).join(' · ');
   const signPt = 0.9 * em;
   const text = setText([words(said, true)], style, widthPt - signPt, setting, origin);
   const textPt = Math.max(0, ...text.lines.map((line) => line.widthPt));
   const middle = textHeight(text) - style.leadingPt / 2;
-  const sign = isLast
-    ? rule(textPt + 0.35 * em, middle, 0.55 * em, look.colours.ink, 0.25 * em)
-    : pointer(textPt + 0.35 * em, middle, 0.65 * em, look.colours.ink);
+  const sign =
+    isLast || endsPart
+      ? rule(textPt + 0.35 * em, middle, 0.55 * em, look.colours.ink, 0.25 * em)
+      : pointer(textPt + 0.35 * em, middle, 0.65 * em, look.colours.ink);
   return {
     widthPt: textPt + signPt,
     heightPt: textHeight(text),

@@ -28,7 +28,7 @@ import { originOf, survey } from '../survey';
 import type { CardOptions } from '../types';
 import { cardLook, leastSizeOf } from './card-look';
 import type { Closeness } from './closer-parts';
-import { footStrip, mostFootPt } from './faces';
+import { type FaceNumber, footStrip, mostFootPt } from './faces';
 import { headsOf, headX, withRoomForHole } from './heads';
 import { guides, noHole, roomForHole } from './hole';
 import { largestSize } from './largest';
@@ -194,7 +194,8 @@ function layoutOnce(
     const pages = bodies.map((items, index): Page => {
       const head =
         faces[index]?.head.items.map((item) => moveItem(item, left + headX(index, body.hole), top)) ?? [];
-      const foot = footOf(index, bodies.length, widthPt, options, setting);
+      const number = { face: index + 1, faces: bodies.length, endsPart: faces[index]?.endsPart === true };
+      const foot = footOf(number, widthPt, options, setting);
       return finishedFace([...head, ...foot, ...items], index, bodies.length, cut, options);
     });
     const outline = outlineOf(found.headings);
@@ -245,15 +246,8 @@ function footStyle({ theme }: CardOptions) {
 }
 
 /** The foot of one face at its place on the sheet. */
-function footOf(
-  index: number,
-  count: number,
-  widthPt: number,
-  options: CardOptions,
-  setting: Setting,
-): PlacedItem[] {
+function footOf(number: FaceNumber, widthPt: number, options: CardOptions, setting: Setting): PlacedItem[] {
   const { heightPt, margins } = options.sheet;
-  const number = { face: index + 1, faces: count };
   const foot = footStrip(options.foot, number, footStyle(options), widthPt, setting);
   const y = heightPt - margins.bottom - foot.heightPt;
   return foot.items.map((item) => moveItem(item, margins.left, y));

@@ -4,7 +4,7 @@ import { bettered } from '../pages/last-on-page';
 import { type HeadRooms, type PartHeading, paginateUnderHeads } from '../pages/paginate';
 import type { Piece } from '../pieces';
 import type { Setting } from '../setting';
-import { type Closeness, closenessOf, withCloseness } from './closer-parts';
+import { beginsAlone, type Closeness, closenessOf, withCloseness } from './closer-parts';
 import type { Heads } from './heads';
 import type { Strip } from './strip';
 
@@ -33,6 +33,8 @@ export interface Face {
   /** Names of the places that the head holds. */
   readonly headNames: readonly string[];
   readonly boxes: readonly FilledBox[];
+  /** A part that stands alone ends on it, and another begins on the next. */
+  readonly endsPart: boolean;
 }
 
 /** Fills faces. */
@@ -56,6 +58,8 @@ export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, room
   const closeness = rooms.closeness ?? closenessOf(pieces, setting, headRooms);
   const closed = withCloseness(pieces, closeness);
   const pages = bettered(paginateUnderHeads(closed, setting, headRooms), closed, setting, headRooms);
+  const standAlone = rooms.headed && pieces.some(beginsAlone);
+  const firstPart = pages.findIndex(({ heading }, index) => index > 0 && heading !== undefined);
   const faces = pages.map(({ boxes, goesOnIn, heading: begins }, index) => {
     const heading = headingOn(index, begins);
     const head = headOf(index, goesOnIn, heading);
@@ -65,6 +69,9 @@ export function facesUnderHeads(pieces: readonly Piece[], setting: Setting, room
       head,
       headNames: index === 0 ? heads.titleNames : (heading?.boxes ?? []).flatMap(namesIn),
       boxes: below.map(({ box, y }) => ({ box, y: y + down })),
+      // what comes before the first of them, such as a list, is no part that somebody has to act by
+      endsPart:
+        standAlone && index >= firstPart && headingOn(index + 1, pages[index + 1]?.heading) !== undefined,
     };
   });
   return { faces, closeness };
