@@ -30,8 +30,10 @@ test.each(demoNames)('%s: the last face of each trouble ends it, and no other', 
   expect(first).toBeGreaterThan(0);
   faces.forEach(({ says }, face) => {
     const next = faces[face + 1];
-    const ends = face >= first && next?.headed === true ? 'ends' : 'continues';
-    expect(says, `face ${face + 1}`).toEqual([next === undefined ? 'end' : ends]);
+    const ends = face >= first && next?.headed === true;
+    // that it goes on is said by the pointer alone where words have no room
+    if (next !== undefined && !ends) expect(['', 'continues'], `face ${face + 1}`).toContain(says.join(''));
+    else expect(says, `face ${face + 1}`).toEqual([next === undefined ? 'end' : 'ends']);
   });
   expect(faces.filter(({ says }) => says[0] === 'ends').length).toBeGreaterThan(10);
 });
