@@ -5,7 +5,7 @@ import type { Outcome } from '../../src/diagnostic/diagnostic';
 import { layoutPages } from '../../src/layout/flow/layout-pages';
 import type { FlowOptions } from '../../src/layout/types';
 import type { Block } from '../../src/markup/block';
-import { type WrittenBook, writeFirstPart } from '../../src/paper/inTwo';
+import { type Partner, type WrittenBook, writeFirstPart } from '../../src/paper/inTwo';
 import { bindPdf, writePdf } from '../../src/pdf/write';
 import { anyBlocks } from '../helpers/anyBlocks';
 import { contents, heading, inlines, linked, pageBreak, pageOf, paragraph, words } from '../helpers/blocks';
@@ -44,8 +44,10 @@ const chapters: readonly Block[] = [
   ]),
 ];
 
-const inTwo = (blocks: readonly Block[], partner = partnerFor(structuredClone(blocks), book, fontFiles)) =>
-  writeFirstPart(blocks, book, fontFiles, partner);
+const inTwo = (
+  blocks: readonly Block[],
+  partner: Partner = partnerFor(structuredClone(blocks), book, fontFiles),
+) => writeFirstPart(blocks, book, fontFiles, partner);
 
 function bytesOf(made: Outcome<WrittenBook>): Uint8Array {
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
@@ -72,7 +74,7 @@ describe('a book made by two', () => {
   });
 
   test('is made by one if the other has not begun', async () => {
-    const made = inTwo(chapters, idlePartner as ReturnType<typeof partnerFor>);
+    const made = inTwo(chapters, idlePartner);
     expect(made.ok && made.value.laidOut?.pages.length).toBeGreaterThan(5);
     expect(same(bytesOf(made), await aloneOf(chapters))).toBe(true);
   });

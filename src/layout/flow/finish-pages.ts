@@ -43,10 +43,8 @@ export function finishPages(
       page: String(index + 1),
       pages: String(pageCount),
     };
-    const head =
-      index === 0 && !firstPage.head ? [] : headItems(options.head, fields, { body, left }, options, setting);
-    const foot =
-      index === 0 && !firstPage.foot ? [] : footItems(options.foot, fields, { body, left }, options, setting);
+    const head = index === 0 && !firstPage.head ? [] : headItems(fields, { body, left }, options, setting);
+    const foot = index === 0 && !firstPage.foot ? [] : footItems(fields, { body, left }, options, setting);
     const page = { widthPt, heightPt, label: fields.page, printable };
     const tab = tabbed(index);
     const marks = marksOn(changes[at], index, body, options, setting);
@@ -101,40 +99,43 @@ interface Placed {
 }
 
 function headItems(
-  line: RunningLine,
   fields: Fields,
-  { body, left }: Placed,
-  options: FlowOptions,
+  placed: Placed,
+  { head, sheet, theme }: FlowOptions,
   setting: Setting,
 ): PlacedItem[] {
-  const set = setRunning(line, fields, body.running);
-  if (set.items.length === 0) return [];
-  const { look } = setting;
-  const y = options.sheet.margins.top;
-  const ruleY = body.top - options.theme.page.headGap + 0.35 * body.running.style.sizePt;
-  const underline = rule(left, ruleY, body.widthPt, look.colours.hair, look.line.thin);
-  return [...set.items.map((item) => moveItem(item, left, y)), underline];
+  const { top, running } = placed.body;
+  const ruleY = top - theme.page.headGap + 0.35 * running.style.sizePt;
+  return ruledLine(head, fields, placed, setting, () => ({ y: sheet.margins.top, ruleY }));
 }
 
 function footItems(
+  fields: Fields,
+  placed: Placed,
+  { foot, sheet }: FlowOptions,
+  setting: Setting,
+): PlacedItem[] {
+  const { style } = placed.body.running;
+  return ruledLine(foot, fields, placed, setting, (heightPt) => {
+    const y = sheet.heightPt - sheet.margins.bottom - heightPt;
+    return { y, ruleY: y - 0.5 * style.sizePt };
+  });
+}
+
+/** A running line and the rule between it and the text, from the top down; nothing if the line says nothing. */
+function ruledLine(
   line: RunningLine,
   fields: Fields,
   { body, left }: Placed,
-  options: FlowOptions,
-  setting: Setting,
+  { look }: Setting,
+  placesAt: (heightPt: number) => { readonly y: number; readonly ruleY: number },
 ): PlacedItem[] {
   const set = setRunning(line, fields, body.running);
   if (set.items.length === 0) return [];
-  const { look } = setting;
-  const y = options.sheet.heightPt - options.sheet.margins.bottom - set.heightPt;
-  const overline = rule(
-    left,
-    y - 0.5 * body.running.style.sizePt,
-    body.widthPt,
-    look.colours.hair,
-    look.line.thin,
-  );
-  return [overline, ...set.items.map((item) => moveItem(item, left, y))];
+  const { y, ruleY } = placesAt(set.heightPt);
+  const words = set.items.map((item) => moveItem(item, left, y));
+  const ruled = rule(left, ruleY, body.widthPt, look.colours.hair, look.line.thin);
+  return y < ruleY ? [...words, ruled] : [ruled, ...words];
 }
 
 /** The chapter each page begins in; if none has begun yet, the first that begins on it. */
