@@ -53,6 +53,8 @@ export const messageValues = {
   // leaks
   'leak-pipe': ['from', 'to'],
   'leak-of': ['leak', 'fluid'],
+  'leak-let-down': ['tank', 'valve'],
+  'leak-let-down-and-shut': ['tank', 'valve'],
   // drawings
   'driver-seat': [],
   front: [],

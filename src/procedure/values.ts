@@ -63,6 +63,8 @@ export const carValueMeanings = {
     'There if something puts the fire out by itself when water is short or the steam too hot.',
   'fire.burns-on':
     'How long a main burner burns on, at the most, after its fuel is shut; not there if it goes out at once.',
+  'fire.airs-in':
+    'How long a burner is left to air, at the least, after fuel went in and nothing lit: the longest of them; not there if no burner says so.',
   'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
@@ -124,7 +126,10 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
         ? 'yes'
         : undefined,
     },
-    fire: { 'burns-on': print.show(longestBurnOn(car), 'up') },
+    fire: {
+      'burns-on': print.show(longestBurnOn(car), 'up'),
+      'airs-in': print.show(longestAiring(car), 'up'),
+    },
     engine: {
       reverses: Object.values(car.spec.controls).some(({ kind }) => kind === 'reverse') ? 'yes' : undefined,
     },
@@ -146,6 +151,13 @@ function longestBurnOn({ spec }: Car): Quantity | undefined {
     burner.job === 'main' ? (burnsOnOf(burner) ?? []) : [],
   );
   return times.sort((a, b) => b.si - a.si)[0];
+}
+
+/** The longest that any burner asks to be aired, since procedures speak of the fire as one; nothing if none says. */
+function longestAiring({ spec }: Car): Quantity | undefined {
+  return Object.values(spec.burners)
+    .flatMap((burner) => burner['airs-in'] ?? [])
+    .sort((a, b) => b.si - a.si)[0];
 }
 
 /** What the words can ask of a part, with its meaning; a part of another kind has not got it. */

@@ -103,7 +103,7 @@ export interface LeaksContext {
     readonly leaks: readonly string[];
     /** What cuts off some of what feeds them; empty if nothing does. */
     readonly shut: string;
-    /** What feeds them still. */
+    /** What feeds them still, and what lets its pressure off. */
     readonly left: string;
   }[];
 }
@@ -121,6 +121,15 @@ export function leaksContext({ proof, words, car, language }: World): LeaksConte
     row.carries === ''
       ? leakWords(row)
       : messages.say('leak-of', { leak: leakWords(row), fluid: fluidWords(row.carries) });
+  // what lets a tank's pressure off is opened first; only then, if it helps against another tank, is it shut
+  const leftWords = (id: PartId, partly: readonly PartId[]) => {
+    const valve = car.spec.tanks[id]?.['vent-valve'];
+    if (valve === undefined) return named(id);
+    return messages.say(partly.includes(valve) ? 'leak-let-down-and-shut' : 'leak-let-down', {
+      tank: named(id),
+      valve: named(valve),
+    });
+  };
   const cut = proof.tables.isolation.filter((row) => !row.cannotBeCut);
   // leaks of a part itself, which carry no one fluid, stand last
   const fluids = [...new Set(cut.map((row) => row.carries))].sort(
@@ -137,11 +146,18 @@ export function leaksContext({ proof, words, car, language }: World): LeaksConte
     uncut: groupedBy(
       proof.tables.isolation.filter((row) => row.cannotBeCut),
       ({ partly, left }) => [...partly.map(({ valve }) => valve), '', ...left].join(' '),
-    ).map(([first, ...more]) => ({
-      leaks: [first, ...more].map(leakWhole),
-      shut: first.partly.map(({ valve }) => named(valve)).join(', '),
-      left: first.left.map(named).join(', '),
-    })),
+    ).map(([first, ...more]) => {
+      const partly = first.partly.map(({ valve }) => valve);
+      const lettingDown = first.left.flatMap((id) => car.spec.tanks[id]?.['vent-valve'] ?? []);
+      return {
+        leaks: [first, ...more].map(leakWhole),
+        shut: partly
+          .filter((valve) => !lettingDown.includes(valve))
+          .map(named)
+          .join(', '),
+        left: first.left.map((id) => leftWords(id, partly)).join('; '),
+      };
+    }),
   };
 }
 

@@ -237,6 +237,11 @@ export const burner = z.strictObject({
     '6 min',
     'zero',
   ).optional(),
+  'airs-in': measure(
+    'time',
+    'How long it is left to air, at the least, after fuel went in and nothing lit, before any new flame; with its blower on if it has one. The nose decides after that, not before. Five minutes is what the lighting instructions on gas appliances ask; a burner deep in a hood wants more.',
+    '5 min',
+  ).optional(),
   damper: names(
     ['control'],
     'Of a burner that burns on: what shuts off its air by hand, if anything does, such as the control of a damper or an air slide.',
