@@ -193,6 +193,10 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'A device whose spec says how it is tested.',
     holds: (car, id) => car.spec.devices[id]?.test !== undefined,
   },
+  'tested-without-fire': {
+    meaning: 'A device whose test is made with every fire out, before the boiler is filled.',
+    holds: (car, id) => car.spec.devices[id]?.['test-without-fire'] === 'yes',
+  },
 };
 
 /** Facts of the car, by name. */

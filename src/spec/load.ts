@@ -8,6 +8,7 @@ import { checkBlowDown } from './sense/blowDown';
 import { checkBurnsOn } from './sense/burnsOn';
 import { checkChanges } from './sense/changes';
 import { checkColdLevel } from './sense/coldLevel';
+import { checkColdTest } from './sense/coldTest';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
 import { checkFuelTanks, checkFuelWays } from './sense/fuelWays';
@@ -37,6 +38,7 @@ const figureChecks: readonly SenseCheck[] = [
   checkBlends,
   checkOrders,
   checkBurnsOn,
+  checkColdTest,
   checkColdLevel,
   checkPlaces,
   checkChanges,

@@ -72,6 +72,11 @@ export const device = z.strictObject({
     'How one sees that it still works, if that can be seen.',
     'the burner goes out at 550 psi',
   ).optional(),
+  'test-without-fire': choice(
+    ['yes', 'no'],
+    'Of a low-water cut-off with a `test`: `yes` if the test is made with the boiler empty or cold and every fire out. The papers then ask for it when the car comes out of lay-up, before the boiler is filled; otherwise while steam is raised.',
+    'yes',
+  ).optional(),
 });
 
 /** A gauge, glass or indicator. */
