@@ -23,6 +23,19 @@ describe('neighbours that are said in a row', () => {
     expect(ids([one, step({ id: 'look' }), two, three])).toEqual([['one'], ['look'], ['two', 'three']]);
   });
 
+  test.each([
+    [4, [4]],
+    [5, [3, 2]],
+    [8, [4, 4]],
+    [9, [3, 3, 3]],
+    [10, [4, 3, 3]],
+  ])('%i in a row are parted into %j', (count, lengths) => {
+    const steps = Array.from({ length: count }, (_, index) => step({ id: `${index}`, row: `act ${index}` }));
+    const rows = inRows(steps);
+    expect(rows.map(({ length }) => length)).toEqual(lengths);
+    expect(rows.flat()).toEqual(steps);
+  });
+
   test('do not go together where another person does it, or where it may be left undone', () => {
     expect(inRows([one, { ...two, who: 'helper' }]).map(({ length }) => length)).toEqual([1, 1]);
     expect(

@@ -14,7 +14,13 @@ export function inRowsIfSafe(steps: readonly Step[]): readonly Row[] {
   return inRows(steps).flatMap((row) => (row.some(({ ifSafe }) => ifSafe) ? [row] : eachAlone(row)));
 }
 
-/** Neighbours that are said in a row, done by the same person under the same proviso, together; every other step by itself. */
+/** The most acts a row holds: more than four are lost on the way from the card to the valve, as readers of the cards found. */
+const mostInRow = 4;
+
+/**
+ * Neighbours that are said in a row, done by the same person under the same proviso, together; every other step by itself.
+ * More than a row holds are parted into rows as nearly of one length as can be.
+ */
 export function inRows(steps: readonly Step[]): readonly Row[] {
   const rows: Step[][] = [];
   for (const step of steps) {
@@ -23,7 +29,14 @@ export function inRows(steps: readonly Step[]): readonly Row[] {
     if (last !== undefined && before !== undefined && goTogether(before, step)) last.push(step);
     else rows.push([step]);
   }
-  return rows;
+  return rows.flatMap(parted);
+}
+
+function parted(row: Row): readonly Row[] {
+  const count = Math.ceil(row.length / mostInRow);
+  return Array.from({ length: count }, (_, part) =>
+    row.slice(Math.ceil((part * row.length) / count), Math.ceil(((part + 1) * row.length) / count)),
+  );
 }
 
 function goTogether(one: Step, next: Step): boolean {
