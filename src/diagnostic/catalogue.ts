@@ -37,6 +37,7 @@ export const catalogue = {
   'spec-order':
     'Two values that stand in the wrong order: a least above a most, a date before an earlier one.',
   'spec-cold-level': 'How high the cold boiler may be filled is said where or as it cannot be.',
+  'spec-cushion': 'A cushion of air that the fuel does not press into the band of its tank.',
   'spec-test-without-fire': 'A test without fire, of a device that is tested with it or says no test.',
   'spec-burns-on': 'A burner that burns on, or a damper, where the papers cannot have it.',
 

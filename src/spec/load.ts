@@ -9,6 +9,7 @@ import { checkBurnsOn } from './sense/burnsOn';
 import { checkChanges } from './sense/changes';
 import { checkColdLevel } from './sense/coldLevel';
 import { checkColdTest } from './sense/coldTest';
+import { checkCushion } from './sense/cushion';
 import type { SenseCheck } from './sense/finding';
 import { checkFluids } from './sense/fluids';
 import { checkFuelTanks, checkFuelWays } from './sense/fuelWays';
@@ -39,6 +40,7 @@ const figureChecks: readonly SenseCheck[] = [
   checkOrders,
   checkBurnsOn,
   checkColdTest,
+  checkCushion,
   checkColdLevel,
   checkPlaces,
   checkChanges,

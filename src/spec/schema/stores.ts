@@ -170,6 +170,11 @@ export const tank = z.strictObject({
   pressure: pressureBand
     .meta({ description: 'The working band, if the tank is charged with air.' })
     .optional(),
+  cushion: measure(
+    'gaugePressure',
+    'Of a tank that a pump fills with fuel after air was pumped into it empty: the pressure of that air.',
+    '60 psi gauge',
+  ).optional(),
   vent: words(
     'How air gets in or out; for a charged tank, how its pressure is let off.',
     'hole in the filler cap',

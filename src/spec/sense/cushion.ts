@@ -1,0 +1,46 @@
+/** The cushion of air of a tank that is then pumped full: does it come into the band when the fuel is in? */
+import { printBoth } from '../../quantity/print';
+import { quantity } from '../../quantity/quantity';
+import type { CarSpec } from '../schema/carSpec';
+import { type Finding, finding, type SenseCheck } from './finding';
+
+/** The air at sea level, Pa: the standard atmosphere of ISO 2533. */
+const standardAirPa = 101_325;
+
+/** Air pressed together by the fuel, by Boyle's law: too little stays below the band, too much goes past it. */
+export const checkCushion: SenseCheck = ({ tanks }, source) =>
+  Object.entries(tanks).flatMap(([id, tank]) => {
+    const found = besideBand(id, tank);
+    return found === undefined ? [] : [finding(source, found)];
+  });
+
+function besideBand(id: string, tank: CarSpec['tanks'][string]): Finding | undefined {
+  const { name, cushion, pressure, capacity, 'fill-to': fillTo } = tank;
+  if (cushion === undefined) return undefined;
+  const at = {
+    code: 'spec-cushion',
+    path: ['tanks', id, 'cushion'],
+    found: `\`${cushion.written}\``,
+  } as const;
+  if (pressure === undefined || fillTo === undefined || fillTo.si >= capacity.si)
+    return {
+      ...at,
+      message: `nothing says how far the cushion of the ${name} is pressed together`,
+      expected: '`pressure`, and a `fill-to` of less than the capacity, beside `cushion`',
+      mend: 'give both, or take `cushion` out',
+    };
+  const pressed = (cushion.si + standardAirPa) * (capacity.si / (capacity.si - fillTo.si)) - standardAirPa;
+  if (pressed >= pressure.from.si && pressed <= pressure.to.si) return undefined;
+  const right = (pressure.from.si + standardAirPa) * (1 - fillTo.si / capacity.si) - standardAirPa;
+  const most = (pressure.to.si + standardAirPa) * (1 - fillTo.si / capacity.si) - standardAirPa;
+  return {
+    ...at,
+    severity: 'remark',
+    message: `with its fuel in, the ${name} would stand ${pressed < pressure.from.si ? 'below' : 'above'} its band`,
+    expected: `${gauge(right)} to ${gauge(most)}, so that ${fillTo.written} of fuel bring it from ${pressure.from.written} to ${pressure.to.written}`,
+    mend: 'read the gauge after pumping air into the empty tank, and again with the fuel in',
+  };
+}
+
+const gauge = (si: number) =>
+  printBoth(quantity('gaugePressure', si), ['us', 'metric']).replaceAll('\u00a0', ' ');
