@@ -189,10 +189,6 @@ export const partTraits: Readonly<Record<string, PartTrait>> = {
     meaning: 'It is equipment, such as a torch.',
     holds: (car, id) => car.parts.get(id)?.kind === 'equipment',
   },
-  'red-lined': {
-    meaning: 'A gauge whose red line is given.',
-    holds: (car, id) => car.spec.gauges[id]?.['red-line'] !== undefined,
-  },
   'test-said': {
     meaning: 'A device whose spec says how it is tested.',
     holds: (car, id) => car.spec.devices[id]?.test !== undefined,

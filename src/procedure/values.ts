@@ -65,6 +65,7 @@ export const carValueMeanings = {
     'How long a main burner burns on, at the most, after its fuel is shut; not there if it goes out at once.',
   'fire.airs-in':
     'How long a burner is left to air, at the least, after fuel went in and nothing lit: the longest of them; not there if no burner says so.',
+  'fuel.red-lines': 'The gauges of tanks under pressure, each with its red line; not there if none has one.',
   'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
@@ -130,6 +131,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       'burns-on': print.show(longestBurnOn(car), 'up'),
       'airs-in': print.show(longestAiring(car), 'up'),
     },
+    fuel: { 'red-lines': tankRedLines(car, print) },
     engine: {
       reverses: Object.values(car.spec.controls).some(({ kind }) => kind === 'reverse') ? 'yes' : undefined,
     },
@@ -151,6 +153,16 @@ function longestBurnOn({ spec }: Car): Quantity | undefined {
     burner.job === 'main' ? (burnsOnOf(burner) ?? []) : [],
   );
   return times.sort((a, b) => b.si - a.si)[0];
+}
+
+/** `fuel gauge 140 psi, pilot gauge 25 psi`: no word but names and figures, so that it reads in any language. */
+function tankRedLines({ spec }: Car, print: Printer): string | undefined {
+  const lines = Object.values(spec.gauges).flatMap((gauge) =>
+    gauge.reads === 'pressure' && gauge.of in spec.tanks && gauge['red-line'] !== undefined
+      ? [`${gauge.name} ${print.show(gauge['red-line'], 'down') ?? ''}`]
+      : [],
+  );
+  return lines.length === 0 ? undefined : lines.join(', ');
 }
 
 /** The longest that any burner asks to be aired, since procedures speak of the fire as one; nothing if none says. */

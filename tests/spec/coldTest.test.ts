@@ -24,7 +24,12 @@ describe('test-without-fire', () => {
 
   test('not one that is tested by its own fire', () => {
     expect(told(device('steam-automatic', 'test: it goes out, test-without-fire: "yes"'))).toContain(
-      'the steam automatic is tested with the fire lit',
+      [
+        '153:147 error spec-test-without-fire at “"yes" }”',
+        '  the steam automatic is tested with the fire lit',
+        '  expected: `test-without-fire` at a device of `kind: low-water-cut-off`',
+        '  mend: take the line out; the papers ask for its test while steam is raised',
+      ].join('\n'),
     );
     expect(told(device('steam-automatic', 'test: it goes out, test-without-fire: "no"'))).not.toContain(
       'spec-test-without-fire',
