@@ -42,6 +42,8 @@ export interface RangeContext {
     readonly depth: string;
     /** What the gauge shows; empty where no mark of it stands at what is filled in. */
     readonly mark: string;
+    /** The last mark of a stick that stands below half of what is filled in: who is asked for half a tank looks there. */
+    readonly underHalf: boolean;
     readonly volume: string;
     readonly distances: readonly string[];
   }[];
@@ -297,6 +299,7 @@ export function rangeContext(
   const byStick = car.spec.tanks[model.id]?.read === 'stick';
   const byMark = marks.length > 0;
   const known = terrains.filter((terrain) => use.byTerrain[terrain].planPerM !== undefined);
+  const half = byMark ? undefined : rows.findLast((row) => row.volumeM3 <= model.fillToM3 / 2);
   return {
     liquid: words['range-of'][liquid],
     tank: model.name,
@@ -315,6 +318,7 @@ export function rangeContext(
             ? markWords(row.depthM, phrases)
             : print(quantity('length', row.depthM), { rounding: 'up' }),
         mark: row.mark ?? '',
+        underHalf: byStick && row === half,
         // what is in the tank is looked up where there is nothing else to read, and less must not do for the distance
         volume: print(quantity('volume', row.volumeM3), { rounding: byStick || byMark ? 'down' : 'up' }),
         distances: known.map((terrain) =>

@@ -18,17 +18,21 @@ export const rangeTable = ({ title, what }: PaperTitle): Paper => ({
   template: 'range-table',
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
-    faces: world.phrases.systems.map((system, index) => ({
-      ranges: charts(world)
-        .map((chart) => rangeChart(chart, system))
-        .map((chart) => rangeContext(chart, world, index === 0 ? 'first' : 'second'))
-        .filter(({ known }) => known),
-      planning: planningContext(
-        world,
-        planningOf(world.figures.water, world.figures.fuel, printedStepM[system]),
-        index === 0 ? 'first' : 'second',
-      ),
-    })),
+    faces: world.phrases.systems.map((system, index) => {
+      const which = index === 0 ? 'first' : 'second';
+      const ranges = charts(world)
+        .map((chart) => rangeContext(rangeChart(chart, system), world, which))
+        .filter(({ known }) => known);
+      return {
+        ranges,
+        halfMarked: ranges.some(({ rows }) => rows.some(({ underHalf }) => underHalf)),
+        planning: planningContext(
+          world,
+          planningOf(world.figures.water, world.figures.fuel, printedStepM[system]),
+          which,
+        ),
+      };
+    }),
     unknown: charts(world)
       .map((chart) => rangeContext(chart, world))
       .filter(({ known }) => !known)
