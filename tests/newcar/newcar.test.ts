@@ -57,6 +57,17 @@ describe.each(kinds)('%s', (kind) => {
   });
 });
 
+test.each(kinds.filter((kind) => !kind.startsWith('monotube')))(
+  '%s: the levels of a cold boiler are asked for, and no check stops for them',
+  async (kind) => {
+    const given = replies(kind);
+    for (const key of ['working-level-cold', 'highest-level-cold']) expect(given.delete(key)).toBe(true);
+    const text = fillIn(skeletonOf(kind), asking.questions, given);
+    expect(text.match(/# not answered: /g)).toHaveLength(2);
+    expect((await carFrom(text)).ok).toBe(true);
+  },
+);
+
 test('an estimate is a share of an answer, marked about and as not measured', () => {
   const given = replies('small-runabout');
   given.delete('water-reserve');

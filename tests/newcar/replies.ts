@@ -50,6 +50,8 @@ const replies: Readonly<Record<string, string>> = {
   'blow-down-pressure': '60 psi gauge',
   'boiler-water': '5 US gal',
   'working-level': 'half a glass',
+  'working-level-cold': 'three eighths of the glass',
+  'highest-level-cold': 'just under half a glass',
   'lowest-level': 'a quarter of the glass',
   'inspection-by': 'the boiler inspector',
   'inspection-last': '2026-01-10',
