@@ -85,6 +85,14 @@ test('a liquid of which nothing is blended in is left out, with all its lines', 
   expect(fillIn(skeletonOf('fire-tube-with-pilot'), asking.questions, given)).toContain('share: 05 %');
 });
 
+test('what nothing has to be done for is left out', () => {
+  const given = replies('small-runabout');
+  given.set('plant-reach', 'standing').set('plant-opened', 'None');
+  const text = fillIn(skeletonOf('small-runabout'), asking.questions, given);
+  expect(text).toContain('    reach: standing\n\n');
+  expect(text).not.toMatch(/how: none/i);
+});
+
 test('words that YAML would take for something else come back as they were typed', () => {
   for (const name of ['yes', 'No', '1:30', '1905', '~', 'a: b', '# x', "it's", '- y', '“q”']) {
     const given = replies('small-runabout');
@@ -317,5 +325,14 @@ describe('at the terminal', () => {
     const { said } = await type('no');
     expect(said).toContain('was changed by hand');
     expect(readFileSync(file, 'utf8')).toBe(edited);
+    // nor where the answers were: the question names both files
+    expect(said).toContain(`${kept} was`);
+  });
+
+  test('with every question answered nothing is asked', async () => {
+    await type(`${runabout}`, ...keys.map(replyTo));
+    const { said } = await type();
+    expect(said).not.toContain('0 questions');
+    expect(said).toContain('Every question is answered.');
   });
 });

@@ -22,6 +22,7 @@ const replies: Readonly<Record<string, string>> = {
   'plant-back': '4 ft',
   'plant-right': '-10 in',
   'plant-name': 'under the seat',
+  'plant-reach': 'opened',
   'plant-opened': 'lift the seat cushion',
   'main-liquid': 'kerosene',
   'main-share': '90 %',
