@@ -48,11 +48,11 @@ test('a title of this card has its face behind it, and its own has none', () => 
   const text = 'Past it, do “Shut everything” at once; “Pilot out” if it is dark.';
   const pieces = withFaces([{ text, strong: false }], cards, 'pilot-out');
   expect(pieces.map(({ text: words, page }) => page || words)).toEqual([
-    'Past it, do “Shut everything” (face\u00a0',
+    'Past it, do “Shut everything”',
     'shut-everything',
-    ')',
     ' at once; “Pilot out” if it is dark.',
   ]);
+  expect(pieces[1]).toMatchObject({ text: '', before: ' (face\u00a0', after: ')' });
 });
 
 test.each(demoNames)(

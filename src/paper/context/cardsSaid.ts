@@ -7,11 +7,17 @@ import type { Piece } from '../pieces';
 import type { CardPlan } from '../plans';
 import { standsOn } from './standsOn';
 
-/** A stretch of text on a card, or the number of the face where a procedure begins. */
+/** A stretch of text on a card, or where a procedure of the same card begins; a template that knows no faces prints nothing for that. */
 export interface SendingPiece extends Piece {
-  /** Key of the procedure whose face stands here instead of any text, which layout finds; empty for text. */
+  /** Key of the procedure whose face is told, which layout finds; empty for text. */
   readonly page: string;
+  /** The words round the number of the face. */
+  readonly before: string;
+  readonly after: string;
 }
+
+/** A stretch that is text alone. */
+export const textAlone = (piece: Piece): SendingPiece => ({ ...piece, page: '', before: '', after: '' });
 
 /** Titles of procedures that stand on other cards, each with the words that tell the card; and those told already. */
 export interface OtherCards {
@@ -54,24 +60,25 @@ export function withFaces(
   own: string,
 ): readonly SendingPiece[] {
   return pieces.flatMap((piece) => {
-    if (piece.strong) return [{ ...piece, page: '' }];
+    if (piece.strong) return [textAlone(piece)];
     const cut: SendingPiece[] = [];
     let from = 0;
     for (const found of piece.text.matchAll(/[“„]([^“”„]+)[”“]/g)) {
       const page = here.get(found[1] ?? '');
       if (page === undefined || page === own) continue;
       const end = found.index + found[0].length;
-      cut.push(
-        { text: `${piece.text.slice(from, end)} ${before}`.replace(/ $/, '\u00a0'), strong: false, page: '' },
-        { text: '', strong: false, page },
-      );
-      cut.push({ text: after, strong: false, page: '' });
+      cut.push(textAlone({ text: piece.text.slice(from, end), strong: false }), {
+        text: '',
+        strong: false,
+        page,
+        before: ` ${before}`.replace(/ $/, '\u00a0'),
+        after,
+      });
       from = end;
     }
-    return [
-      ...cut,
-      ...(from < piece.text.length ? [{ text: piece.text.slice(from), strong: false, page: '' }] : []),
-    ];
+    return from < piece.text.length
+      ? [...cut, textAlone({ text: piece.text.slice(from), strong: false })]
+      : cut;
   });
 }
 

@@ -2,7 +2,7 @@
 import type { Car, PartId } from '../../car/car';
 import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
-import { type OtherCards, type SendingPiece, sendingTo, withCards, withFaces } from './cardsSaid';
+import { type OtherCards, type SendingPiece, sendingTo, textAlone, withCards, withFaces } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
 import { eachAlone, inRowsIfSafe, type Row } from './rows';
 
@@ -197,7 +197,7 @@ function stepContexts(
   });
 }
 
-const plain = (text: string): SendingPiece => ({ text, strong: false, page: '' });
+const plain = (text: string): SendingPiece => textAlone({ text, strong: false });
 
 function missing(): never {
   throw new RangeError('a row without a step');
@@ -216,9 +216,7 @@ function stepContext(
   const place = car.places.get(step.place ?? '');
   const carded = (text: string) => (cards === undefined ? text : withCards(text, cards));
   const faced = (pieces: readonly Piece[]) =>
-    cards === undefined
-      ? pieces.map((piece) => ({ ...piece, page: '' }))
-      : withFaces(pieces, cards, procedure);
+    cards === undefined ? pieces.map(textAlone) : withFaces(pieces, cards, procedure);
   const placed = (text: string) => carded(told === undefined ? text : withPlaces(text, step, car, told));
   return {
     id: step.id,
