@@ -36,6 +36,7 @@ export async function askAll(
   const nextOpen = (from: number) =>
     questions.findIndex(({ key }, index) => index >= from && !answers.has(key));
   const count = questions.length - answers.size;
+  if (count === 0) return answers;
   asker.terminal.say(
     `\n${count} questions. Type ? for what to measure and where, nothing to pass one over, ${goingBack} for the question before, ${leaving} to leave for now.`,
   );

@@ -105,7 +105,9 @@ async function mayWriteOver(
   terminal: Terminal,
   typed: Typed,
 ): Promise<boolean> {
-  const how = edited ? 'was changed by hand since the last question' : 'is there already';
+  const how = edited
+    ? `is not what was written from the answers: it was changed by hand since the last question, or ${besides(file)} was`
+    : 'is there already';
   terminal.say(`${file} ${how}. Write over it? Type yes or no.`);
   const { value } = await typed.next();
   return typeof value === 'string' && value.trim().toLowerCase() === 'yes';

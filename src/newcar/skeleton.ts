@@ -12,7 +12,7 @@ export type Answers = ReadonlyMap<string, string>;
 /** A line of a skeleton that waits for an answer: `  capacity: <water-capacity>`. */
 const waiting = /^(\s*)([\w-]+): <([a-z0-9-]+)>$/;
 
-/** The end of a line that is left out if the answer to a question is nothing of it: `  -  #? gasoline-share`. */
+/** The end of a line that is left out if the answer to a question is nothing, or nothing of it: `  -  #? gasoline-share`. */
 const onlyIf = / {2}#\? ([a-z0-9-]+)$/;
 
 /** The keys of the questions a skeleton waits for, each once, in the order of the questions. */
@@ -25,7 +25,8 @@ export function questionsFor(skeleton: string, questions: readonly Question[]): 
 /** The spec as far as it has been answered. */
 export function fillIn(skeleton: string, questions: readonly Question[], answers: Answers): string {
   const byKey = new Map(questions.map((question) => [question.key, question]));
-  const isNothing = (key: string | undefined) => /^0(?!\d)/.test(answers.get(key ?? '') ?? '');
+  const isNothing = (key: string | undefined) =>
+    /^(0(?!\d)|(none|nothing)$)/i.test(answers.get(key ?? '') ?? '');
   const wanted = skeleton
     .split('\n')
     .filter((line) => !isNothing(onlyIf.exec(line)?.[1]))

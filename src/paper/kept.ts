@@ -73,9 +73,12 @@ function withInner(block: Block): readonly Block[] {
   return [block];
 }
 
-/** The action of a step, also without words such as “Helper:” before it. */
+/** The action of a step, also without words such as “Helper:” before it; the face of what it sends to, in brackets, is none of its words. */
 function actionsOf({ action }: StepItem): readonly string[] {
-  const text = inlineText(action);
+  const text = action
+    .map((each) => (each.kind === 'text' ? each.text : pageMark))
+    .join('')
+    .replace(/\s\([^()]*\ue000\)/g, '');
   return [text, text.slice(text.indexOf(':') + 1)].map(pressed);
 }
 
@@ -94,6 +97,9 @@ function isSaid(
 function cautionText({ hazard, consequence, avoidance }: CautionBlock): string {
   return [hazard, consequence, avoidance].map((part) => pressed(inlineText(part))).join('|');
 }
+
+/** Stands for a page or a face in a text; no font of the program has it. */
+const pageMark = '\ue000';
 
 function inlineText(content: readonly Inline[]): string {
   return content.map((each) => (each.kind === 'text' ? each.text : ' ')).join('');

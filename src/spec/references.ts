@@ -117,9 +117,10 @@ function unknownName(
     message: `nothing in the spec is called \`${value}\``,
     expected: near === undefined ? oneOfKinds(wanted) : `\`${near}\``,
     mend:
-      near === undefined
-        ? `${adding(value, wanted)}, or name one that is there: ${few(names)}${typeof path.at(-1) === 'number' ? '; if the car has none, take it out of this list' : ''}`
-        : `write \`${near}\`, or add \`${value}\``,
+      (near === undefined
+        ? `${adding(value, wanted)}, or name one that is there: ${few(names)}`
+        : `write \`${near}\`, or add \`${value}\``) +
+      (typeof path.at(-1) === 'number' ? '; if the car has none, take it out of this list' : ''),
   };
 }
 

@@ -57,6 +57,17 @@ describe.each(kinds)('%s', (kind) => {
   });
 });
 
+test.each(kinds.filter((kind) => !kind.startsWith('monotube')))(
+  '%s: the levels of a cold boiler are asked for, and no check stops for them',
+  async (kind) => {
+    const given = replies(kind);
+    for (const key of ['working-level-cold', 'highest-level-cold']) expect(given.delete(key)).toBe(true);
+    const text = fillIn(skeletonOf(kind), asking.questions, given);
+    expect(text.match(/# not answered: /g)).toHaveLength(2);
+    expect((await carFrom(text)).ok).toBe(true);
+  },
+);
+
 test('an estimate is a share of an answer, marked about and as not measured', () => {
   const given = replies('small-runabout');
   given.delete('water-reserve');
@@ -72,6 +83,14 @@ test('a liquid of which nothing is blended in is left out, with all its lines', 
   expect(text).not.toContain('#?');
   given.set('main-share', '95 %').set('gasoline-share', '05 %');
   expect(fillIn(skeletonOf('fire-tube-with-pilot'), asking.questions, given)).toContain('share: 05 %');
+});
+
+test('what nothing has to be done for is left out', () => {
+  const given = replies('small-runabout');
+  given.set('plant-reach', 'standing').set('plant-opened', 'None');
+  const text = fillIn(skeletonOf('small-runabout'), asking.questions, given);
+  expect(text).toContain('    reach: standing\n\n');
+  expect(text).not.toMatch(/how: none/i);
 });
 
 test('words that YAML would take for something else come back as they were typed', () => {
@@ -306,5 +325,14 @@ describe('at the terminal', () => {
     const { said } = await type('no');
     expect(said).toContain('was changed by hand');
     expect(readFileSync(file, 'utf8')).toBe(edited);
+    // nor where the answers were: the question names both files
+    expect(said).toContain(`${kept} was`);
+  });
+
+  test('with every question answered nothing is asked', async () => {
+    await type(`${runabout}`, ...keys.map(replyTo));
+    const { said } = await type();
+    expect(said).not.toContain('0 questions');
+    expect(said).toContain('Every question is answered.');
   });
 });

@@ -47,7 +47,7 @@ describe('names nobody has', () => {
         nothing in the spec is called \`strainer-two\`
         found: \`strainer-two\`
         expected: \`strainer\`
-        mend: write \`strainer\`, or add \`strainer-two\`"
+        mend: write \`strainer\`, or add \`strainer-two\`; if the car has none, take it out of this list"
     `);
   });
 

@@ -56,13 +56,15 @@ describe.each(demoNames)('%s', (name) => {
     const ready = await demo(name);
     // a line may end in a name that holds a hyphen, so white space does not count
     const plain = (text: string) => withApostrophes(text).replace(/[\s\u00a0]+/g, '');
-    // in trouble the place of a part stands in the brackets beside its name, and a procedure of another card has that card beside it
+    // in trouble the place of a part stands in the brackets beside its name, and a procedure of another card has that card beside it, one of this card its face
     const cards = shop.papers.filter((paper) => paper.template === 'card');
     const onCards = plain(
       withoutPlaces(
         cards.map((paper) => allWords(goodOf(setOnePaper(ready, paper, shop)))).join(' '),
         ready.car,
-      ).replace(/ \(card “[^”]+”\)/g, ''),
+      )
+        .replace(/ \(card “[^”]+”\)/g, '')
+        .replace(/\s\(face[^()]*\)/g, ''),
     );
     const missing = ready.proof.procedures
       .filter(({ phase }) => shop.plans.cards.some((card) => card.phases?.includes(phase)))

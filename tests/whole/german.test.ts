@@ -121,15 +121,26 @@ function shapeOf(blocks: readonly Block[]): unknown {
     JSON.stringify(blocks, (key, value: unknown) => {
       if (['text', 'title', 'alt', 'origin', 'drawing', 'drawings'].includes(key)) return undefined;
       if (key === 'id' || key === 'lang') return undefined;
-      return Array.isArray(value) && isInlines(value) ? value.length > 0 : value;
+      return Array.isArray(value) && isInlines(value) ? [value.length > 0, ...ledTo(value)] : value;
     }),
   );
 }
 
 function isInlines(list: readonly unknown[]): boolean {
   return list.every(
-    (each) => typeof each === 'object' && each !== null && 'kind' in each && each.kind === 'text',
+    (each) =>
+      typeof each === 'object' &&
+      each !== null &&
+      'kind' in each &&
+      (each.kind === 'text' || each.kind === 'page-of'),
   );
+}
+
+/** What the pages or faces in a text are of: the words round them have another order in another language. */
+function ledTo(list: readonly unknown[]): readonly unknown[] {
+  return list
+    .flatMap((each) => (typeof each === 'object' && each !== null && 'target' in each ? [each.target] : []))
+    .sort();
 }
 
 /** Words that are German as well as English, and symbols of units. */

@@ -90,7 +90,7 @@ export function roadSpeedTable(car: Car, system: UnitSystem): Figure {
   });
   return {
     id: 'road-speeds',
-    name: 'engine and pumps against road speed',
+    name: driven.length === 0 ? 'engine against road speed' : 'engine and pumps against road speed',
     value: {
       kind: 'table',
       columns: [
@@ -131,7 +131,10 @@ export function roadSpeedTable(car: Car, system: UnitSystem): Figure {
     checkedAgainst: 'worked by hand',
     doubt: {
       basis: driven.some(({ pump: { delivers } }) => delivers === undefined) ? 'estimated' : 'computed',
-      words: 'with the bypasses shut; a hot tank or a worn valve makes what is moved less',
+      words:
+        driven.length === 0
+          ? 'without slip of the wheels'
+          : 'with the bypasses shut; a hot tank or a worn valve makes what is moved less',
     },
   };
 }

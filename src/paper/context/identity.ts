@@ -18,6 +18,8 @@ export interface IdentityContext {
   readonly body: string;
   readonly seats: number;
   readonly number: string;
+  /** Whether the car has a number at all that the spec tells. */
+  readonly hasNumber: boolean;
   readonly invented: boolean;
   readonly keeper: string;
   readonly telephone: string;
@@ -47,6 +49,7 @@ export function identityContext(spec: CarSpec, phrases: Phrases): IdentityContex
     body: spec.car.body,
     seats: spec.car.seats,
     number: spec.car['number-on-car'] ?? phrases.notKnown,
+    hasNumber: spec.car['number-on-car'] !== undefined,
     invented: spec.car.invented ?? false,
     keeper: spec.keeper.name,
     telephone: spec.keeper.telephone ?? '',

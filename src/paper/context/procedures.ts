@@ -2,15 +2,15 @@
 import type { Car, PartId } from '../../car/car';
 import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
-import { type OtherCards, withCards } from './cardsSaid';
+import { type OtherCards, type SendingPiece, sendingTo, textAlone, withCards, withFaces } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
 import { eachAlone, inRowsIfSafe, type Row } from './rows';
 
 /** One step. */
 export interface StepContext {
   readonly id: string;
-  readonly say: readonly Piece[];
-  readonly result: readonly Piece[];
+  readonly say: readonly SendingPiece[];
+  readonly result: readonly SendingPiece[];
   readonly remark: readonly Piece[];
   /** The place where it is done, by name; empty if it is done nowhere in particular. */
   readonly place: string;
@@ -43,6 +43,13 @@ export interface ProcedureContext {
   readonly cautions: readonly CautionContext[];
   readonly steps: readonly StepContext[];
   readonly changes: readonly { readonly words: string; readonly because: string }[];
+}
+
+/** One procedure on a card. */
+export interface CardProcedureContext extends ProcedureContext {
+  /** What is seen and what is never done, with the card or the face of each procedure that they send to. */
+  readonly seenInPieces: readonly SendingPiece[];
+  readonly neverInPieces: readonly (readonly SendingPiece[])[];
 }
 
 /**
@@ -85,13 +92,19 @@ export function cardProcedure(
   critical: ReadonlySet<string>,
   said: SaidOnCard,
   rowsOf: (steps: readonly Step[]) => readonly Row[] = eachAlone,
-): ProcedureContext {
-  return procedureContext(
+): CardProcedureContext {
+  const { cards } = said;
+  const pieces = (text: string) =>
+    cards === undefined ? [plain(text)] : sendingTo(text, cards, procedure.id);
+  // what stands above the steps is read before them, so that it tells the other cards first
+  const above = { seenInPieces: pieces(procedure.seen), neverInPieces: procedure.never.map(pieces) };
+  const context = procedureContext(
     procedure,
     { car, critical },
     { kind: 'brief', said },
     rowsOf(cardSteps(procedure, critical)),
   );
+  return { ...context, ...above };
 }
 
 /** The steps of a procedure that stand on its card, in their order. */
@@ -184,7 +197,7 @@ function stepContexts(
   });
 }
 
-const plain = (text: string): Piece => ({ text, strong: false });
+const plain = (text: string): SendingPiece => textAlone({ text, strong: false });
 
 function missing(): never {
   throw new RangeError('a row without a step');
@@ -202,11 +215,13 @@ function stepContext(
   const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   const place = car.places.get(step.place ?? '');
   const carded = (text: string) => (cards === undefined ? text : withCards(text, cards));
+  const faced = (pieces: readonly Piece[]) =>
+    cards === undefined ? pieces.map(textAlone) : withFaces(pieces, cards, procedure);
   const placed = (text: string) => carded(told === undefined ? text : withPlaces(text, step, car, told));
   return {
     id: step.id,
-    say: withNamesStrong(placed(step.say), names),
-    result: withNamesStrong(placed(step.result), []),
+    say: faced(withNamesStrong(placed(step.say), names)),
+    result: faced(withNamesStrong(placed(step.result), [])),
     remark: withNamesStrong(step.remark, []),
     place: place?.name ?? '',
     helper: step.who === 'helper',

@@ -24,6 +24,7 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
   const { car, guide, plans, proof } = world;
   const { procedures } = proof;
   const { throttle, drips } = car.spec.engine;
+  const { boiler } = car.spec;
   const driving = [throttle, ...drips];
   const { hurts, start, stop } = guide.crew.visiting;
   const cautions = cautionsById(world);
@@ -50,6 +51,9 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
     extinguishers: Object.values(car.spec.equipment).flatMap(({ kind, name, place }) =>
       kind === 'extinguisher' ? [{ name, placeName: car.places.get(place)?.name ?? '' }] : [],
     ),
+    // a boiler with a level, and what is known of it cold
+    coldest: boiler['working-level-cold'] ?? boiler['working-level'],
+    highestCold: boiler['highest-level-cold'] ?? '',
     firstCard: plans.cards[0]?.title ?? '',
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
     stop: chosen([stop]).map((procedure) =>
