@@ -1,4 +1,5 @@
 /** One sheet for a driver who knows steam cars and not this one. */
+import { duties } from '../../procedure/duties';
 import type { Caution, Procedure } from '../../procedure/procedure';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
@@ -54,6 +55,7 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
     // a boiler with a level, and what is known of it cold
     coldest: boiler['working-level-cold'] ?? boiler['working-level'],
     highestCold: boiler['highest-level-cold'] ?? '',
+    blownGlass: blownGlass(world.car),
     firstCard: plans.cards[0]?.title ?? '',
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
     stop: chosen([stop]).map((procedure) =>
@@ -66,6 +68,12 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
       car,
     ).filter(({ reach }) => reach !== 'seated'),
   };
+}
+
+/** The glass of the level, if it can be blown through: whoever takes a car over warm has not seen that done. */
+function blownGlass(car: World['car']): string {
+  const [glass = ''] = duties['level-glass']?.parts(car) ?? [];
+  return duties['glass-drain']?.parts(car).length === 0 ? '' : (car.parts.get(glass)?.name ?? '');
 }
 
 /** Every caution that the papers of this car hold. */
