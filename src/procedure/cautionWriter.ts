@@ -2,10 +2,11 @@
 import type { Car } from '../car/car';
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { type Values, Writer } from '../language/wording';
+import { carValues } from './carValues';
 import type { Library } from './library';
 import type { Caution } from './procedure';
 import { holds } from './select';
-import { carValues, type PrintStyle } from './values';
+import type { PrintStyle } from './valuePrinter';
 
 /** Words cautions for a car; what cannot be worded is gathered in `problems`. */
 export class CautionWriter {

@@ -3,14 +3,16 @@ import type { Car, PartId } from '../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
 import { type Values, Writer } from '../language/wording';
 import type { SpecPath } from '../spec/source';
+import { carValues } from './carValues';
 import { CautionWriter } from './cautionWriter';
 import { applyChanges } from './changes';
 import { dutiesOf } from './duties';
 import type { Library, Placed } from './library';
 import type { EntryForm, NeedForm, ProcedureForm, SignForm } from './libraryForm';
+import { PartValues } from './partValues';
 import type { Caution, Procedure, Procedures, Sign, Step } from './procedure';
 import { holds, select } from './select';
-import { carValues, PartValues, type PrintStyle } from './values';
+import type { PrintStyle } from './valuePrinter';
 
 /**
  * Expand every procedure for a car and apply the car’s changes.

@@ -2,10 +2,11 @@
 import type { Car } from '../car/car';
 import { bad, type Diagnostic, good, hasErrors, type Outcome } from '../diagnostic/diagnostic';
 import { Writer } from '../language/wording';
+import { carValues } from './carValues';
 import { CautionWriter } from './cautionWriter';
 import type { Library, Notice } from './library';
 import type { Caution } from './procedure';
-import { carValues, type PrintStyle } from './values';
+import type { PrintStyle } from './valuePrinter';
 
 /** Cautions and notices, worded for one car. */
 export interface FrontMatter {

@@ -1,15 +1,16 @@
 /** `docs/procedures.md`: the page on the step library, its tables made from the program and the library themselves. */
 import type { Outcome } from '../diagnostic/diagnostic';
 import { actions } from '../spec/schema/change';
+import { carValueMeanings } from './carValues';
 import { beginnings, endings, meaningOf } from './circumstances';
 import { duties } from './duties';
 import { type Fact, facts, type Setting, settings } from './facts';
 import type { Library } from './library';
 import { stepKeys } from './libraryForm';
+import { partValueMeanings } from './partValues';
 import { phases } from './procedure';
 import { relations } from './relations';
 import { carTraits, partTraits } from './traits';
-import { carValueMeanings, partValueMeanings } from './values';
 
 /** The page: what a person wrote (`head`), then the lists. A library that cannot be read gives a page that says so. */
 export function libraryGuide(head: string, library: Outcome<Library>): string {

@@ -1,9 +1,10 @@
 /** The page on the step library lists what the program knows, and its files are the ones on disk. */
 import { describe, expect, test } from 'vitest';
 import { libraryFileNames } from '../../src/cli/generatedFiles';
+import { carValueMeanings, carValues } from '../../src/procedure/carValues';
 import { readLibrary } from '../../src/procedure/library';
 import { libraryGuide } from '../../src/procedure/libraryGuide';
-import { carValueMeanings, carValues, PartValues, partValueMeanings } from '../../src/procedure/values';
+import { PartValues, partValueMeanings } from '../../src/procedure/partValues';
 import { demoCar, demoCars, textOf } from '../cars/demo';
 import { english, languageFiles } from '../helpers/english';
 import { libraryFiles, theLibrary } from './shared';

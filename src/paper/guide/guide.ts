@@ -9,7 +9,7 @@ import { faultOfText, Writer } from '../../language/wording';
 import { type Placed, readForm } from '../../procedure/library';
 import type { ConditionForm, SelectorForm } from '../../procedure/libraryForm';
 import { NameCheck } from '../../procedure/nameCheck';
-import type { PrintStyle } from '../../procedure/values';
+import type { PrintStyle } from '../../procedure/valuePrinter';
 import type { SpecPath } from '../../spec/source';
 import type { Phrases } from '../phrase';
 import { crewForm, docentForm, readingsForm, runningForm, subjectsForm, upkeepForm, useForm } from './forms';

@@ -5,8 +5,9 @@ import type { Language } from '../../language/language';
 import type { Values, Writer } from '../../language/wording';
 import type { Placed } from '../../procedure/library';
 import type { ConditionForm, SelectorForm } from '../../procedure/libraryForm';
+import { PartValues } from '../../procedure/partValues';
 import { holds, select } from '../../procedure/select';
-import { PartValues, type PrintStyle } from '../../procedure/values';
+import type { PrintStyle } from '../../procedure/valuePrinter';
 import type { SpecPath } from '../../spec/source';
 
 /** A part that an entry is about. */
