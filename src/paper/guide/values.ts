@@ -69,6 +69,8 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
         ? known(figures.blowDownInterval.value.quantity, { rounding: 'down' })
         : undefined,
     'burning-on-water': known(quantityOf(figures, 'burning-on-water'), { rounding: 'up' }),
+    'oil-use': known(spec.engine.oil.use, { rounding: 'up' }),
+    'oil-distance': known(quantityOf(figures, 'oil-distance'), { rounding: 'down' }),
     'glass-over-safe': known(glassOverSafe(spec.boiler.heights), { rounding: 'down' }),
     'boiler-water': known(spec.boiler['water-at-working-level']),
     'cut-off-temperature': known(
