@@ -12,7 +12,7 @@ test.each(['{ days: 1 }', '{ distance: 50 mi }', '{ seasons: 1, days: 5 }'])('%s
 
 test('nothing at all is not', () => {
   const said = told(spec('{}'));
-  expect(said).toContain('error spec-oiling');
+  expect(said).toContain('189:54 error spec-oiling at “every: {}');
   expect(said).toContain('nothing says how often this is oiled: chain');
 });
 

@@ -12,8 +12,9 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
   const { inspection } = car.spec.boiler;
   const told = new Set(upkeep.jobs.map(({ id }) => id));
   return {
-    tasks: upkeep.tasks.map(({ what, job = '', chart = '', every, who }) => ({
+    tasks: upkeep.tasks.map(({ what, seen = '', job = '', chart = '', every, who }) => ({
       what,
+      seen,
       job: told.has(job) ? job : '',
       chart,
       ...intervalWords(every, phrases),

@@ -196,6 +196,7 @@ export const upkeepForm = z.strictObject({
   tasks: list(
     z.strictObject({
       what: text('What is done.'),
+      seen: text('How it is done and what is seen, where that is said in the table itself.').optional(),
       job: key.meta({ description: 'The job that tells how.' }).optional(),
       chart: choice(['oiling'], 'The chart that tells where.', 'oiling').optional(),
       every: interval,
