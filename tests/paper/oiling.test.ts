@@ -11,7 +11,7 @@ describe.each(demoNames)('the oiling chart of %s', (name) => {
     const rows = oilingContext(worldOf(ready, await workshop()));
     expect(rows.length).toBeGreaterThan(8);
     for (const row of rows) {
-      expect([row.point, row.with, row.amount, row.state, row.who]).not.toContain('');
+      expect([row.point, row.lubricant, row.amount, row.state, row.who]).not.toContain('');
       expect(`${row.days}${row.distance}${row.seasons}`).not.toBe('');
     }
     const days = rows.map((row) => (row.days === '' ? Number.POSITIVE_INFINITY : Number(row.days)));
@@ -33,7 +33,7 @@ describe.each(demoNames)('the oiling chart of %s', (name) => {
   test('says what oil its cylinders want, as the spec has it', async () => {
     const ready = await demo(name);
     const row = ready.guide.upkeep.oiling.find(({ id }) => id === 'cylinder-oil');
-    expect(row?.with).toContain(ready.car.spec.engine.oil.kind);
+    expect(row?.lubricant).toContain(ready.car.spec.engine.oil.kind);
     expect(row?.point).toContain(ready.car.spec.tanks[ready.car.spec.engine.oil.tank ?? '']?.name);
   });
 });

@@ -4,7 +4,7 @@ import { tinySpec } from '../helpers/tinySpec';
 import { told } from './told';
 
 const spec = (every: string) =>
-  `${tinySpec}\noiling:\n  - { point: chain, with: chain oil, amount: a drop, every: ${every}, state: cold }\n`;
+  `${tinySpec}\noiling:\n  - { point: chain, lubricant: chain oil, amount: a drop, every: ${every}, state: cold }\n`;
 
 test.each(['{ days: 1 }', '{ distance: 50 mi }', '{ seasons: 1, days: 5 }'])('%s is taken', (every) => {
   expect(told(spec(every))).toBe('fine');
@@ -12,7 +12,7 @@ test.each(['{ days: 1 }', '{ distance: 50 mi }', '{ seasons: 1, days: 5 }'])('%s
 
 test('nothing at all is not', () => {
   const said = told(spec('{}'));
-  expect(said).toContain('189:54 error spec-oiling at “every: {}');
+  expect(said).toContain('189:59 error spec-oiling at “every: {}');
   expect(said).toContain('nothing says how often this is oiled: chain');
 });
 

@@ -7,7 +7,7 @@ export interface OilingRow {
   readonly point: string;
   /** The name of its place; empty where it is not given. */
   readonly place: string;
-  readonly with: string;
+  readonly lubricant: string;
   readonly amount: string;
   /** How often: whichever comes first; empty where it is not given. */
   readonly days: string;
@@ -37,10 +37,10 @@ export function oilingContext({
   ];
   return rows
     .sort((a, b) => (a.every.days ?? Number.MAX_SAFE_INTEGER) - (b.every.days ?? Number.MAX_SAFE_INTEGER))
-    .map(({ point, place, with: oil, amount, every, state, who }) => ({
+    .map(({ point, place, lubricant, amount, every, state, who }) => ({
       point,
       place,
-      with: oil,
+      lubricant,
       amount,
       ...intervalWords(every, phrases),
       state: words.oiled[state],

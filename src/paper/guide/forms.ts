@@ -209,7 +209,7 @@ export const upkeepForm = z.strictObject({
     z.strictObject({
       id: key.meta({ description: 'Its key, by which a spec puts its own point in its place.' }),
       point: text('What is oiled or greased.'),
-      with: text('What oil or grease.'),
+      lubricant: text('What oil or grease.'),
       amount: text('How much.'),
       every: interval,
       state: choice(oilingStates, 'How the car is for it.', 'cold'),

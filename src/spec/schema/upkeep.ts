@@ -19,7 +19,7 @@ export const interval = z.strictObject({
 export const oilingPoint = z.strictObject({
   point: words('What is oiled, in the words of this car.', 'cups on the countershaft, one each side'),
   place: names(['place'], 'Where it is, if that is one of the places.', 'seat-box-left').optional(),
-  with: words('What oil or grease.', 'bearing oil, ISO grade 100'),
+  lubricant: words('What oil or grease.', 'bearing oil, ISO grade 100'),
   amount: words('How much.', 'six drops in each cup'),
   every: interval.meta({ description: 'How often, whichever comes first; at least one of the three.' }),
   state: choice(oilingStates, 'How the car is for it.', 'cold'),
