@@ -36,7 +36,7 @@ export function logContext(world: World): LogSheetContext {
     words,
     before: numbered(log.before),
     times: numbered(log.times),
-    after: numbered(log.after),
+    after: numbered(log.after.map(({ what, lines = 2 }) => ({ what, lines }))),
     tanks: partsOfKind(world, 'tank'),
     gauges: partsOfKind(world, 'gauge'),
     columns: logFields(car.spec.print.units.first),

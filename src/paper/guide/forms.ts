@@ -282,6 +282,18 @@ export const crewForm = z.strictObject({
   log: z.strictObject({
     before: list(z.strictObject({ what: text('What is written down.'), when, for: each })),
     times: list(z.strictObject({ what: text('What is timed.'), when })),
-    after: list(z.strictObject({ what: text('What is written down.'), when })),
+    after: list(
+      z.strictObject({
+        what: text('What is written down.'),
+        lines: z
+          .number()
+          .int()
+          .min(1)
+          .max(2)
+          .meta({ description: 'Lines to write on; two if left out.' })
+          .optional(),
+        when,
+      }),
+    ),
   }),
 });
