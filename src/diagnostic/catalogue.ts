@@ -46,6 +46,8 @@ export const catalogue = {
   'spec-lacks': 'The car lacks something without which it cannot be run safely.',
   'spec-inspection-due': 'The boiler’s inspection is past its date.',
   'spec-no-log': 'The log of trips that the spec names is not beside it.',
+  'spec-oiling':
+    'An oiling point that does not say how often, or stands in for a point that the oiling chart has not got.',
   'spec-change': 'A change to a procedure that says too little or too much.',
   // spec: lines
   'spec-off-line': 'A part that belongs on a line is on none.',

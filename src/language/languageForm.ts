@@ -3,6 +3,7 @@ import * as z from 'zod';
 import { key, words } from '../spec/schema/field';
 import { fluids } from '../spec/schema/fittings';
 import { terrains } from '../spec/schema/running';
+import { oilingStates } from '../spec/schema/upkeep';
 import { type MessageKey, messageValues } from './messages';
 import { signalWords } from './signal';
 
@@ -69,6 +70,7 @@ export const wordsForm = z.strictObject({
   'range-of': wordsFor(['water', 'fuel']),
   'done-by': wordsFor(['keeper', 'trade', 'inspector']),
   'boiler-for': wordsFor(['empty', 'cold', 'steam']),
+  oiled: wordsFor(oilingStates),
   carried: wordsFor(['spare', 'tool', 'consumable']),
   strip: wordsFor(['cannot-be-drawn', 'reserve', 'full', 'end']),
   'steam-at': wordsFor(['blown-down', 'least-to-move', 'working', 'cuts-out', 'safety', 'allowed']),

@@ -74,7 +74,7 @@ export function printBoth<D extends Dimension>(
   options: Omit<PrintOptions, 'system' | 'unit' | 'step'> = {},
 ): string {
   const printed = systems.map((system, index) => {
-    const own = { ...options, system };
+    const own = inBrackets(quantity, { ...options, system }, index === 0 ? undefined : systems[0]);
     const step =
       index === 0 ? undefined : conversionStepOf(quantity, { ...options, system: systems[0] ?? system }, own);
     return printQuantity(quantity, step === undefined ? own : { ...own, step });
@@ -82,6 +82,28 @@ export function printBoth<D extends Dimension>(
   const [first = '', ...others] = [...new Set(printed)];
   return others.length > 0 ? `${first} (${others.join(', ')})` : first;
 }
+
+/**
+ * A pressure that stands as it was written in the first units is one pressure, whether it is a least or a most: what it comes
+ * to in the second is rounded to the nearest, so that a book says the same of it everywhere. One that had to be rounded in
+ * the first units goes to its side in both.
+ */
+function inBrackets<T extends PrintOptions>(
+  { dimension, si }: Quantity,
+  options: T,
+  first: UnitSystem | undefined,
+): T {
+  if (first === undefined || dimension !== 'gaugePressure') return options;
+  const unit = unitFor(dimension, { system: first });
+  const value = fromSi(si, unit);
+  const step = 10 ** -(options.decimals ?? usualDecimals(value, unit));
+  return Math.abs(value / step - Math.round(value / step)) < isWhole
+    ? { ...options, rounding: 'nearest' }
+    : options;
+}
+
+/** How near to a whole step of the first units an amount is that was written in them. */
+const isWhole = 1e-6;
 
 /** The step to which a conversion is rounded, if that is coarser than usual. Scales with a nought of their own, and fractions, stay. */
 function conversionStepOf(

@@ -9,10 +9,10 @@ export type RoundingDirection = 'nearest' | 'down' | 'up';
  * the noise of double arithmetic (about 1e-15), far below anything that can be measured. */
 const noise = 1e-9;
 
-/** How many whole steps `value` is, rounded to `direction`. */
+/** How many whole steps `value` is, rounded to `direction`; a half goes away from nought, so that 36.5 and its noise are 37. */
 export function wholeSteps(value: number, step: number, direction: RoundingDirection): number {
   const steps = value / step;
-  const nearest = Math.round(steps);
+  const nearest = Math.sign(steps) * Math.floor(Math.abs(steps) + 0.5 + noise);
   if (direction === 'nearest' || Math.abs(steps - nearest) <= noise * Math.max(1, Math.abs(steps) * 1e-3)) {
     return nearest;
   }

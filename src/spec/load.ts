@@ -16,6 +16,7 @@ import { checkFuelTanks, checkFuelWays } from './sense/fuelWays';
 import { checkLevelHeights } from './sense/levelHeights';
 import { checkJumps, checkLineEnds, checkOnLines } from './sense/lines';
 import { checkNeeds } from './sense/needs';
+import { checkOiling } from './sense/oiling';
 import { checkOrders } from './sense/orders';
 import { checkPlaces } from './sense/places';
 import { checkPressures } from './sense/pressures';
@@ -44,6 +45,7 @@ const figureChecks: readonly SenseCheck[] = [
   checkColdLevel,
   checkPlaces,
   checkChanges,
+  checkOiling,
 ];
 
 /** Checks of the plant as a whole, which would cry wolf where a name leads nowhere. */

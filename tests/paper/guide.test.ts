@@ -113,11 +113,24 @@ test.each(specs)('every emergency of %s has a row in the guide, each once', (fil
   for (const { first, crowd } of rows) expect([first, crowd]).not.toContain('');
 });
 
+test('the proof of the safety valve says who, at what pressure, and what the keeper leaves alone', async () => {
+  for (const name of ['marigold', 'thimble', 'heron'] as const) {
+    const { guide, car } = await demo(name);
+    const task = guide.upkeep.tasks.find(({ seen }) => seen?.includes('lifts'));
+    expect(task).toMatchObject({ who: 'inspector' });
+    expect(task?.what).toContain('the inspector asks');
+    const coil = car.spec.boiler.kind === 'monotube';
+    expect(task?.seen).toContain(coil ? 'up to 10 in a hundred lower' : '2 to 4 in a hundred lower');
+    expect(task?.seen).toMatch(/lifts at [\d.]+\s(?:psi|bar)/);
+    expect(task?.seen).toContain('never screws it, gags it or weights it');
+  }
+});
+
 test('how long between blow-downs is told where the hardness of the water is known, and left out where it is not', async () => {
   const tasks = async (name: string) =>
     (await demo(name)).guide.upkeep.tasks.map(({ what }) => what.replaceAll('\u00a0', ' '));
   expect(await tasks('marigold')).toContain(
-    'Blow the boiler down under steam, as its procedure has it, at the latest after 150 US gal of feed water.',
+    'Blow the boiler down under steam, as its procedure has it, at the latest after about 68 US gal of feed water, with about 3.4 US gal let go each time.',
   );
   expect(await tasks('thimble')).toContain('Blow the boiler down under steam, as its procedure has it.');
 });

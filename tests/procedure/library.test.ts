@@ -148,7 +148,9 @@ describe('the library', () => {
     }
     for (const { form } of library.cautions.values()) gather(form['applies-when']);
     // reference data speaks of duties and traits in the same words
-    const reference = ['faults.yaml', 'glossary.yaml', 'readings.yaml'].map(sharedText).join('');
+    const reference = ['faults.yaml', 'glossary.yaml', 'readings.yaml', 'upkeep.yaml']
+      .map(sharedText)
+      .join('');
     const named = new Set([
       ...selectors.flatMap((selector) => [
         selector.duty,

@@ -171,3 +171,24 @@ describe('round trips', () => {
     );
   });
 });
+
+describe('a pressure that stands as it was written', () => {
+  const both = (psi: number, rounding: 'up' | 'down' | 'nearest') =>
+    printBoth(
+      { dimension: 'gaugePressure', si: psi * 6894.757293168361, estimated: false, written: '' },
+      ['us', 'metric'],
+      {
+        rounding,
+      },
+    ).replaceAll('\u00a0', ' ');
+
+  it.each(['up', 'down', 'nearest'] as const)('comes to the same in bar, rounded %s', (rounding) => {
+    expect(both(530, rounding)).toBe('530 psi (37 bar)'); // 36.54 bar
+    expect(both(600, rounding)).toBe('600 psi (41 bar)'); // 41.37 bar
+  });
+
+  it('one that was rounded in psi goes to its side in both', () => {
+    expect(both(530.4, 'up')).toBe('531 psi (37 bar)');
+    expect(both(529.6, 'down')).toBe('529 psi (36 bar)');
+  });
+});

@@ -77,11 +77,15 @@ const blowDownNotKnown: Figure = {
 export function blowDownIntervalFigure({ spec }: Car, water: LiquidUse): Figure {
   const feed = spec.running['water-hardness'];
   const most = spec.boiler['most-hardness'];
+  const amount = spec.boiler['blow-down-amount'];
   const base = {
     id: 'blow-down-interval',
-    name: 'feed water from one full blow-down to the next',
+    name:
+      amount === undefined
+        ? 'feed water from one full blow-down to the next'
+        : 'feed water from one blow-down to the next',
     formula:
-      'water in the boiler × most hardness / hardness of the feed; distance = that / use on level road',
+      'water let go each time × most hardness / hardness of the feed; distance = that / use on level road',
     source:
       'balance of what comes in with the feed and goes out with the blow-down (UFC 3-240-13FN, Industrial Water Treatment Operation and Maintenance, 3-1)',
     checkedAgainst:
@@ -102,11 +106,13 @@ export function blowDownIntervalFigure({ spec }: Car, water: LiquidUse): Figure 
   const inputs = [
     { name: 'hardness of the feed', value: feed, from: 'running.water-hardness' },
     { name: 'most in the boiler', value: most, from: 'boiler.most-hardness' },
-    {
-      name: 'water in the boiler',
-      value: spec.boiler['water-at-working-level'],
-      from: 'boiler.water-at-working-level',
-    },
+    amount === undefined
+      ? {
+          name: 'water let go each time, all that is in the boiler',
+          value: spec.boiler['water-at-working-level'],
+          from: 'boiler.water-at-working-level',
+        }
+      : { name: 'water let go each time', value: amount, from: 'boiler.blow-down-amount' },
   ];
   if (most.si <= feed.si) {
     return {
@@ -121,11 +127,11 @@ export function blowDownIntervalFigure({ spec }: Car, water: LiquidUse): Figure 
   }
   const { feedM3 } = blowDownInterval({
     boilerWaterM3: spec.boiler['water-at-working-level'].si,
-    shareBlown: 1,
+    shareBlown: amount === undefined ? 1 : amount.si / spec.boiler['water-at-working-level'].si,
     feedHardness: feed.si,
     mostHardness: most.si,
   });
-  const estimated = feed.estimated || most.estimated;
+  const estimated = feed.estimated || most.estimated || amount?.estimated === true;
   return {
     ...base,
     value: { kind: 'quantity', quantity: quantity('volume', feedM3, estimated), rounding: 'down' },
@@ -143,7 +149,10 @@ export function blowDownIntervalFigure({ spec }: Car, water: LiquidUse): Figure 
     ],
     doubt: {
       basis: estimated ? 'estimated' : 'computed',
-      words: 'blowing down less than the whole boiler makes it shorter in proportion',
+      words:
+        amount === undefined
+          ? 'blowing down less than the whole boiler makes it shorter in proportion'
+          : 'letting go more or less each time makes it longer or shorter in proportion',
     },
   };
 }

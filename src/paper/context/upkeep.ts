@@ -2,6 +2,8 @@
 import { boilerStates } from '../guide/forms';
 import type { World } from '../paper';
 import { partsOfKind } from './controls';
+import { intervalWords } from './interval';
+import { oilingContext } from './oiling';
 
 /** How the boiler’s papers say the inspection, and everything of `upkeep.yaml`. */
 export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
@@ -10,17 +12,16 @@ export function upkeepContext(world: World): Readonly<Record<string, unknown>> {
   const { inspection } = car.spec.boiler;
   const told = new Set(upkeep.jobs.map(({ id }) => id));
   return {
-    tasks: upkeep.tasks.map(({ what, job = '', every, who }) => ({
+    tasks: upkeep.tasks.map(({ what, seen = '', job = '', chart = '', every, who }) => ({
       what,
+      seen,
       job: told.has(job) ? job : '',
-      days: every.days === undefined ? '' : String(every.days),
-      distance:
-        every.distance === undefined
-          ? ''
-          : phrases.both(every.distance, { rounding: 'down', decimals: 0, step: 10 }),
-      seasons: every.seasons === undefined ? '' : String(every.seasons),
+      chart,
+      ...intervalWords(every, phrases),
       who: words['done-by'][who],
     })),
+    oiling: oilingContext(world),
+    notOiled: upkeep['not-oiled'],
     // a row keeps its number, by which its fields are named, wherever it stands
     inspected: upkeep.inspection
       .map(({ part, look, who, boiler }, index) => ({

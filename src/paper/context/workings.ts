@@ -196,6 +196,12 @@ function tableRows(value: FigureValue, phrases: Phrases): readonly (readonly str
   return [head, ...value.rows.map((row) => row.map(cell))];
 }
 
+/** Amounts of a tank, in a field of the spec, stand on the side on which the rest of the book has them. */
+function sideOf(from: string): Rounding {
+  if (/^tanks\..*\.reserve$/.test(from)) return 'up';
+  return /^tanks\..*\.(capacity|fill-to)$/.test(from) ? 'down' : 'nearest';
+}
+
 function inputWords(
   { name, value, from }: FigureInput,
   phrases: Phrases,
@@ -205,7 +211,7 @@ function inputWords(
     from,
     value:
       typeof value === 'object'
-        ? quantityWords(value, 'nearest', phrases)
+        ? quantityWords(value, sideOf(from), phrases)
         : typeof value === 'number'
           ? phrases.number(value)
           : phrases.told(value),

@@ -4,6 +4,7 @@ import { calledForForm } from '../../procedure/calledFor';
 import { conditionForm, selectorForm } from '../../procedure/libraryForm';
 import { phases } from '../../procedure/procedure';
 import { choice, key, measure, sentences, words, yesNo } from '../../spec/schema/field';
+import { interval, oilers, oilingStates } from '../../spec/schema/upkeep';
 
 const when = conditionForm.meta({ description: 'Cars it is for; left out, every car.' }).optional();
 const each = selectorForm.meta({ description: 'Said once for each of these parts.' }).optional();
@@ -195,16 +196,30 @@ export const upkeepForm = z.strictObject({
   tasks: list(
     z.strictObject({
       what: text('What is done.'),
+      seen: text('How it is done and what is seen, where that is said in the table itself.').optional(),
       job: key.meta({ description: 'The job that tells how.' }).optional(),
-      every: z.strictObject({
-        days: z.number().int().positive().meta({ description: 'Days of steam.' }).optional(),
-        distance: measure('distance', 'Distance run.', '500 mi').optional(),
-        seasons: z.number().int().positive().meta({ description: 'Seasons.' }).optional(),
-      }),
+      chart: choice(['oiling'], 'The chart that tells where.', 'oiling').optional(),
+      every: interval,
       who: choice(['keeper', 'trade', 'inspector'], 'Who does it.', 'keeper'),
       when,
       for: each,
     }),
+  ),
+  oiling: list(
+    z.strictObject({
+      id: key.meta({ description: 'Its key, by which a spec puts its own point in its place.' }),
+      point: text('What is oiled or greased.'),
+      lubricant: text('What oil or grease.'),
+      amount: text('How much.'),
+      every: interval,
+      state: choice(oilingStates, 'How the car is for it.', 'cold'),
+      who: choice(oilers, 'Who does it.', 'keeper'),
+      when,
+      for: each,
+    }),
+  ),
+  'not-oiled': list(
+    z.strictObject({ what: text('What is kept free of oil.'), why: text('Why.'), when, for: each }),
   ),
   inspection: list(
     z.strictObject({
@@ -267,6 +282,18 @@ export const crewForm = z.strictObject({
   log: z.strictObject({
     before: list(z.strictObject({ what: text('What is written down.'), when, for: each })),
     times: list(z.strictObject({ what: text('What is timed.'), when })),
-    after: list(z.strictObject({ what: text('What is written down.'), when })),
+    after: list(
+      z.strictObject({
+        what: text('What is written down.'),
+        lines: z
+          .number()
+          .int()
+          .min(1)
+          .max(2)
+          .meta({ description: 'Lines to write on; two if left out.' })
+          .optional(),
+        when,
+      }),
+    ),
   }),
 });

@@ -13,6 +13,7 @@ import type { PrintStyle } from '../../procedure/valuePrinter';
 import type { SpecPath } from '../../spec/source';
 import type { Phrases } from '../phrase';
 import { crewForm, docentForm, readingsForm, runningForm, subjectsForm, upkeepForm, useForm } from './forms';
+import { unknownOilingPoints } from './oilingPoints';
 import { readingValues } from './readings';
 import { Speaker, type Spoken } from './speak';
 import { guideValues } from './values';
@@ -185,7 +186,7 @@ const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
   readings: [],
   use: [],
   running: ['id'],
-  upkeep: ['id', 'job', 'who', 'boiler', 'kind', 'written', 'called-for'],
+  upkeep: ['id', 'job', 'chart', 'who', 'boiler', 'state', 'kind', 'written', 'called-for'],
   crew: ['hurts', 'stop', 'start', 'shut', 'phases'],
   subjects: ['procedure', 'fault', 'road', 'section'],
 };
@@ -211,6 +212,12 @@ export function guideFor(
     crew: say(files.crew, unprinted.crew),
     subjects: say(files.subjects, unprinted.subjects),
   };
-  const problems: readonly Diagnostic[] = speaker.problems;
+  const problems: readonly Diagnostic[] = [
+    ...speaker.problems,
+    ...unknownOilingPoints(
+      car,
+      files.upkeep.form.oiling.map(({ id }) => id),
+    ),
+  ];
   return hasErrors(problems) ? bad(problems) : good(guide);
 }

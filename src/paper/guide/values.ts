@@ -68,7 +68,10 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
       figures.blowDownInterval.value.kind === 'quantity'
         ? known(figures.blowDownInterval.value.quantity, { rounding: 'down' })
         : undefined,
+    'blow-down-amount': known(spec.boiler['blow-down-amount'], { rounding: 'down' }),
     'burning-on-water': known(quantityOf(figures, 'burning-on-water'), { rounding: 'up' }),
+    'oil-use': known(spec.engine.oil.use, { rounding: 'up' }),
+    'oil-distance': known(quantityOf(figures, 'oil-distance'), { rounding: 'down' }),
     'glass-over-safe': known(glassOverSafe(spec.boiler.heights), { rounding: 'down' }),
     'boiler-water': known(spec.boiler['water-at-working-level']),
     'cut-off-temperature': known(

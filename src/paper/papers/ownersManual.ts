@@ -8,6 +8,7 @@ import { drawnContext, manualDrawings } from '../context/drawings';
 import { fuelAndWaterContext } from '../context/fuelAndWater';
 import { howItWorksContext } from '../context/howItWorks';
 import { identityContext } from '../context/identity';
+import { logContext } from '../context/logSheet';
 import { partIndex } from '../context/partIndex';
 import { runsContext } from '../context/plantWords';
 import { proceduresContext } from '../context/procedures';
@@ -80,6 +81,7 @@ function ofTheCar(world: World): Readonly<Record<string, unknown>> {
     use: world.guide.use,
     running: world.guide.running,
     upkeep: upkeepContext(world),
+    log: { ...logContext(world), title: world.plans.papers['log-sheet'].title },
     since: world.since ?? false,
     signs: signsIn(world),
     subjects: subjectIndex(world),

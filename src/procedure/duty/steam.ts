@@ -47,6 +47,10 @@ export const steamDuties: Duties = {
       ]),
   },
   'oil-tank': { meaning: 'The tank of cylinder oil.', parts: (car) => unique([car.spec.engine.oil.tank]) },
+  'oil-engine-pump': {
+    meaning: 'The pump of cylinder oil, if the engine drives it.',
+    parts: (car) => unique([car.spec.engine.oil.pump]).filter((id) => car.spec.pumps[id]?.drive === 'engine'),
+  },
   'oil-hand-pump': {
     meaning: 'The pump of cylinder oil, if it is worked by hand.',
     parts: (car) => unique([car.spec.engine.oil.pump]).filter((id) => car.spec.pumps[id]?.drive === 'hand'),

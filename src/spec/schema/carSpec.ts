@@ -12,6 +12,7 @@ import {
 } from './plant';
 import { runningSection } from './running';
 import { storeCollections } from './stores';
+import { oilingPoint } from './upkeep';
 
 /** The schema of a spec file. Section and field names are the keys of the file. */
 export const carSpecSchema = z.strictObject({
@@ -42,6 +43,13 @@ export const carSpecSchema = z.strictObject({
   fittings: fittingCollections.fittings,
   lines: fittingCollections.lines,
   running: runningSection.meta({ description: 'What the car does on the road.' }),
+  oiling: z
+    .array(oilingPoint)
+    .meta({
+      description:
+        'Oiling points of this car, beside those that every car has; they stand in the oiling chart of the manual.',
+    })
+    .optional(),
   changes: z.array(change).meta({ description: 'Changes to the standard procedures.' }).optional(),
   overrules: z
     .array(overrule)

@@ -146,6 +146,11 @@ export const boilerSection = z.strictObject({
     'The pressure at which it is blown down.',
     '150 psi gauge',
   ).optional(),
+  'blow-down-amount': measure(
+    'volume',
+    'Water let go at one blow-down, all its valves together, found by what fills the boiler to its mark again.',
+    '2 US gal',
+  ).optional(),
   'blown-down-until': z
     .array(
       words(

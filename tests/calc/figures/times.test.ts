@@ -105,16 +105,31 @@ describe('blowing down', () => {
     expect(siOf(tiny(hard, most), 'blow-down-interval') / usGallon).toBeCloseTo(25, 9);
   });
 
-  test('the first demo car’s invented water shows the whole way: 60 over 3 grains, 7.5 gallons blown each time', () => {
+  test('the first demo car’s invented water shows the whole way: 60 over 3 grains, 3.4 gallons blown each time', () => {
     const { figures } = demoCar('marigold');
     const { value, inputs } = figures.blowDownInterval;
-    expect(value.kind === 'quantity' ? value.quantity.si / usGallon : 0).toBeCloseTo(150, 6);
+    expect(value.kind === 'quantity' ? value.quantity.si / usGallon : 0).toBeCloseTo(68, 6);
     expect(inputs.map(({ from }) => from)).toEqual([
       'running.water-hardness',
       'boiler.most-hardness',
-      'boiler.water-at-working-level',
+      'boiler.blow-down-amount',
       'water-use-level',
     ]);
+  });
+
+  test('only what is let go each time counts: 2 of the 5 gallons make 10 of feed', () => {
+    const part = ['draws-full: not-known', `blow-down-amount: 2 US gal\n  ${most[1]}`] as const;
+    expect(siOf(tiny(hard, part), 'blow-down-interval') / usGallon).toBeCloseTo(10, 9);
+  });
+
+  // UFC 3-240-13FN, 3-1: 250 in the feed, 5000 in the boiler: 5 in 100 of the feed is blown down
+  test('the worked example of UFC 3-240-13FN, a part let go each time', () => {
+    const feed = [hard[0], hard[1].replace('100 mg/L', '250 mg/L')] as const;
+    const part = [
+      'draws-full: not-known',
+      `blow-down-amount: 1 US gal\n  ${most[1].replace('500 mg/L', '5000 mg/L')}`,
+    ] as const;
+    expect(usGallon / siOf(tiny(feed, part), 'blow-down-interval')).toBeCloseTo(0.05, 9);
   });
 
   test('without the hardness it is not known, first of the water and then of the boiler', () => {

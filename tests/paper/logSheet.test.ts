@@ -1,0 +1,36 @@
+/** What the manual says is written down, and the log sheet on which it is. */
+import { describe, expect, test } from 'vitest';
+import { worldOf } from '../../src/kettlebook';
+import { logContext } from '../../src/paper/context/logSheet';
+import { demo, demoNames, shared, workshop } from '../whole/made';
+
+const files = await shared();
+const template = (name: string) => files.templates.get(`${name}.hbs`) ?? files.templates.get(name) ?? '';
+const manual = template('manual/maintenance').split('id="written-down"')[1]?.split('<h1')[0] ?? '';
+
+test('the list of the manual has a row for each head of the sheet, in its order', () => {
+  const heads = [...template('log-sheet').matchAll(/<h2[^>]*>([^<]+)<\/h2>/g)].map(([, head]) => head);
+  expect(heads.length).toBeGreaterThan(5);
+  const rows = [...manual.matchAll(/<th scope="row">([^<]+)<\/th>/g)].map(([, row]) => row);
+  expect(rows).toEqual(['At its head', ...heads]);
+});
+
+test('both are made from the same lists', () => {
+  for (const list of ['before', 'times', 'after', 'tanks', 'gauges'])
+    for (const text of [manual.replaceAll('log.', ''), template('log-sheet')])
+      expect(text).toContain(`{{#each ${list}}}`);
+});
+
+describe.each(demoNames)('the log sheet of %s', (name) => {
+  test('asks for all that a day of steam leaves behind', async () => {
+    const sheet = logContext(worldOf(await demo(name), await workshop()));
+    const lines = [...sheet.before, ...sheet.times, ...sheet.after].map(({ what }) => what).join('\n');
+    for (const asked of ['Blown down', 'Safety valve', 'Cut-offs proven', 'not as it should be', 'mended'])
+      expect(lines).toContain(asked);
+    expect(sheet.columns.map(({ key }) => key)).toEqual(
+      expect.arrayContaining(['distance', 'water-used', 'fuel-used']),
+    );
+    expect(sheet.tanks.length).toBeGreaterThan(1);
+    expect(sheet.gauges.length).toBeGreaterThan(0);
+  });
+});
