@@ -73,10 +73,13 @@ export function printBoth<D extends Dimension>(
   systems: readonly UnitSystem[],
   options: Omit<PrintOptions, 'system' | 'unit' | 'step'> = {},
 ): string {
+  const [leading] = systems;
   const printed = systems.map((system, index) => {
-    const own = inBrackets(quantity, { ...options, system }, index === 0 ? undefined : systems[0]);
-    const step =
-      index === 0 ? undefined : conversionStepOf(quantity, { ...options, system: systems[0] ?? system }, own);
+    const own = { ...options, system };
+    if (index === 0 || leading === undefined) return printQuantity(quantity, own);
+    if (isAsWritten(quantity, { ...options, system: leading }))
+      return printQuantity(quantity, { ...own, rounding: 'nearest' });
+    const step = conversionStepOf(quantity, { ...options, system: leading }, own);
     return printQuantity(quantity, step === undefined ? own : { ...own, step });
   });
   const [first = '', ...others] = [...new Set(printed)];
@@ -84,22 +87,16 @@ export function printBoth<D extends Dimension>(
 }
 
 /**
- * A pressure that stands as it was written in the first units is one pressure, whether it is a least or a most: what it comes
- * to in the second is rounded to the nearest, so that a book says the same of it everywhere. One that had to be rounded in
- * the first units goes to its side in both.
+ * Whether it is a pressure that stands as it was written in the first units. It is one pressure, whether it is a least or a
+ * most, so that a book says the same of it everywhere: what it comes to in the second units is rounded to the nearest,
+ * and no further than usual, so that a most is passed by less than a gauge shows.
  */
-function inBrackets<T extends PrintOptions>(
-  { dimension, si }: Quantity,
-  options: T,
-  first: UnitSystem | undefined,
-): T {
-  if (first === undefined || dimension !== 'gaugePressure') return options;
-  const unit = unitFor(dimension, { system: first });
+function isAsWritten({ dimension, si }: Quantity, options: PrintOptions): boolean {
+  if (dimension !== 'gaugePressure') return false;
+  const unit = unitFor(dimension, options);
   const value = fromSi(si, unit);
-  const step = 10 ** -(options.decimals ?? usualDecimals(value, unit));
-  return Math.abs(value / step - Math.round(value / step)) < isWhole
-    ? { ...options, rounding: 'nearest' }
-    : options;
+  const steps = value * 10 ** (options.decimals ?? usualDecimals(value, unit));
+  return Math.abs(steps - Math.round(steps)) < isWhole;
 }
 
 /** How near to a whole step of the first units an amount is that was written in them. */

@@ -63,7 +63,7 @@ function pressures(reference: 'gauge' | 'absolute'): readonly Unit[] {
   });
   return [
     make('psi', psi, [1, 0, 0, 2], ['lb/in2', 'lb/in²', 'lbf/in2']),
-    make('bar', 1e5, [1, 0, 0, 2], ['bars']),
+    make('bar', 1e5, [1, 1, 0, 2], ['bars']),
     make('kPa', 1e3, [1, 0, 0], []),
     make('MPa', 1e6, [2, 1, 1], []),
     make('Pa', 1, [0, 0, 0], []),

@@ -35,7 +35,7 @@ describe('printing in house units', () => {
     ['25 US gal', 'volume', 'metric', '95 L'],
     ['25 US gal', 'volume', 'imperial', '20.8 imp gal'],
     ['550 psi gauge', 'gaugePressure', 'us', '550 psi'],
-    ['550 psi gauge', 'gaugePressure', 'metric', '38 bar'],
+    ['550 psi gauge', 'gaugePressure', 'metric', '37.9 bar'],
     ['14.7 psi absolute', 'absolutePressure', 'us', '15 psi absolute'],
     ['60 °F', 'temperature', 'us', '60 °F'],
     ['-40 °F', 'temperature', 'metric', '\u221240 °C'],
@@ -183,12 +183,12 @@ describe('a pressure that stands as it was written', () => {
     ).replaceAll('\u00a0', ' ');
 
   it.each(['up', 'down', 'nearest'] as const)('comes to the same in bar, rounded %s', (rounding) => {
-    expect(both(530, rounding)).toBe('530 psi (37 bar)'); // 36.54 bar
-    expect(both(600, rounding)).toBe('600 psi (41 bar)'); // 41.37 bar
+    expect(both(530, rounding)).toBe('530 psi (36.5 bar)'); // 36.54 bar
+    expect(both(600, rounding)).toBe('600 psi (41.4 bar)'); // 41.37 bar
   });
 
   it('one that was rounded in psi goes to its side in both', () => {
-    expect(both(530.4, 'up')).toBe('531 psi (37 bar)');
-    expect(both(529.6, 'down')).toBe('529 psi (36 bar)');
+    expect(both(530.4, 'up')).toBe('531 psi (36.6 bar)');
+    expect(both(529.6, 'down')).toBe('529 psi (36.5 bar)');
   });
 });
