@@ -96,25 +96,33 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
     example:
       steps[0] === undefined || !byStick(water)
         ? null
-        : exampleOf(world, { step: steps[0], keptToM: keptToM(water), system, which }),
+        : exampleOf(world, {
+            step: steps[0],
+            keptToM: keptToM(water),
+            fullM: water.full.depthM,
+            system,
+            which,
+          }),
     sticks: { water: byStick(water), fuel: byStick(fuel) },
     stops: Array.from({ length: stopRows }, (_, index) => index + 1),
   };
 }
 
-/** How long the leg of the example is, in whole units of distance. */
-const exampleUnits = 10;
+/** How long the leg of the example may be, in whole units of distance: the longest for which the tank holds enough. */
+const exampleUnits = [10, 5, 4, 3, 2, 1];
 
 function exampleOf(
   { phrases, words }: World,
   {
     step,
     keptToM,
+    fullM,
     system,
     which,
   }: {
     readonly step: StickStep;
     readonly keptToM: number;
+    readonly fullM: number;
     readonly system: UnitSystem;
     readonly which: 'first' | 'second';
   },
@@ -122,8 +130,12 @@ function exampleOf(
   const terrain = terrains.findLast((each) => step.rangeM[each] !== undefined);
   const stepRangeM = terrain && step.rangeM[terrain];
   if (terrain === undefined || stepRangeM === undefined) return null;
-  const legM = exampleUnits * printedStepM[system];
-  const depthM = (step.stepM * legM) / stepRangeM;
+  const depthOfM = (legM: number) => (step.stepM * legM) / stepRangeM;
+  const legM = exampleUnits
+    .map((units) => units * printedStepM[system])
+    .find((each) => keptToM + depthOfM(each) <= fullM);
+  if (legM === undefined) return null;
+  const depthM = depthOfM(legM);
   const up = { rounding: 'up' } as const;
   return {
     distance: phrases[which](quantity('distance', legM)),
