@@ -3,11 +3,12 @@ import type { Step } from '../../procedure/procedure';
 import { seatedSteps } from '../../proof/escape';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
+import { feelOf } from './feel';
 
 /** One thing to do by feel. */
 export interface DarkStep {
   readonly say: readonly Piece[];
-  /** Which way a valve goes; empty for what is not one. */
+  /** How the hand tells it from its neighbours, and which way a valve goes; empty where neither is to be said. */
   readonly how: string;
 }
 
@@ -54,10 +55,15 @@ function stepOf({ part: id, say, action }: Step, { car, language }: World): Dark
   const part = id === undefined ? undefined : car.parts.get(id);
   const valve = part?.kind === 'valve' ? car.spec.valves[part.id] : undefined;
   if (part === undefined || valve === undefined || action !== 'shut')
-    return { say: withNamesStrong(say, part === undefined ? [] : [part.name]), how: '' };
+    return {
+      say: withNamesStrong(say, part === undefined ? [] : [part.name]),
+      how: part === undefined ? '' : feelOf(part.id, car),
+    };
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
   return {
     say: withNamesStrong(named, [named]),
-    how: language.ways[valve.opens]?.shut ?? '',
+    how: [feelOf(part.id, car), valve.quickly ?? language.ways[valve.opens]?.shut ?? '']
+      .filter((words) => words !== '')
+      .join('; '),
   };
 }

@@ -1,5 +1,6 @@
 /** The places of a card's parts as a list in which a tag that a step names is found at once. */
 import type { Car } from '../../car/car';
+import { feelOf } from './feel';
 import { byAlphabet } from './partIndex';
 import { type PlaceOnCard, taggedParts } from './placesSaid';
 
@@ -20,22 +21,44 @@ export interface PlaceList {
 const atAGlance = 8;
 
 /**
- * The list of these places. Tags that share a place share a line, where that makes a short list; in a longer one only those
+ * The list of these places; `byFeel`, with how a hand tells each from its neighbours. Tags that share a place share a line, where that makes a short list; in a longer one only those
  * of one letter do, so that a tag stands where its letter leads the eye.
  */
-export function listOfPlaces(places: readonly PlaceOnCard[], car: Car): PlaceList {
+export function listOfPlaces(
+  places: readonly PlaceOnCard[],
+  car: Car,
+  { byFeel = false }: { readonly byFeel?: boolean } = {},
+): PlaceList {
+  const feels = byFeel ? feelByPart(car) : new Map<string, string>();
+  const placeWords = (place: string, part: string) => {
+    const feel = feels.get(part);
+    return feel === undefined ? place : `${place}: ${feel}`;
+  };
   const tags = new Set(taggedParts(car).map(({ tag }) => tag));
   const inOrder = byAlphabet(car);
   const placesOf = new Map<string, string[]>();
   for (const { place, parts } of places)
     for (const tag of parts.filter((part) => tags.has(part)))
-      placesOf.set(tag, [...(placesOf.get(tag) ?? []), place]);
+      placesOf.set(tag, [...(placesOf.get(tag) ?? []), placeWords(place, tag)]);
   const ordered = [...placesOf].sort(([one], [other]) => inOrder(one, other));
   const byPlace = gathered(ordered, () => '');
-  const named = places
-    .map(({ place, parts }) => ({ parts: parts.filter((part) => !tags.has(part)), places: [place] }))
-    .filter(({ parts }) => parts.length > 0);
+  const named = places.flatMap(({ place, parts }) =>
+    gathered(
+      parts.filter((part) => !tags.has(part)).map((part) => [part, [placeWords(place, part)]] as const),
+      () => '',
+    ),
+  );
   return { tagged: byPlace.length <= atAGlance ? byPlace : gathered(ordered, letterOf), named };
+}
+
+/** How parts feel, by the tag or the name that a list has for them. */
+function feelByPart(car: Car): ReadonlyMap<string, string> {
+  return new Map(
+    [...car.parts.values()].flatMap(({ id, tag, name }) => {
+      const feel = feelOf(id, car);
+      return feel === '' ? [] : [[tag ?? name, feel] as const];
+    }),
+  );
 }
 
 /** Lines of the tags that agree in place and in what `groupOf` gives, in the order of the first of each. */

@@ -53,7 +53,8 @@ export function placesOnCard(steps: readonly Naming[], car: Car): readonly Place
   for (const step of steps) {
     const words = `${step.say} ${step.result}`;
     const named = tagged.filter(({ tag }) => words.includes(`(${tag})`)).map(({ id }) => id);
-    for (const id of [...(step.part === undefined ? [] : [step.part]), ...named]) {
+    const beside = namedUntagged(words, car).filter((id) => id !== step.part);
+    for (const id of [...(step.part === undefined ? [] : [step.part]), ...named, ...beside]) {
       const part = car.parts.get(id);
       const place = placeKey(id, step, car);
       if (part === undefined || place === undefined || !(named.includes(id) || words.includes(part.name)))
@@ -65,6 +66,18 @@ export function placesOnCard(steps: readonly Naming[], car: Car): readonly Place
     const place = car.places.get(key);
     return place === undefined ? [] : [{ place: place.name, reach: place.reach, parts: [...parts] }];
   });
+}
+
+/** What is kept or worked without a tag and named in a text, such as gloves beside the extinguisher of a step. */
+function namedUntagged(words: string, car: Car): readonly PartId[] {
+  const found = [...car.parts.values()].filter(
+    ({ kind, tag, name }) =>
+      (kind === 'equipment' || kind === 'control') && tag === undefined && words.includes(name),
+  );
+  // a name within a longer one that is named is not named itself
+  return found
+    .filter(({ name }) => !found.some((other) => other.name !== name && other.name.includes(name)))
+    .map(({ id }) => id);
 }
 
 /** A text of a step with the places of the parts that it is the first to name. They are noted in `told`. */

@@ -59,6 +59,7 @@ export function dashCard(plan: CardPlan): Paper {
           car,
         ).filter(({ reach }) => !trouble || reach === 'seated'),
         car,
+        { byFeel: trouble },
       );
       return {
         car: identityContext(car.spec, phrases),

@@ -2,6 +2,12 @@
 import * as z from 'zod';
 import { choice, keyed, measure, names, words } from './field';
 
+/** What is told of anything worked beside others of its kind. */
+const feel = words(
+  'How a hand tells it from what stands beside it, without light: which of them it is, or its shape. It stands on the card for the dark and in the list of places for trouble.',
+  'the upper of three, a ball on its end',
+).optional();
+
 /** A valve worked by hand or foot. */
 export const valve = z.strictObject({
   name: words(
@@ -37,6 +43,7 @@ export const valve = z.strictObject({
     'How it is shut in a hurry, where that is not as it is worked otherwise.',
     'one slap with the right foot',
   ).optional(),
+  feel,
   parked: choice(['open', 'shut'], 'How it stands when the car is put away.', 'shut'),
   does: words('What it does, in one sentence.', 'Lets pilot fuel out of the pilot tank.'),
   note: words('Anything to know about working it.', 'hand tight only').optional(),
@@ -131,6 +138,7 @@ export const lock = z.strictObject({
   place: names(['place'], 'Where it is.', 'steering-column'),
   locks: names(['valve', 'control'], 'What it holds.', 'throttle'),
   how: words('How it is put on.', 'push the lever shut and turn the knurled ring'),
+  feel,
 });
 
 /** Kinds of controls. */
@@ -154,6 +162,7 @@ export const control = z.strictObject({
   kind: choice(controlKinds, 'What it is.', 'parking-brake'),
   does: words('What it does, in one sentence.', 'Holds the rear wheels.'),
   how: words('How it is worked.', 'pull back to set').optional(),
+  feel,
   'keeps-on': names(
     ['control'],
     'Of a parking brake that brakes nothing itself, such as a latch of a pedal: the brake it keeps on.',
