@@ -19,9 +19,11 @@ test.each(demoNames)('%s: every page that the index gives names the part', async
   );
   // a step may mean its part without naming it: the battery, for a twelve-volt battery
   const saidIn = (anchor: string) => {
-    const [, id = '', number = ''] = /^(?:procedure|step)-(.+?)(?:-(\d+))?$/.exec(anchor) ?? [];
+    const [, id, key] = /^(?:procedure|step)-([^.]+)(?:\.(.+))?$/.exec(anchor) ?? [];
     const steps = ready.proof.procedures.find((procedure) => procedure.id === id)?.steps ?? [];
-    return number === '' ? steps.map(({ say }) => say).join(' ') : (steps[Number(number) - 1]?.say ?? '');
+    return steps
+      .flatMap((step) => (key === undefined || step.id.replaceAll('/', ':') === key ? [step.say] : []))
+      .join(' ');
   };
   const entries = partIndex(worldOf(ready, shop));
   let led = 0;
@@ -37,8 +39,8 @@ test.each(demoNames)('%s: every page that the index gives names the part', async
         true,
       );
       led += 1;
-      const number = /^step-(.+)-\d+$/.exec(step)?.[1];
-      if (number !== undefined && page > (pageOf.get(`procedure-${number}`) ?? page)) past += 1;
+      const procedure = /^step-([^.]+)\./.exec(step)?.[1];
+      if (procedure !== undefined && page > (pageOf.get(`procedure-${procedure}`) ?? page)) past += 1;
     }
   expect(led).toBeGreaterThan(60);
   // procedures are long: a good many parts are met after the page on which their procedure begins

@@ -10,7 +10,12 @@ export function firstSteps({ steps }: Procedure): ReadonlyMap<PartId, number> {
   return found;
 }
 
-/** What leads to a step of the manual. An emergency is found as a whole: it stands on one page, with some of its steps in rows. */
-export function stepAnchor({ id, phase }: Procedure, index: number): string {
-  return phase === 'emergency' ? `procedure-${id}` : `step-${id}-${index + 1}`;
+/**
+ * What leads to a step of the manual: by the key of the step, so that another order of steps is no other index. An emergency is
+ * found as a whole: it stands on one page, with some of its steps in rows.
+ */
+export function stepAnchor({ id, phase, steps }: Procedure, index: number): string {
+  return phase === 'emergency'
+    ? `procedure-${id}`
+    : `step-${id}.${(steps[index]?.id ?? '').replaceAll('/', ':')}`;
 }
