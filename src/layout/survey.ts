@@ -54,10 +54,15 @@ export function survey(blocks: readonly Block[], problems: Problems): Survey {
   return { headings, nameOf: new Map(headings.map(({ block, name }) => [block, name])), ids, steps };
 }
 
-/** The ids of a block: its own, and those of its rows. */
+/** The ids of a block: its own, and those of its rows or steps. */
 export function idsIn(block: Block): readonly string[] {
-  const rows = block.kind === 'table' ? block.body.flatMap(({ id }) => id ?? []) : [];
-  return block.id === undefined ? rows : [block.id, ...rows];
+  const inside = insideOf(block).flatMap(({ id }) => id ?? []);
+  return block.id === undefined ? inside : [block.id, ...inside];
+}
+
+function insideOf(block: Block): readonly { readonly id?: string }[] {
+  if (block.kind === 'table') return block.body;
+  return block.kind === 'steps' ? block.items : [];
 }
 
 /** Every block, those inside others after the one that holds them. */

@@ -114,6 +114,8 @@ export interface StepsBlock extends BlockBase {
 /** One step. */
 export interface StepItem extends Markable {
   readonly origin: BlockOrigin;
+  /** What a reference leads to it by. */
+  readonly id?: string;
   /** Cautions that stand before the action and stay on its page. */
   readonly cautions: readonly CautionBlock[];
   readonly action: readonly Inline[];

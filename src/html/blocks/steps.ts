@@ -37,7 +37,7 @@ function writeStep(item: StepItem, value: number, writing: Writing): Html {
   );
   const { names, before, after } = shownChange(item.change, writing);
   const name = classOf(item.critical ? 'critical' : undefined, ...names);
-  return element('li', { class: name }, ...cautions, ...before, row, ...after);
+  return element('li', { id: item.id, class: name }, ...cautions, ...before, row, ...after);
 }
 
 function tickBox(item: StepItem, box: string, value: number, { look }: Writing): Html {

@@ -10,7 +10,17 @@ import { setBalanced, setBalancedAfter } from '../inline/balance';
 import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setCut, setText } from '../inline/text';
 import { cutText } from '../inline/tokens';
 import { baselineIn, type Look } from '../look';
-import { type Box, box, gap, heldTogether, notLast, type Piece, stackHeight, withItems } from '../pieces';
+import {
+  anchored,
+  type Box,
+  box,
+  gap,
+  heldTogether,
+  notLast,
+  type Piece,
+  stackHeight,
+  withItems,
+} from '../pieces';
 import type { Place, Setting } from '../setting';
 import { cautionBox } from './caution';
 import { withChange } from './change';
@@ -110,7 +120,8 @@ function collectStep(item: StepItem, value: number, context: StepContext): Piece
   const all = withChange(first === undefined ? [] : [withItems(first, marks), ...rest], item.change);
   const small = fits(stackHeight(all), wholeShare * setting.roomPt);
   const held = small ? heldTogether(all, 'ought') : all;
-  return [...cautions, ...(item.critical ? [barred(held, item, context)] : held)];
+  const made = [...cautions, ...(item.critical ? [barred(held, item, context)] : held)];
+  return item.id === undefined ? made : anchored(made, [item.id], item.origin);
 }
 
 /** A whole caution stands in the column of the text; a brief one has only its words there, and its panel left of them. */

@@ -21,8 +21,10 @@ function readStep(item: Checked, reader: Reader): StepItem {
     { form: 'p.result', least: 0, most: 1 },
     { form: 'p.remark', least: 0, most: 1 },
   ]);
+  const id = item.attributes.get('id');
   return {
     origin: item.origin,
+    ...(id === undefined ? {} : { id }),
     cautions: parts.aside.flatMap((aside) => readCaution(aside, reader) ?? []),
     action: reader.words(parts['p.action'][0]),
     result: reader.words(parts['p.result'][0]),

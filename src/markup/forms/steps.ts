@@ -24,7 +24,7 @@ export const stepForms = {
     element: 'li',
     within: ['ol.steps'],
     ...parts,
-    attributes: { 'data-critical': { kind: 'flag' } },
+    attributes: { ...id, 'data-critical': { kind: 'flag' } },
     meaning:
       'a step: cautions, then the action, its result, a remark; `data-critical` marks one whose omission nothing later would show',
   },

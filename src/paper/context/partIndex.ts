@@ -2,6 +2,7 @@
 import type { Car, Part } from '../../car/car';
 import type { World } from '../paper';
 import { placesInOrder } from './controls';
+import { firstSteps, stepAnchor } from './stepAnchors';
 
 /** One entry. */
 export interface IndexEntry {
@@ -10,7 +11,8 @@ export interface IndexEntry {
   /** Key of its place, to link to, and its name. */
   readonly place: string;
   readonly placeName: string;
-  readonly procedures: readonly { readonly id: string; readonly title: string }[];
+  /** What leads to the step in each procedure that is the first to work or read it. */
+  readonly steps: readonly string[];
 }
 
 const left: ReadonlySet<Part['kind']> = new Set(['outside']);
@@ -27,9 +29,10 @@ export function partIndex({ car, proof }: World): readonly IndexEntry[] {
       tag: tag ?? '',
       place: place ?? '',
       placeName: car.places.get(place ?? '')?.name ?? '',
-      procedures: proof.procedures
-        .filter(({ steps }) => steps.some(({ part }) => part === id))
-        .map((procedure) => ({ id: procedure.id, title: procedure.title })),
+      steps: proof.procedures.flatMap((procedure) => {
+        const first = firstSteps(procedure).get(id);
+        return first === undefined ? [] : [stepAnchor(procedure, first)];
+      }),
     }));
 }
 

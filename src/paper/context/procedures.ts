@@ -5,10 +5,13 @@ import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, type SendingPiece, sendingTo, textAlone, withCards, withFaces } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
 import { eachAlone, inRowsIfSafe, type Row } from './rows';
+import { firstSteps, stepAnchor } from './stepAnchors';
 
 /** One step. */
 export interface StepContext {
   readonly id: string;
+  /** What the index leads to it by; empty where it does not, and on cards. */
+  readonly anchor: string;
   readonly say: readonly SendingPiece[];
   readonly result: readonly SendingPiece[];
   readonly remark: readonly Piece[];
@@ -71,7 +74,7 @@ export function proceduresContext(
     const chapter = chapterOf(procedure.phase);
     const inChapter = said.get(chapter) ?? new Set<string>();
     said.set(chapter, inChapter);
-    return procedureContext(
+    const written = procedureContext(
       procedure,
       { car, critical },
       isEmergency ? { kind: 'whole-at-head' } : { kind: 'whole-once', said: inChapter },
@@ -79,6 +82,12 @@ export function proceduresContext(
         ? inRowsIfSafe(procedure.steps)
         : eachAlone(procedure.steps),
     );
+    if (isEmergency) return written;
+    const indexed = new Set(firstSteps(procedure).values());
+    const steps = written.steps.map((step, index) =>
+      indexed.has(index) ? { ...step, anchor: stepAnchor(procedure, index) } : step,
+    );
+    return { ...written, steps };
   });
 }
 
@@ -220,6 +229,7 @@ function stepContext(
   const placed = (text: string) => carded(told === undefined ? text : withPlaces(text, step, car, told));
   return {
     id: step.id,
+    anchor: '',
     say: faced(withNamesStrong(placed(step.say), names)),
     result: faced(withNamesStrong(placed(step.result), [])),
     remark: withNamesStrong(step.remark, []),
