@@ -147,7 +147,7 @@ function ledTo(list: readonly unknown[]): readonly unknown[] {
 const both = new Set(
   (
     'in an kind so was warm hand tank tanks bar mm km min lose loses falls reserve gas minute signal hang halt rest frost ' +
-    'stand person butter alarm start browser text name form ring pdf'
+    'stand person butter alarm start browser text name form ring pdf arm'
   ).split(' '),
 );
 
