@@ -29,13 +29,18 @@ export interface GlassInput {
   /** Size of its words. */
   readonly sizePt: number;
   readonly widthPt: number;
+  /** The least height of what is seen in the glass, pt; left out, as much as its words need. */
+  readonly leastSeenPt?: number;
 }
 
 /** Lengths in sizes of its words: the glass, its fittings, and the way from it to the words. */
 const em = { glass: 1.3, seen: 4.2, fitting: 0.55, leader: 1.5, edge: 0.5, leading: 1.2 };
 
 /** Draws it. Its name is `glass`. */
-export function drawGlass({ glass, marks, say, sizePt, widthPt }: GlassInput, fonts: FontSet): Drawing {
+export function drawGlass(
+  { glass, marks, say, sizePt, widthPt, leastSeenPt = 0 }: GlassInput,
+  fonts: FontSet,
+): Drawing {
   const middle = (em.edge + em.glass / 2 + 0.2) * sizePt;
   const labelX = (2 * em.edge + em.glass + em.leader) * sizePt;
   const lead = em.leading * sizePt;
@@ -44,7 +49,7 @@ export function drawGlass({ glass, marks, say, sizePt, widthPt }: GlassInput, fo
     wrapLine(name, fonts[faceOf(kind)], sizePt, widthPt - labelX - 1, widthPt - labelX - 1),
   );
   const lines = labels.reduce((sum, each) => sum + each.length, 0);
-  const seenPt = Math.max(em.seen * sizePt, lines * lead);
+  const seenPt = Math.max(em.seen * sizePt, lines * lead, leastSeenPt);
   const top = em.fitting * sizePt + 1;
   const bottom = top + seenPt;
   const heightPt = bottom + em.fitting * sizePt + 1;

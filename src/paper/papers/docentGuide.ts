@@ -12,7 +12,7 @@ import type { PaperTitle } from '../plans';
 import { asBook } from '../ways';
 
 /** The words of the cold glass, in points, and how wide it is with them: read in the hand, beside its table. */
-const glass = { sizePt: 11, widthPt: 260 };
+const glass = { sizePt: 11, widthPt: 260, seenPt: 100 };
 
 /** The docent guide. */
 export const docentGuide = ({ title, what }: PaperTitle): Paper => ({
@@ -37,5 +37,8 @@ export const docentGuide = ({ title, what }: PaperTitle): Paper => ({
 
 /** The glass of a cold boiler with the most that may stand in it, where that is known. */
 function coldGlass(world: World) {
-  return glassInputs(world, glass.sizePt, glass.widthPt, 'cold');
+  return glassInputs(world, glass.sizePt, glass.widthPt, 'cold').map((input) => ({
+    ...input,
+    leastSeenPt: glass.seenPt,
+  }));
 }
