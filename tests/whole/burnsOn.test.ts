@@ -87,7 +87,7 @@ describe('a van with a pot burner', () => {
     const german = goodOf(await carFrom(spec.replace('language: en-GB', 'language: de')));
     const lacking = goodOf(unsaidOf(german, german.papers, shop)).flatMap(({ texts }) => texts);
     expect(lacking).toEqual([]);
-    expect(words(german, 'card-shut-everything')).toContain('höchstens 6 min');
+    expect(words(german, 'card-shut-everything')).toContain('bis zu 6 min');
     expect(words(german, 'card-cold-start')).not.toMatch(/Hauptbrenn/);
   });
 
