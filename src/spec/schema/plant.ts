@@ -244,7 +244,7 @@ export const burner = z.strictObject({
   ).optional(),
   'airs-in': measure(
     'time',
-    'How long it is left to air, at the least, after fuel went in and nothing lit, before any new flame; with its blower on if it has one. The nose decides after that, not before. Five minutes is what the lighting instructions on gas appliances ask; a burner deep in a hood wants more.',
+    'How long it is left to air, at the least, after fuel went in and nothing lit, before any new flame; with its blower on if it has one. The nose decides after that, not before. Five minutes is what lighting instructions on gas appliances ask, from memory; a burner deep in a hood wants more.',
     '5 min',
   ).optional(),
   damper: names(
