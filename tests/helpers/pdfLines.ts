@@ -34,10 +34,10 @@ export function linesOf(file: PdfFile, pageIndex: number): readonly FoundLine[] 
   };
   for (const { operator, operands } of operations(file.stream(page.Contents))) {
     const numbers = operands.map(Number);
-    const [x = 0, y = 0] = numbers;
+    const [x = 0, y = 0, c = 0, d = 0, e = 0, f = 0] = numbers;
     if (operator === 'q') stack.push(matrix);
     else if (operator === 'Q') matrix = stack.pop() ?? matrix;
-    else if (operator === 'cm') matrix = times(numbers as unknown as Matrix, matrix);
+    else if (operator === 'cm') matrix = times([x, y, c, d, e, f], matrix);
     else if (operator === 'm') at = placed(x, y);
     else if (operator === 'l') {
       const to = placed(x, y);

@@ -18,12 +18,13 @@ test.each(demoNames)('%s: valves of the way out that share a place say how they 
   expect(seated.length).toBeGreaterThan(1);
   const beside = ({ place, name: own }: (typeof seated)[number]) =>
     Object.values(car.spec.valves).some((other) => other.place === place && other.name !== own);
+  expect(seated.filter(beside).length).toBeGreaterThan(0);
   for (const valve of seated.filter(beside)) expect(valve.feel ?? '', valve.name).not.toBe('');
 });
 
 test('the card for the dark says how a valve feels, and how it is shut in a hurry', async () => {
   const world = worldOf(await demo('thimble'), shop);
-  const { places } = darkContext(world) as { places: readonly { steps: readonly { how: string }[] }[] };
+  const { places } = darkContext(world);
   const ways = places.flatMap(({ steps }) => steps.map(({ how }) => how));
   const { valves } = world.car.spec;
   expect(ways[0]).toBe(`${valves['fuel-stop-valve']?.feel}; ${valves['fuel-stop-valve']?.quickly}`);

@@ -1,7 +1,7 @@
 /** The example of the trip card is one that the tank can hold. */
 import { expect, test } from 'vitest';
 import { worldOf } from '../../src/kettlebook';
-import { type TripFaceContext, tripCardContext } from '../../src/paper/context/tripCard';
+import { tripCardContext } from '../../src/paper/context/tripCard';
 import { parseQuantity } from '../../src/quantity/parse';
 import { demo, demoNames, workshop } from '../whole/made';
 
@@ -9,7 +9,7 @@ const shop = await workshop();
 
 test.each(demoNames)('%s: what the stick must show before the leg stands on the stick', async (name) => {
   const world = worldOf(await demo(name), shop);
-  const { faces } = tripCardContext(world) as { faces: readonly TripFaceContext[] };
+  const { faces } = tripCardContext(world);
   const water = world.figures.water;
   if (water === undefined) throw new Error('no water tank');
   const fullM = water.model.tank.depthAtVolumeM(Math.min(water.model.fillToM3, water.model.tank.capacityM3));

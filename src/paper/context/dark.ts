@@ -20,8 +20,16 @@ export interface DarkPlace {
   readonly steps: readonly DarkStep[];
 }
 
+/** What is shut from the seat, and what after it beside the car; what must be found, and what is looked at. */
+export interface DarkContext {
+  readonly places: readonly DarkPlace[];
+  readonly rest: readonly DarkPlace[];
+  readonly find: World['guide']['crew']['dark']['find'];
+  readonly look: World['guide']['crew']['dark']['look'];
+}
+
 /** Everything the card says. */
-export function darkContext(world: World): Readonly<Record<string, unknown>> {
+export function darkContext(world: World): DarkContext {
   const { car, guide, proof } = world;
   const { shut, find, look } = guide.crew.dark;
   const wayOut = proof.procedures.find(({ id }) => id === shut);

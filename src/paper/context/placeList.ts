@@ -21,8 +21,8 @@ export interface PlaceList {
 const atAGlance = 8;
 
 /**
- * The list of these places; `byFeel`, with how a hand tells each from its neighbours. Tags that share a place share a line, where that makes a short list; in a longer one only those
- * of one letter do, so that a tag stands where its letter leads the eye.
+ * The list of these places; `byFeel`, with how a hand tells each from its neighbours. Tags that share a place share a line, where
+ * that makes a short list; in a longer one only those of one letter do, so that a tag stands where its letter leads the eye.
  */
 export function listOfPlaces(
   places: readonly PlaceOnCard[],

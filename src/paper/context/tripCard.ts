@@ -46,7 +46,7 @@ export interface TripExample {
 const stopRows = 8;
 
 /** A face for each system of units that the car prints in. */
-export function tripCardContext(world: World): Readonly<Record<string, unknown>> {
+export function tripCardContext(world: World): { readonly faces: readonly TripFaceContext[] } {
   return {
     faces: world.phrases.systems.map((system, index) =>
       faceOf(world, system, index === 0 ? 'first' : 'second'),

@@ -1,13 +1,11 @@
 /** The cushion of air of a tank that is then pumped full: does it come into the band when the fuel is in? */
+import { atmosphere } from '../../quantity/base-units';
 import { printBoth } from '../../quantity/print';
 import { quantity } from '../../quantity/quantity';
 import type { CarSpec } from '../schema/carSpec';
 import { type Finding, finding, type SenseCheck } from './finding';
 
-/** The air at sea level, Pa: the standard atmosphere of ISO 2533. */
-const standardAirPa = 101_325;
-
-/** Air pressed together by the fuel, by Boyle's law: too little stays below the band, too much goes past it. */
+/** Air pressed together by the fuel, by Boyle's law, at sea level: too little stays below the band, too much goes past it. */
 export const checkCushion: SenseCheck = ({ tanks }, source) =>
   Object.entries(tanks).flatMap(([id, tank]) => {
     const found = besideBand(id, tank);
@@ -29,10 +27,10 @@ function besideBand(id: string, tank: CarSpec['tanks'][string]): Finding | undef
       expected: '`pressure`, and a `fill-to` of less than the capacity, beside `cushion`',
       mend: 'give both, or take `cushion` out',
     };
-  const pressed = (cushion.si + standardAirPa) * (capacity.si / (capacity.si - fillTo.si)) - standardAirPa;
+  const pressed = (cushion.si + atmosphere) * (capacity.si / (capacity.si - fillTo.si)) - atmosphere;
   if (pressed >= pressure.from.si && pressed <= pressure.to.si) return undefined;
-  const right = (pressure.from.si + standardAirPa) * (1 - fillTo.si / capacity.si) - standardAirPa;
-  const most = (pressure.to.si + standardAirPa) * (1 - fillTo.si / capacity.si) - standardAirPa;
+  const right = (pressure.from.si + atmosphere) * (1 - fillTo.si / capacity.si) - atmosphere;
+  const most = (pressure.to.si + atmosphere) * (1 - fillTo.si / capacity.si) - atmosphere;
   return {
     ...at,
     severity: 'remark',
