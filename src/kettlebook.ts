@@ -12,5 +12,13 @@ export {
   worldOf,
   writeScreen,
 } from './makePapers';
-export { type CarFiles, type Prover, type ReadyCar, readCar } from './readCar';
+export {
+  type CarFiles,
+  type ProvenCar,
+  type Prover,
+  proveCar,
+  type ReadyCar,
+  readCar,
+  workOut,
+} from './readCar';
 export { openWorkshop, type SharedFiles, type Workshop } from './workshop';

@@ -10,6 +10,7 @@ import { makePaper, screenFile } from './paper/make';
 import {
   type MadePaper,
   type Paper,
+  type ProvenWorld,
   type ScreenDraft,
   type SetPaper,
   setPaper,
@@ -18,7 +19,7 @@ import {
 } from './paper/paper';
 import { phrasesFor } from './paper/phrase';
 import { drawnSigns } from './paper/signs';
-import type { ReadyCar } from './readCar';
+import type { ProvenCar, ReadyCar } from './readCar';
 import type { Workshop } from './workshop';
 
 /** The issue of a car before the one that papers are made for, as it was read. */
@@ -64,10 +65,10 @@ export async function* oneByOne(
 /** The page for a screen of a paper that is made elsewhere, from its draft. */
 export function writeScreen(
   draft: ScreenDraft,
-  ready: ReadyCar,
+  proven: ProvenCar,
   workshop: Workshop,
 ): ReturnType<typeof screenFile> {
-  return screenFile(draft, worldOf(ready, workshop));
+  return screenFile(draft, provenWorldOf(proven, workshop));
 }
 
 /**
@@ -76,11 +77,11 @@ export function writeScreen(
  */
 export function* secondPart(
   draft: ScreenDraft,
-  ready: ReadyCar,
+  proven: ProvenCar,
   workshop: Workshop,
 ): Generator<PartFound, WrittenPart | undefined, PartFound> {
-  const world = worldOf(ready, workshop);
-  const paper = ready.papers.find(({ name }) => name === draft.name);
+  const world = provenWorldOf(proven, workshop);
+  const paper = proven.papers.find(({ name }) => name === draft.name);
   const flow = paper?.flow?.(world, draft.fingerprint);
   if (flow?.ok !== true) throw new Error(`\`${draft.name}\` is no book`);
   return yield* writeSecondPart(draft.blocks, flow.value, world.fontFiles);
@@ -120,14 +121,23 @@ export function setOnePaper(
 
 /** Everything the papers of a car are made from. */
 export function worldOf(ready: ReadyCar, workshop: Workshop, earlier?: EarlierIssue): World {
-  const { car, language } = ready;
+  return {
+    ...provenWorldOf(ready, workshop),
+    figures: ready.figures,
+    guide: ready.guide,
+    ...(earlier === undefined ? {} : { earlier: worldOf(earlier.ready, earlier.workshop) }),
+  };
+}
+
+/** The same of a car whose figures are not worked out yet. */
+function provenWorldOf(proven: ProvenCar, workshop: Workshop): ProvenWorld {
+  const { car, language } = proven;
   return {
     ...workshop,
-    ...ready,
+    ...proven,
     theme: themeInWords(workshop.theme, language.furniture),
     screen: lookInWords(workshop.screen, language.furniture),
     phrases: phrasesFor(car.spec, language),
-    ...(earlier === undefined ? {} : { earlier: worldOf(earlier.ready, earlier.workshop) }),
     signs: drawnSigns(workshop.signWords, language),
   };
 }

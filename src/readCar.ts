@@ -21,12 +21,18 @@ import type { ShownProof } from './proof/shown';
 import { type LoadedSpec, loadSpec } from './spec/load';
 import type { Workshop } from './workshop';
 
-/** A car that has been read, worked out and found fit to have papers. */
-export interface ReadyCar extends Sayings {
+/** A car that has been read and proven fit to have papers. */
+export interface ProvenCar extends Sayings {
   readonly car: Car;
-  readonly figures: CarFigures;
+  /** Its log of trips, if it has one. */
+  readonly log: TripLog | undefined;
   readonly proof: ShownProof;
   readonly front: FrontMatter;
+}
+
+/** The same with its figures worked out, and what is said by them. */
+export interface ReadyCar extends ProvenCar {
+  readonly figures: CarFigures;
   readonly guide: Guide;
 }
 
@@ -51,6 +57,15 @@ export interface ProofMade extends ShownProof {
 
 /** From spec text to a car that papers may be made for. */
 export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = prove): Outcome<ReadyCar> {
+  const proven = proveCar(files, workshop, prover);
+  if (!proven.ok) return proven;
+  const ready = workOut(proven.value, workshop);
+  if (!ready.ok) return bad([...proven.remarks, ...ready.problems]);
+  return good(ready.value, [...proven.remarks, ...ready.remarks]);
+}
+
+/** From spec text to a car that has been proven; its figures, which need no proof, are left to be worked out. */
+export function proveCar(files: CarFiles, workshop: Workshop, prover: Prover = prove): Outcome<ProvenCar> {
   const loaded = loadSpec(files.text, files.file, [...workshop.liquids.keys()]);
   if (!loaded.ok) return loaded;
   const car = buildCar(onPaper(loaded.value, files.paper));
@@ -67,7 +82,7 @@ export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = pr
     ]);
   const sayings = sayingsIn(workshop, language.value);
   if (!sayings.ok) return sayings;
-  const { library, timeline, leftOut } = sayings.value;
+  const { library, leftOut } = sayings.value;
   const log = tripLog(car, files);
   const procedures = expandProcedures(car, library, { system });
   const front = frontMatter(car, library, { system });
@@ -82,31 +97,19 @@ export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = pr
   const proof = prover(car, procedures.value, { day: workshop.day });
   const { diagnostics } = proof;
   if (hasErrors(diagnostics ?? [])) return bad(withoutMarksIn([...problems, ...(diagnostics ?? [])]));
-  const figures = carFigures(car, {
-    liquids: workshop.liquids,
-    timeline,
-    face: { name: 'small letters of the text face', xHeight: workshop.fonts.text.xHeight },
-    system,
-    ...(log.value === undefined ? {} : { log: log.value }),
-  });
-  const phrases = phrasesFor(car.spec, language.value);
-  const style = { print: { system }, phrases, language: language.value };
-  const guide = guideFor(car, figures, workshop.guideFiles, style);
-  if (!guide.ok) return bad(withoutMarksIn([...problems, ...guide.problems]));
-  const ready: ReadyCar = {
+  const proven: ProvenCar = {
     ...sayings.value,
     car,
-    figures,
+    log: log.value,
     proof,
     front: front.value,
-    guide: guide.value,
     glossary: entriesFor(car, sayings.value.glossary),
     faults: entriesFor(car, sayings.value.faults),
   };
   // whoever tells what is wrong tells these too: they ask for the order of the steps, which may not be known here yet
-  if (diagnostics === undefined) return good(ready);
+  if (diagnostics === undefined) return good(proven);
   return good(
-    ready,
+    proven,
     withoutMarksIn([
       ...problems,
       ...diagnostics,
@@ -116,9 +119,25 @@ export function readCar(files: CarFiles, workshop: Workshop, prover: Prover = pr
         proof.procedures,
         workshop.guideFiles.upkeep.form['called-for'],
       ),
-      ...figureRemarks(car, figures),
     ]),
   );
+}
+
+/** Work out the figures of a proven car, and what is said by them. */
+export function workOut(proven: ProvenCar, workshop: Workshop): Outcome<ReadyCar> {
+  const { car, language, timeline, log } = proven;
+  const system = car.spec.print.units.first;
+  const figures = carFigures(car, {
+    liquids: workshop.liquids,
+    timeline,
+    face: { name: 'small letters of the text face', xHeight: workshop.fonts.text.xHeight },
+    system,
+    ...(log === undefined ? {} : { log }),
+  });
+  const phrases = phrasesFor(car.spec, language);
+  const guide = guideFor(car, figures, workshop.guideFiles, { print: { system }, phrases, language });
+  if (!guide.ok) return bad(withoutMarksIn(guide.problems));
+  return good({ ...proven, figures, guide: guide.value }, withoutMarksIn(figureRemarks(car, figures)));
 }
 
 /** The same spec, printed on other paper; a card size that the spec names stays. */

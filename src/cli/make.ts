@@ -1,20 +1,19 @@
 /** `kettlebook make`: the papers of a car, into a folder. */
 import { basename, extname, join, relative } from 'node:path';
 import { type Diagnostic, hasErrors } from '../diagnostic/diagnostic';
-import { oneByOne, secondPart, unsaidOf, writeScreen } from '../kettlebook';
+import { type ProvenCar, unsaidOf } from '../kettlebook';
 import type { Paper } from '../paper/paper';
 import { askedButNotWhole } from '../paper/whole';
 import type { Asked } from './arguments';
 import { choosePapers } from './choosePapers';
-import { openCar } from './openCar';
-import { type OpenedIssue, openIssue } from './openIssue';
-import { type Printed, printedOf, tableOf } from './printed';
+import { makeTogether } from './makeTogether';
+import { openProven, workedOut } from './openCar';
+import { type IssueOf, openIssue } from './openIssue';
+import { tableOf } from './printed';
 import { tellProblems } from './tell';
 import { type ExitCode, exitCodes, type Terminal } from './terminal';
 import { handTo } from './threads/hand';
-import { HelpForMate } from './threads/helpMate';
-import type { Mate, MatesWork } from './threads/mate';
-import { emptyTally, shareOf } from './threads/share';
+import type { Mate } from './threads/mate';
 import { unwritable } from './unwritable';
 import { Aside } from './writeAside';
 
@@ -44,17 +43,13 @@ async function makeAll(
   const opened = await openIssue(asked, (spec) => {
     const hand = mate === undefined ? undefined : handTo(mate, cars);
     cars += 1;
-    return openCar(spec, root, { sheet: asked.sheet, hand });
+    return openProven(spec, root, { sheet: asked.sheet, hand });
   });
   if (!opened.ok) return fail(opened.problems, terminal);
-  const { workshop, ready, told } = opened.value;
+  const { ready, told } = opened.value;
   const silent = ready.leftOut.filter(({ name }) => asked.papers.includes(name));
   if (silent.length > 0) {
-    const unsaid = unsaidOf(ready, silent, workshop);
-    const problems = unsaid.ok
-      ? unsaid.value.map(({ paper, texts }) => askedButNotWhole(paper, ready.language, texts))
-      : unsaid.problems;
-    return fail(problems, terminal);
+    return fail(notWholeOf(silent, opened.value), terminal);
   }
   const papers = choosePapers(ready.papers, asked.papers);
   if (!('chosen' in papers)) {
@@ -69,8 +64,13 @@ async function makeAll(
     return fail([unwritable(folder, error)], terminal);
   }
   try {
-    const results = await makeTogether(papers.chosen, opened.value, aside, mate);
-    const problems = [...opened.remarks, ...told(results.flatMap((each) => each.problems))];
+    const made = await makeTogether(papers.chosen, opened.value, aside, mate);
+    const results = made.ok ? made.value : [];
+    const problems = [
+      ...opened.remarks,
+      ...(made.ok ? made.remarks : made.problems),
+      ...told(results.flatMap((each) => each.problems)),
+    ];
     if (hasErrors(problems)) {
       await aside.discard();
       return fail(problems, terminal);
@@ -90,45 +90,14 @@ async function makeAll(
   }
 }
 
-/** What came of one paper. */
-interface Result {
-  readonly problems: readonly Diagnostic[];
-  readonly rows: Printed['rows'];
-}
-
-/** Make all papers and write them aside. Gives what came of each, in their order, whoever made it. */
-async function makeTogether(
-  papers: readonly Paper[],
-  { ready, workshop, earlier }: OpenedIssue,
-  aside: Aside,
-  mate: Mate | undefined,
-): Promise<readonly Result[]> {
-  const results: Result[] = [];
-  const helpFor = (other: Mate) => {
-    const help = new HelpForMate(other, {
-      part: (draft) => secondPart(draft, ready, workshop),
-      screen: (draft) => {
-        const { fileName, bytes } = writeScreen(draft, ready, workshop);
-        aside.write(fileName, bytes);
-      },
-    });
-    return (work: MatesWork) =>
-      work.what === 'paper' ? put(work.place, work.problems, work.printed) : help.hear(work);
-  };
-  const put = (place: number, problems: readonly Diagnostic[], printed: Printed | undefined) => {
-    for (const { name, bytes } of printed?.files ?? []) aside.write(name, bytes);
-    results[place] = { problems, rows: printed?.rows ?? [] };
-  };
-  const others = mate === undefined ? undefined : mate.work(helpFor(mate));
-  const own = shareOf(papers, 'front', mate?.tally ?? emptyTally());
-  for await (const [paper, made] of oneByOne(ready, own, workshop, earlier)) {
-    const place = papers.indexOf(paper);
-    put(place, made.ok ? made.remarks : made.problems, made.ok ? printedOf(made.value) : undefined);
-  }
-  await others;
-  const absent = papers.find((_, place) => results[place] === undefined);
-  if (absent !== undefined) throw new Error(`nothing came of the paper \`${absent.name}\``);
-  return results;
+/** What is not said of papers that were asked for by name in a language that has not all of their words. */
+function notWholeOf(silent: readonly Paper[], opened: IssueOf<ProvenCar>): readonly Diagnostic[] {
+  const worked = workedOut(opened);
+  if (!worked.ok) return worked.problems;
+  const { ready, workshop } = worked.value;
+  const unsaid = unsaidOf(ready, silent, workshop);
+  if (!unsaid.ok) return unsaid.problems;
+  return unsaid.value.map(({ paper, texts }) => askedButNotWhole(paper, ready.language, texts));
 }
 
 function fail(problems: readonly Diagnostic[], terminal: Terminal): ExitCode {

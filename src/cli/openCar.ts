@@ -3,11 +3,13 @@ import { bad, type Diagnostic, good, type Outcome } from '../diagnostic/diagnost
 import {
   type CarFiles,
   openWorkshop,
+  type ProvenCar,
   type Prover,
+  proveCar,
   type ReadyCar,
-  readCar,
   type SharedFiles,
   type Workshop,
+  workOut,
 } from '../kettlebook';
 import { readCarFiles } from './carFiles';
 import { openShared, withFoundGood } from './openShared';
@@ -17,12 +19,18 @@ import { tellProblems } from './tell';
 import type { Terminal } from './terminal';
 
 /** A car, and the workshop its papers are made in. */
-export interface OpenedCar {
+export interface Opened<C extends ProvenCar> {
   readonly workshop: Workshop;
-  readonly ready: ReadyCar;
+  readonly ready: C;
   /** Problems with the names under which files of the spec's own folder really stand. */
   readonly told: (problems: readonly Diagnostic[]) => readonly Diagnostic[];
 }
+
+/** A car that papers can be made of. */
+export type OpenedCar = Opened<ReadyCar>;
+
+/** A car whose figures are still to be worked out. */
+export type OpenedProven = Opened<ProvenCar>;
 
 /** How to open it. */
 export interface OpenOptions {
@@ -46,8 +54,29 @@ export interface CarHand {
 export async function openCar(
   spec: string,
   root: string,
-  { sheet, hand }: OpenOptions = {},
+  options: OpenOptions = {},
 ): Promise<Outcome<OpenedCar>> {
+  const proven = await openProven(spec, root, options);
+  if (!proven.ok) return proven;
+  const ready = workedOut(proven.value);
+  if (!ready.ok) return bad([...proven.remarks, ...ready.problems]);
+  return good(ready.value, [...proven.remarks, ...ready.remarks]);
+}
+
+/** Work out the figures of an opened car. */
+export function workedOut<O extends OpenedProven>(opened: O): Outcome<O & OpenedCar> {
+  const { ready, workshop, told } = opened;
+  const worked = workOut(ready, workshop);
+  if (!worked.ok) return bad(told(worked.problems));
+  return good({ ...opened, ready: worked.value }, told(worked.remarks));
+}
+
+/** The same as `openCar` but for the figures, which are left to be worked out. */
+export async function openProven(
+  spec: string,
+  root: string,
+  { sheet, hand }: OpenOptions = {},
+): Promise<Outcome<OpenedProven>> {
   const shared = readSharedFiles(root);
   const read = await readCarFiles(spec);
   if (!read.ok) {
@@ -64,7 +93,7 @@ export async function openCar(
   hand?.ownFiles(changed);
   const workshop = openWorkshop(changed ?? plain);
   if (!workshop.ok) return bad(told(workshop.problems));
-  const ready = readCar(files, workshop.value, hand?.prover);
+  const ready = proveCar(files, workshop.value, hand?.prover);
   if (!ready.ok) return bad(told(ready.problems));
   return good(
     { workshop: workshop.value, ready: ready.value, told },

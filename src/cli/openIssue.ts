@@ -1,12 +1,16 @@
 /** A car together with the issue before it, where its record of issues names that one's spec or one was asked for. */
 import { dirname, join } from 'node:path';
 import { bad, type Diagnostic, good, type Outcome, type Spot } from '../diagnostic/diagnostic';
-import type { OpenedCar } from './openCar';
+import type { ProvenCar, ReadyCar } from '../kettlebook';
+import type { Opened, OpenedProven } from './openCar';
 
 /** A car, and the issue before it. */
-export interface OpenedIssue extends OpenedCar {
-  readonly earlier?: OpenedCar;
+export interface IssueOf<C extends ProvenCar> extends Opened<C> {
+  readonly earlier?: Opened<C>;
 }
+
+/** Cars that papers can be made of. */
+export type OpenedIssue = IssueOf<ReadyCar>;
 
 /** What was asked for on the command line. */
 export interface IssueAsked {
@@ -16,10 +20,10 @@ export interface IssueAsked {
 }
 
 /** Open both with `open`. The issue before that one is not looked for: it changes nothing in these papers. */
-export async function openIssue(
+export async function openIssue<C extends ProvenCar>(
   { spec, since }: IssueAsked,
-  open: (spec: string) => Promise<Outcome<OpenedCar>>,
-): Promise<Outcome<OpenedIssue>> {
+  open: (spec: string) => Promise<Outcome<Opened<C>>>,
+): Promise<Outcome<IssueOf<C>>> {
   const opened = await open(spec);
   if (!opened.ok) return opened;
   const named = since === undefined ? namedBefore(opened.value, spec) : { file: since };
@@ -36,7 +40,7 @@ interface NamedSpec {
 }
 
 /** The newest earlier issue whose spec is kept. */
-function namedBefore({ ready: { car } }: OpenedCar, spec: string): NamedSpec | undefined {
+function namedBefore({ ready: { car } }: OpenedProven, spec: string): NamedSpec | undefined {
   const { earlier = [] } = car.spec.issue;
   const index = earlier.findIndex((issue) => issue.spec !== undefined);
   const name = earlier[index]?.spec;

@@ -1,7 +1,7 @@
 /** Running heads and feet: every page says which car, which paper, which issue, and its fingerprint. */
 import type { RunningLine, RunningPiece } from '../layout/types';
 import { withApostrophes } from '../markup/apostrophes';
-import type { World } from './paper';
+import type { ProvenWorld } from './paper';
 
 const words = (text: string, strong = false): RunningPiece => ({
   kind: 'words',
@@ -10,7 +10,7 @@ const words = (text: string, strong = false): RunningPiece => ({
 });
 
 /** The head of a page: car and paper to the left, chapter to the right. */
-export function headOf(world: World, title: string): RunningLine {
+export function headOf(world: ProvenWorld, title: string): RunningLine {
   return {
     left: [words(world.car.spec.car.name, true), words(`  ${title}`)],
     centre: [],
@@ -19,7 +19,7 @@ export function headOf(world: World, title: string): RunningLine {
 }
 
 /** The foot of a page: issue and fingerprint to the left, page to the right. */
-export function footOf(world: World, mark: string): RunningLine {
+export function footOf(world: ProvenWorld, mark: string): RunningLine {
   return {
     left: [words(identityLine(world, mark))],
     centre: [],
@@ -32,13 +32,13 @@ export function footOf(world: World, mark: string): RunningLine {
 }
 
 /** The foot of a page that has no head: car and paper as well. */
-export function wholeFootOf(world: World, title: string, mark: string): RunningLine {
+export function wholeFootOf(world: ProvenWorld, title: string, mark: string): RunningLine {
   const foot = footOf(world, mark);
   return { ...foot, left: [words(world.car.spec.car.name, true), words(`  ${title}. `), ...foot.left] };
 }
 
 /** Issue letter, date and fingerprint, as every sheet carries them. */
-export function identityLine({ car, phrases, language }: World, mark: string): string {
+export function identityLine({ car, phrases, language }: ProvenWorld, mark: string): string {
   const { letter, date } = car.spec.issue;
   return language.messages.say('issue-line', { letter, date: phrases.date(date), mark });
 }

@@ -31,14 +31,12 @@ import type { Signs } from './signs';
 import type { Since } from './since';
 import { lackingTexts } from './whole';
 
-/** Everything a paper can be made from. */
-export interface World {
+/** What is known of a car and what all cars share before its figures are worked out. */
+export interface ProvenWorld {
   readonly car: Car;
   readonly proof: ShownProof;
   readonly front: FrontMatter;
-  readonly guide: Guide;
   readonly language: Language;
-  readonly figures: CarFigures;
   readonly library: Library;
   readonly liquids: Liquids;
   readonly plans: Plans;
@@ -59,6 +57,12 @@ export interface World {
   readonly templates: Templates;
   /** Text of every template, for the fingerprint. */
   readonly templateText: string;
+}
+
+/** Everything a paper can be made from. */
+export interface World extends ProvenWorld {
+  readonly guide: Guide;
+  readonly figures: CarFigures;
   /** What the issue before was made from, if papers are to mark what reads otherwise. */
   readonly earlier?: World;
   /** What changed since the issue before, told in the paper itself. */
@@ -98,7 +102,7 @@ export interface Paper {
    */
   turning?(world: World): Turning | 'none' | undefined;
   /** How the chapters of a book flow over its pages; left out by what is no book. */
-  flow?(world: World, fingerprint: string): Outcome<FlowOptions>;
+  flow?(world: ProvenWorld, fingerprint: string): Outcome<FlowOptions>;
   /** Lay the blocks out. */
   layOut(blocks: readonly Block[], world: World, fingerprint: string): Outcome<LaidOut>;
 }

@@ -7,7 +7,7 @@ import type { Sheet } from '../layout/types';
 import type { World } from './paper';
 
 /** A page of the manual, on the paper in the printer. */
-export function pageSheet({ car, theme }: World): Outcome<Sheet> {
+export function pageSheet({ car, theme }: Pick<World, 'car' | 'theme'>): Outcome<Sheet> {
   const size = readSheetSize(car.spec.print.paper);
   return size.ok ? makeSheet(size.value, theme.page.marginsMm, false) : size;
 }

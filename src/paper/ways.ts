@@ -12,7 +12,7 @@ import type { CardOptions, FlowOptions, Sheet } from '../layout/types';
 import { withApostrophes } from '../markup/apostrophes';
 import { footOf, headOf, identityLine, wholeFootOf } from './heads';
 import { darkSizes, leastBookSizes, leastSizes, mostUsefulPt } from './legible';
-import type { Paper, World } from './paper';
+import type { Paper, ProvenWorld, World } from './paper';
 import { cardSheet, darkCardSheet, lapSheet, measuredSheet, pageSheet } from './sheets';
 
 /** What a paper says of how it is laid out. */
@@ -27,7 +27,7 @@ interface BookWay {
 
 /** Pages of a book in the hand. */
 export function asBook(title: string, { chaptersOnNewPage, chapterTabs }: BookWay): Way {
-  const flow = (world: World, mark: string): Outcome<FlowOptions> => {
+  const flow = (world: ProvenWorld, mark: string): Outcome<FlowOptions> => {
     const sheet = pageSheet(world);
     if (!sheet.ok) return sheet;
     return good({
@@ -53,7 +53,7 @@ export function asBook(title: string, { chaptersOnNewPage, chapterTabs }: BookWa
   };
 }
 
-function onBothSides({ car }: World): boolean {
+function onBothSides({ car }: Pick<World, 'car'>): boolean {
   return car.spec.print.sides === 'both';
 }
 

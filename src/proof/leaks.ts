@@ -9,12 +9,19 @@ export interface LeakCount {
   readonly leaksWithoutValve: number;
 }
 
-/** What to shut for each leak, the same as rows of a table, and how many there are. */
-export interface Leaks {
-  readonly isolations: readonly Isolation[];
+/** What papers show of leaks: what to shut for each, as rows of a table, and how many there are. Plain data. */
+export interface ShownLeaks {
   readonly table: readonly IsolationRow[];
   readonly count: LeakCount;
 }
+
+/** The same, and what to shut for each leak. */
+export interface Leaks extends ShownLeaks {
+  readonly isolations: readonly Isolation[];
+}
+
+/** What papers show of leaks, and nothing else. */
+export const shownLeaks = ({ table, count }: Leaks): ShownLeaks => ({ table, count });
 
 /** Go through every place of a car that can leak. */
 export function leaksOf(model: Model): Leaks {

@@ -12,7 +12,7 @@ import { forTheFeet, type Saving } from './feet';
 import { carFindings, dayFindings, emergencyFindings, isolationFindings, wayOutFindings } from './findings';
 import { missingCautions } from './hazards';
 import type { Isolation } from './isolation';
-import { leaksOf } from './leaks';
+import { type Leaks, leaksOf } from './leaks';
 import { type Model, modelOf } from './model';
 import { type Overruled, overrulesOf } from './overrules';
 import type { TriedSlip } from './slip';
@@ -88,7 +88,8 @@ export interface Walked extends Omit<Proof, 'diagnostics' | 'isolations' | 'tabl
 
 /** Prove the procedures of a car. Pure: the same car, procedures and day give the same proof. */
 export function prove(car: Car, given: Procedures, options: ProveOptions): Proof {
-  return judge(walkThrough(inOrder(car, given, options)));
+  const walked = walkThrough(inOrder(car, given, options));
+  return judge(walked, leaksOf(walked.model));
 }
 
 /** The first part of a proof: the order of the steps. */
@@ -131,11 +132,11 @@ export function walkThrough(ordered: Ordered): Walked {
 }
 
 /** The last part: what is wrong, on the day itself and in every emergency that can break into it. */
-export function judge({ ordered, ...walked }: Walked): Proof {
+export function judge({ ordered, ...walked }: Walked, leaks: Leaks): Proof {
   const { day, experience, problems } = ordered;
   const { model, book } = experience;
   const { procedures, chain, escape: ways } = walked;
-  const { isolations, table, count } = leaksOf(model);
+  const { isolations, table, count } = leaks;
   const wayOut = wayOutIn(procedures, day);
   return {
     ...walked,

@@ -38,7 +38,7 @@ test('the findings come through a copy whole', () => {
     critical: proof.tables.critical,
   });
   expect(findings.tables.critical.length).toBeGreaterThan(0);
-  // leaks need no proof: whoever is handed the rest works them out
+  // leaks need no proof, and are handed over by themselves
   const { table, count } = leaksOf(modelOf(demo('marigold').car));
   expect(table).toEqual(proof.tables.isolation);
   expect(table.length).toBeGreaterThan(20);

@@ -1,4 +1,5 @@
 /** Handing a car to the mate while it is opened. */
+import { leaksOf, shownLeaks } from '../../proof/leaks';
 import { inOrder, judge, walkThrough } from '../../proof/prove';
 import { findingsOf, orderOf } from '../../proof/shown';
 import type { CarHand } from '../openCar';
@@ -15,7 +16,9 @@ export function handTo(mate: Mate, car: number): CarHand {
       const walked = walkThrough(ordered);
       // what papers show is known before it is known whether they may be printed
       mate.hand({ what: 'findings', of: car, findings: findingsOf(walked) });
-      return judge(walked);
+      const leaks = leaksOf(walked.model);
+      mate.hand({ what: 'leaks', of: car, leaks: shownLeaks(leaks) });
+      return judge(walked, leaks);
     },
   };
 }

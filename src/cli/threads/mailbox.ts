@@ -3,6 +3,7 @@ import { type MessagePort, receiveMessageOnPort } from 'node:worker_threads';
 import type { CarFiles, SharedFiles } from '../../kettlebook';
 import type { PartFound } from '../../layout/flow/together';
 import type { WrittenPart } from '../../paper/inTwo';
+import type { ShownLeaks } from '../../proof/leaks';
 import type { ShownFindings, StepOrder } from '../../proof/shown';
 
 /**
@@ -20,6 +21,7 @@ export type Handed =
   | { readonly what: 'own files'; readonly of: number; readonly shared: SharedFiles | undefined }
   | { readonly what: 'order'; readonly of: number; readonly order: StepOrder }
   | { readonly what: 'findings'; readonly of: number; readonly findings: ShownFindings }
+  | { readonly what: 'leaks'; readonly of: number; readonly leaks: ShownLeaks }
   /** What a round found of the second part of a paper. */
   | { readonly what: 'part found'; readonly of: number; readonly found: PartFound }
   | { readonly what: 'part written'; readonly of: number; readonly part: WrittenPart };

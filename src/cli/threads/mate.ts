@@ -47,8 +47,14 @@ export interface MatesFound {
   readonly found: PartFound;
 }
 
+/** The mate has worked out the figures of the car, and this is to be told of them. */
+export interface MatesFigures {
+  readonly what: 'figures';
+  readonly remarks: readonly Diagnostic[];
+}
+
 /** What the mate says. */
-export type MatesWork = MatesPaper | MatesDraft | MatesFound;
+export type MatesWork = MatesPaper | MatesDraft | MatesFound | MatesFigures;
 
 /** What the mate says when it has made all that falls to it. */
 export const allMade = 'all made';

@@ -4,11 +4,10 @@ import { good, type Outcome } from '../../diagnostic/diagnostic';
 import { oneByOne, openWorkshop, type Prover, readCar } from '../../kettlebook';
 import type { Partner } from '../../paper/inTwo';
 import type { Help, Paper, ScreenDraft } from '../../paper/paper';
-import { type Leaks, leaksOf } from '../../proof/leaks';
-import { modelOf } from '../../proof/model';
-import { putInOrder, type ShownFindings } from '../../proof/shown';
+import { putInOrder } from '../../proof/shown';
 import { readSource } from '../../spec/source';
 import { choosePapers } from '../choosePapers';
+import { once } from '../once';
 import type { OpenedCar } from '../openCar';
 import { type OpenedIssue, openIssue } from '../openIssue';
 import { printedOf } from '../printed';
@@ -22,11 +21,12 @@ export async function workAsMate(): Promise<void> {
   const { asked, port, bell, tally } = workerData as MateOrders;
   const inbox = new Inbox(port, new Int32Array(bell));
   let cars = 0;
-  const open = async () => {
+  const open = async (): Promise<Outcome<OpenedCar>> => {
     cars += 1;
     return openHanded(inbox, cars - 1);
   };
   const opened = await openIssue(asked, open);
+  if (opened.ok) say({ what: 'figures', remarks: opened.remarks });
   const chosen = opened.ok ? choosePapers(opened.value.ready.papers, asked.papers) : undefined;
   if (opened.ok && chosen !== undefined && 'chosen' in chosen)
     await makeShare(opened.value, chosen.chosen, { tally, inbox });
@@ -82,42 +82,32 @@ async function openHanded(inbox: Inbox, car: number): Promise<Outcome<OpenedCar>
   if (!workshop.ok) return workshop;
   const ready = readCar(files, workshop.value, provenElsewhere(inbox, car));
   if (!ready.ok) return ready;
-  return good({ workshop: workshop.value, ready: ready.value, told: (problems) => problems });
+  // the first thread tells what is wrong; of the figures it need know no more than this
+  return good({ workshop: workshop.value, ready: ready.value, told: (problems) => problems }, ready.remarks);
 }
 
 /**
- * A proof that another thread makes: each part is waited for when something of it is asked, and not before. What to shut for leaks
- * needs no proof, and is worked out before anything is waited for.
+ * A proof that another thread makes: each part is waited for when something of it is asked, and not before.
  */
 function provenElsewhere(inbox: Inbox, number: number): Prover {
-  return (car, given) => {
+  return (_car, given) => {
     const procedures = once(() => putInOrder(given, inbox.take('order', number).order));
-    const findings = once((): ShownFindings & { readonly leaks: Leaks } => ({
-      leaks: leaksOf(modelOf(car)),
-      ...inbox.take('findings', number).findings,
-    }));
+    const findings = once(() => inbox.take('findings', number).findings);
+    const leaks = once(() => inbox.take('leaks', number).leaks);
     return {
       diagnostics: undefined,
       get procedures() {
         return procedures();
       },
       get tables() {
-        return { ...findings().tables, isolation: findings().leaks.table };
+        return { ...findings().tables, isolation: leaks().table };
       },
       get statistics() {
-        return { ...findings().statistics, ...findings().leaks.count };
+        return { ...findings().statistics, ...leaks().count };
       },
       get overruled() {
         return findings().overruled;
       },
     };
-  };
-}
-
-function once<T>(work: () => T): () => T {
-  let known: { readonly answer: T } | undefined;
-  return () => {
-    known ??= { answer: work() };
-    return known.answer;
   };
 }

@@ -44,7 +44,7 @@ export interface FilledStretch {
 }
 
 /** The share of a book that the first of two lays out: the other begins later, having had other things to do. */
-const firstShare = 0.55;
+const firstShare = 0.47;
 
 /** What is known of the whole book once every stretch of it is filled. */
 export interface WholeBook {

@@ -63,6 +63,26 @@ describe('two threads', () => {
     expect(filesOf(2, 'one-paper')).toEqual(filesOf(1, 'one-paper'));
   });
 
+  test('tell once what is to be told of the figures, whoever works them out', () => {
+    const lapwing = readFileSync(join(root, 'tests', 'fixtures', 'cars', 'lapwing.yaml'), 'utf8');
+    const [one, two] = ([1, 2] as const).map((threads) =>
+      command(threads, 'lapwing', lapwing, '--paper', 'owners-manual'),
+    );
+    expect(two).toEqual(one);
+    expect(two?.stderr.match(/remark\[figure-draught-short\]/g)).toHaveLength(1);
+  });
+
+  test.each([
+    ['one paper', ['--paper', 'owners-manual']],
+    ['every paper', []],
+  ])('refuse %s where what the guide says does not fit the car', (_, more) => {
+    const spoilt = specText('marigold').replace(/instead-of: .*/, 'instead-of: no-such-point');
+    const [one, two] = ([1, 2] as const).map((threads) => command(threads, 'oiled', spoilt, ...more));
+    expect(two).toEqual(one);
+    expect(two?.status).toBe(1);
+    expect(two?.stderr).toContain('no-such-point');
+  });
+
   test.each([
     ['a spec that is no spec', (text: string) => text.replace(/allowed-pressure: .*/, 'allowed-pressure: 1')],
     ['papers that are refused', (text: string) => text.replace(/^( {2}card: ).*$/m, '$1 20 mm x 20 mm')],
