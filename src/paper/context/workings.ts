@@ -43,8 +43,10 @@ const isOfType = /^type-/;
 /** Every figure of the book, in groups of one method, in the order of the first of each. */
 export function workingsContext({ figures, phrases }: World): readonly WorkingGroup[] {
   const groups: WorkingContext[][] = [];
-  for (const figure of figures.all.filter(({ id }) => !isOfType.test(id))) {
-    const working = workingOf(figure, phrases);
+  const book = figures.all.filter(({ id }) => !isOfType.test(id));
+  const inBook: ReadonlyMap<string, Figure> = new Map(book.map((figure) => [figure.id, figure]));
+  for (const figure of book) {
+    const working = workingOf(figure, phrases, inBook);
     const same = groups.find(([first]) => first !== undefined && isOfOneMethod(first, working));
     if (same === undefined) groups.push([working]);
     else same.push(working);
@@ -93,23 +95,30 @@ function groupOf(first: WorkingContext, others: readonly WorkingContext[]): Work
   };
 }
 
-/** Inputs from one place one after another, the place said once, after the last of them. */
+/** Inputs from one place one after another, the place said once, after the last of them; those that need none come last. */
 function sourcesOnce(inputs: WorkingContext['inputs']): WorkingContext['inputs'] {
-  const places = [...new Set(inputs.map(({ from }) => from))];
+  const places = [...new Set(inputs.map(({ from }) => from))].sort(
+    (a, b) => Number(a === '') - Number(b === ''),
+  );
   return places.flatMap((place) => {
     const own = inputs.filter(({ from }) => from === place);
     return own.map((input, index) => (index < own.length - 1 ? { ...input, from: '' } : input));
   });
 }
 
-/** One figure in words. */
-export function workingOf(figure: Figure, phrases: Phrases): WorkingContext {
+const none: ReadonlyMap<string, Figure> = new Map();
+
+/**
+ * One figure in words. An input that is a figure of `beside` stands as it does there, and without saying where it came from: whoever
+ * wants to know finds it in the same list.
+ */
+export function workingOf(figure: Figure, phrases: Phrases, beside = none): WorkingContext {
   return {
     id: figure.id,
     name: phrases.told(figure.name),
     value: valueWords(figure.value, phrases),
     rows: tableRows(figure.value, phrases),
-    inputs: figure.inputs.map((input) => inputWords(input, phrases)),
+    inputs: figure.inputs.map((input) => inputWords(input, phrases, beside)),
     formula: phrases.told(figure.formula),
     source: figure.source,
     checkedAgainst: phrases.told(figure.checkedAgainst),
@@ -202,10 +211,24 @@ function sideOf(from: string): Rounding {
   return /^tanks\..*\.(capacity|fill-to)$/.test(from) ? 'down' : 'nearest';
 }
 
+/** An input that is another figure: as that one is printed, where it is the same quantity. */
+function figureWords(value: FigureInput['value'], figure: Figure, phrases: Phrases): string {
+  const printed = figure.value;
+  if (typeof value === 'number') return phrases.number(value);
+  if (typeof value === 'string') return phrases.told(value);
+  return printed.kind === 'quantity' && printed.quantity.si === value.si
+    ? quantityWords(printed.quantity, printed.rounding, phrases)
+    : quantityWords(value, 'nearest', phrases);
+}
+
 function inputWords(
   { name, value, from }: FigureInput,
   phrases: Phrases,
+  beside: ReadonlyMap<string, Figure>,
 ): { name: string; value: string; from: string } {
+  const figure = beside.get(from);
+  if (figure !== undefined)
+    return { name: phrases.told(name), from: '', value: figureWords(value, figure, phrases) };
   return {
     name: phrases.told(name),
     from,
