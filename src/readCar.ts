@@ -10,6 +10,8 @@ import { type Guide, guideFor } from './paper/guide/guide';
 import { phrasesFor } from './paper/phrase';
 import { type Sayings, sayingsIn } from './paper/sayings';
 import { notWhole } from './paper/whole';
+import { airingUnknownRemarks } from './procedure/airingUnknown';
+import { alikeByHandRemarks } from './procedure/alikeByHand';
 import { calledForRemarks } from './procedure/calledFor';
 import { expandProcedures } from './procedure/expand';
 import { type FrontMatter, frontMatter } from './procedure/frontMatter';
@@ -119,6 +121,8 @@ export function proveCar(files: CarFiles, workshop: Workshop, prover: Prover = p
         proof.procedures,
         workshop.guideFiles.upkeep.form['called-for'],
       ),
+      ...alikeByHandRemarks(car, proof.procedures, workshop.day.wayOut),
+      ...airingUnknownRemarks(car),
     ]),
   );
 }

@@ -67,6 +67,9 @@ export const catalogue = {
   'procedure-change': 'A change names a procedure, step or caution that does not exist.',
   'procedure-not-carried':
     'The procedures call for something to carry or to hold the car with, and the spec lists none.',
+  'procedure-by-feel':
+    'A valve that is shut in a hurry stands beside others, and the spec does not say how it feels.',
+  'procedure-airing': 'The spec does not say how long a burner airs before it may be lit again.',
   'procedure-valve': 'The step library does not know what a valve is for, so no step works it.',
 
   // markup: templates

@@ -32,7 +32,10 @@ describe.each(demoNames)('the workings of %s', (name) => {
     const groups = workingsContext(worldOf(await demo(name), await workshop()));
     const { figures } = await demo(name);
     const ids = new Set(figures.all.map(({ id }) => id));
-    const lists = groups.flatMap(({ shared, figures: made }) => [shared, ...made.map(({ inputs }) => inputs)]);
+    const lists = groups.flatMap(({ shared, figures: made }) => [
+      shared,
+      ...made.map(({ inputs }) => inputs),
+    ]);
     expect(lists.flat().length).toBeGreaterThan(50);
     for (const inputs of lists) {
       const last = inputs.map(({ from }) => from !== '').lastIndexOf(true);
