@@ -209,6 +209,7 @@ export const upkeepForm = z.strictObject({
     z.strictObject({
       id: key.meta({ description: 'Its key, by which a spec puts its own point in its place.' }),
       point: text('What is oiled or greased.'),
+      place: text('Where it is, for a point that belongs to a part.').optional(),
       lubricant: text('What oil or grease.'),
       amount: text('How much.'),
       every: interval,
