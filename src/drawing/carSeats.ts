@@ -68,8 +68,14 @@ export function driverMark(
       off: Math.abs(down) * room.y + Math.abs(right) * room.x,
     })),
   );
-  const worth = (spot: Point & { readonly off: number }): number => 1000 * hits(spot, half, over) + spot.off;
-  const [best = { ...middle, off: 0 }] = [...spots].sort((a, b) => worth(a) - worth(b));
+  // nearest first, so that the first that lies under nothing is the best, and few are looked at
+  const nearest = [...spots].sort((a, b) => a.off - b.off);
+  let best = { ...middle, under: Number.POSITIVE_INFINITY };
+  for (const spot of nearest) {
+    const under = hits(spot, half, over);
+    if (under < best.under) best = { ...spot, under };
+    if (under === 0) break;
+  }
   return [
     text({ x: best.x, y: best.y + half.y }, words.says, {
       face: 'narrow',
