@@ -34,3 +34,16 @@ describe.each(demoNames)('the log sheet of %s', (name) => {
     expect(sheet.gauges.length).toBeGreaterThan(0);
   });
 });
+
+test('nobody is asked to dip a tank under pressure on the road', async () => {
+  const asked = async (name: string) => {
+    const { gauges } = logContext(worldOf(await demo(name), await workshop()));
+    return gauges.filter(({ underway }) => !underway).map(({ id }) => id);
+  };
+  const { car } = await demo('thimble');
+  const [stick, ...others] = await asked('thimble');
+  expect(others).toEqual([]);
+  expect(car.spec.gauges[stick ?? '']?.kind).toBe('stick');
+  expect(car.spec.tanks[car.spec.gauges[stick ?? '']?.of ?? '']?.pressure).toBeDefined();
+  expect(await asked('heron')).toEqual([]);
+});

@@ -28,7 +28,9 @@ export function oilingContext({
   const own = car.spec.oiling ?? [];
   const replaced = new Set(own.map((point) => point['instead-of']));
   const rows = [
-    ...guide.upkeep.oiling.filter(({ id }) => !replaced.has(id)).map((row) => ({ ...row, place: row.place ?? '' })),
+    ...guide.upkeep.oiling
+      .filter(({ id }) => !replaced.has(id))
+      .map((row) => ({ ...row, place: row.place ?? '' })),
     ...own.map(({ place, who = 'keeper' as const, ...row }) => ({
       ...row,
       who,
