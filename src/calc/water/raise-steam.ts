@@ -62,9 +62,11 @@ export function raiseSteam(boiler: BoilerHeating, gaugePa: number): SteamRaising
     heatToMetalJ,
     heatLostJ,
   });
+  let enthalpy = enthalpyOf(boiler.startTemperatureK);
   for (let from = boiler.startTemperatureK; from < endK; ) {
     const to = Math.min(from + stepK, endK);
-    const toWater = waterKg * (enthalpyOf(to) - enthalpyOf(from));
+    const after = enthalpyOf(to);
+    const toWater = waterKg * (after - enthalpy);
     const toMetal = boiler.metalKg * boiler.metalSpecificHeat * (to - from);
     const lossW = boiler.lossWPerK * ((from + to) / 2 - boiler.airTemperatureK);
     const netW = boiler.heatW - lossW;
@@ -75,7 +77,7 @@ export function raiseSteam(boiler: BoilerHeating, gaugePa: number): SteamRaising
     heatToMetalJ += toMetal;
     heatLostJ += lossW * seconds;
     points.push(pointAt(boiler, timeS, to));
-    from = to;
+    [from, enthalpy] = [to, after];
   }
   return done(true);
 }
