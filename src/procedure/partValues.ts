@@ -140,7 +140,7 @@ function tankValues(car: Car, id: PartId, print: Printer, { words }: Language): 
       tank.reserve === undefined
         ? undefined
         : print.show(quantity('volume', keptBackM3(tank), tank.reserve.estimated), 'up'),
-    'pilot-lasts': print.show(pilotLasts(car, id), 'down'),
+    'pilot-lasts': print.hours(pilotLasts(car, id)),
     from: print.show(tank.pressure?.from, 'up'),
     to: print.show(tank.pressure?.to, 'down'),
     vent: tank.vent,
