@@ -9,6 +9,7 @@
 export const messageValues = {
   // amounts and names
   'on-card': ['card'],
+  'filler-at': ['place'],
   'on-face': ['face'],
   'not-known': [],
   about: ['amount'],

@@ -1,10 +1,11 @@
 /** The values of the car as a whole that the words of a step can use. Documented in `docs/procedures.md`. */
 import type { Car } from '../car/car';
-import type { Language } from '../language/language';
+import { type Language, partName } from '../language/language';
 import type { Values } from '../language/wording';
 import { printDay } from '../quantity/day';
 import type { Quantity } from '../quantity/quantity';
 import { burnsOnOf } from '../spec/burnsOn';
+import { duties } from './duties';
 import { Printer, type PrintStyle } from './valuePrinter';
 
 /** What the words can ask of the car as a whole, with its meaning. */
@@ -29,6 +30,8 @@ export const carValueMeanings = {
   'boiler.cut-out': 'Where the automatic shuts the burner.',
   'boiler.cut-in': 'Where it opens it again.',
   'boiler.least-to-move': 'The least at which the car is moved.',
+  'boiler.standing-feed':
+    'The feed pump that is worked while the car stands, with article and tag; not there if it has none.',
   'boiler.blow-down': 'The pressure at which it is blown down.',
   'boiler.draws-full': 'There if the boiler draws itself full as it cools.',
   'boiler.never-draws-full': 'There if it is known not to draw itself full.',
@@ -85,6 +88,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       'cut-out': print.show(boiler['burner-cuts-out']),
       'cut-in': print.show(boiler['burner-cuts-in']),
       'least-to-move': print.show(boiler['least-to-move'], 'up'),
+      'standing-feed': standingFeed(car, language),
       'blow-down': print.show(boiler['blow-down-pressure'], 'down'),
       'draws-full': boiler['draws-full'] === 'yes' ? 'yes' : undefined,
       'never-draws-full': boiler['draws-full'] === 'no' ? 'yes' : undefined,
@@ -121,6 +125,13 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
     oil: { kind: engine.oil.kind, proof: engine.oil.proof },
     tyres: { size: running.tyres.size, pressure: print.show(running.tyres.pressure) },
   };
+}
+
+/** What a level that has fallen is brought up with before the car moves. */
+function standingFeed(car: Car, language: Language): string | undefined {
+  const [pump] = duties['standing-pump']?.parts(car) ?? [];
+  const part = pump === undefined ? undefined : car.parts.get(pump);
+  return part === undefined ? undefined : partName(language, { name: part.name, tag: part.tag });
 }
 
 /** The longest time for which a main burner burns on. */

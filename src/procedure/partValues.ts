@@ -1,8 +1,11 @@
 /** The values of a part that the words of a step can use. Documented in `docs/procedures.md`. */
+
+import { keptBackM3, pilotLasts } from '../calc/figures/endurance';
 import type { Car, PartId } from '../car/car';
 import { type Language, partName } from '../language/language';
 import type { Words } from '../language/languageForm';
 import type { Values } from '../language/wording';
+import { quantity } from '../quantity/quantity';
 import { burnsOnOf } from '../spec/burnsOn';
 import { Printer, type PrintStyle } from './valuePrinter';
 
@@ -30,6 +33,10 @@ export const partValueMeanings = {
   cushion: 'Tank: the air pumped into it empty, before a pump fills it.',
   'room-for-air': 'Tank: the most to put in, where less than the capacity is given.',
   reserve: 'Tank: what is kept back.',
+  'kept-back':
+    'Tank with a reserve: what its stick or gauge shows as the reserve begins, with what cannot be drawn.',
+  'pilot-lasts':
+    'Tank that feeds a pilot and no main burner: how long the pilot burns on what may be drawn of it, filled as said.',
   from: 'Tank, gauge: bottom of the pressure band.',
   to: 'Tank, gauge: top of the pressure band.',
   vent: 'Tank: how air gets in or out, or its pressure is let off.',
@@ -45,7 +52,10 @@ export const partValueMeanings = {
   'should-read': 'Gauge: what it should show.',
   'cold-how': 'Way of reading the level: how it is read cold.',
   'steaming-how': 'Way of reading the level: how it is read under steam.',
-  'level-good': 'Way of reading the level: what it shows when there is water enough.',
+  'level-good':
+    'Way of reading the level: what it shows when there is water enough, under steam if it is read so.',
+  'level-good-cold':
+    'Way of reading the level: what it shows when there is water enough, cold if it is read so.',
   'shuts-otherwise': 'Valve: which way it shuts, if that is not by turning clockwise.',
   set: 'Device: where it acts.',
   test: 'Device: how one sees that it works.',
@@ -126,6 +136,11 @@ function tankValues(car: Car, id: PartId, print: Printer, { words }: Language): 
     cushion: print.show(tank.cushion, 'nearest'),
     'room-for-air': tank['fill-to'] === undefined ? undefined : print.show(tank['fill-to'], 'down'),
     reserve: print.show(tank.reserve, 'up'),
+    'kept-back':
+      tank.reserve === undefined
+        ? undefined
+        : print.show(quantity('volume', keptBackM3(tank), tank.reserve.estimated), 'up'),
+    'pilot-lasts': print.hours(pilotLasts(car, id)),
     from: print.show(tank.pressure?.from, 'up'),
     to: print.show(tank.pressure?.to, 'down'),
     vent: tank.vent,
@@ -156,6 +171,15 @@ function fireValues(car: Car, id: PartId, print: Printer): Values {
     : { 'hot-when': vaporizer['hot-when'], 'warm-first': print.show(vaporizer['warm-first'], 'up') };
 }
 
+/** What a gauge or cock shows when there is water enough: when it is read so, and else at any time. */
+function goodOf(
+  ways: readonly Car['spec']['boiler']['level'][number][],
+  wanted: 'cold' | 'steaming',
+): string | undefined {
+  const said = ways.filter(({ good }) => good !== undefined);
+  return (said.find(({ when }) => when === wanted) ?? said[0])?.good;
+}
+
 function instrumentValues(car: Car, id: PartId, print: Printer): Values {
   const gauge = car.spec.gauges[id];
   const ways = car.spec.boiler.level.filter((way) => way.gauge === id);
@@ -176,7 +200,8 @@ function instrumentValues(car: Car, id: PartId, print: Printer): Values {
       : {
           'cold-how': ways.find((way) => way.when !== 'steaming')?.how,
           'steaming-how': ways.find((way) => way.when !== 'cold')?.how,
-          'level-good': ways.find((way) => way.good !== undefined)?.good,
+          'level-good': goodOf(ways, 'steaming'),
+          'level-good-cold': goodOf(ways, 'cold'),
         }),
     ...(device === undefined ? {} : { set: print.show(device.set), test: device.test }),
     ...(lockOrControl === undefined ? {} : { work: lockOrControl.how }),

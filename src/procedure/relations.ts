@@ -2,6 +2,7 @@
 import type { Car, PartId } from '../car/car';
 import { carrying, partsInFlowOrder, routesTo } from '../car/flow';
 import { filledByTransfer, transferPumps, waterTanksBefore } from '../car/waterPumps';
+import { without } from './duty/pick';
 import { drainsOfGlass, injectorValves, waterCocksOfGlass } from './duty/waterParts';
 import { fuelPumps, handValveOf, lastValvesTo, startingValvesTo } from './fuelWay';
 
@@ -108,6 +109,10 @@ export const relations: Readonly<Record<string, Relation>> = {
   'water-cock': {
     meaning: 'Of a gauge glass: the cocks through which the boiler’s water comes to it.',
     parts: waterCocksOfGlass,
+  },
+  'steam-cock': {
+    meaning: 'Of a gauge glass: the cocks through which the boiler’s steam comes to it.',
+    parts: (car, id) => without(car.spec.gauges[id]?.cocks ?? [], waterCocksOfGlass(car, id)),
   },
   'drain-cock': { meaning: 'Of a gauge glass: the valves it is blown through.', parts: drainsOfGlass },
   fills: {

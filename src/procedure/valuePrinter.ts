@@ -25,4 +25,17 @@ export class Printer {
     const fractions = quantity.dimension === 'turns' ? { fractions: 8 as const } : {};
     return printQuantity(quantity, { ...this.style, rounding, ...fractions, numbers: this.language.numbers });
   }
+
+  /** A long time in whole hours, rounded down. */
+  hours(time: Quantity<'time'> | undefined): string | undefined {
+    return time === undefined
+      ? undefined
+      : printQuantity(time, {
+          ...this.style,
+          unit: 'h',
+          decimals: 0,
+          rounding: 'down',
+          numbers: this.language.numbers,
+        });
+  }
 }

@@ -39,9 +39,17 @@ function blocksOf(procedure: Procedure): readonly Block[] {
 /** Actions that have their moment; looking, checking and reading at a place can wait their turn. */
 const timed: ReadonlySet<Step['action']> = new Set(['call', 'stand', 'write']);
 
-/** A helper stands elsewhere, and saves the driver no walking. */
+/**
+ * A helper stands elsewhere, and saves the driver no walking. What lights the main fuel is seen at the moment it is let on, and not
+ * when the feet come by.
+ */
 function isFree(step: Step): boolean {
-  return isQuiet(step) && !timed.has(step.action) && step.who !== 'helper';
+  return (
+    isQuiet(step) &&
+    !timed.has(step.action) &&
+    step.who !== 'helper' &&
+    !step.proves.includes('igniter-proven')
+  );
 }
 
 /** Put the free steps of a procedure in walking order; the same procedure if there is nothing to gain. */

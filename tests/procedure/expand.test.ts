@@ -158,7 +158,7 @@ describe('the pilot', () => {
     expect(steps.find((step) => step.id.startsWith('crack-pilot-valve'))).toMatchObject({
       place: 'underneath',
       sets: { lighting: 'pilot-burner' },
-      result: 'the pilot burner lights at once',
+      result: 'the pilot burner lights at once; if not, shut it, air the burner, and begin this part again',
     });
   });
 

@@ -15,7 +15,7 @@ import {
   momentsOf,
 } from './chargedLater';
 import { boyle, ratesNotKnown, strokesNotKnown } from './chargedNotKnown';
-import { enduranceFigures, enduranceOf, type TankEndurance } from './endurance';
+import { enduranceFigures, enduranceOf, keptBackM3, type TankEndurance } from './endurance';
 
 /** What is known of one charged tank. */
 export interface ChargedFigures {
@@ -69,7 +69,7 @@ function figuresOf(
   });
   const deliveredM3 = deliveredDownToM3(full, band.from.si);
   const refilled = tanksFeeding(car, tankId).some((id) => id !== tankId);
-  const keptM3 = (tank.unusable?.si ?? 0) + (tank.reserve?.si ?? 0);
+  const keptM3 = keptBackM3(tank);
   const lastsAt = (burner: PartId, fire: 'full' | 'low', rateM3PerS: number | undefined) => {
     if (rateM3PerS === undefined) return [];
     const seconds = deliveredM3 / rateM3PerS;

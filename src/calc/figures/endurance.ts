@@ -1,6 +1,7 @@
 /** How long a burner runs on all the fuel of its charged tank, and how often the tank is pumped up on the way. */
 import type { Car, PartId } from '../../car/car';
-import { quantity } from '../../quantity/quantity';
+import { tanksFeeding } from '../../car/flow';
+import { type Quantity, quantity } from '../../quantity/quantity';
 import { type ChargedTank, deliveredDownToM3 } from '../air/cushion';
 import type { Figure, FigureInput } from '../figure';
 
@@ -22,7 +23,7 @@ export function enduranceOf(
   full: ChargedTank,
   use: { readonly floorGaugePa: number; readonly keptM3: number; readonly rateM3PerS: number },
 ): TankEndurance {
-  const seconds = Math.max(0, full.fuelM3 - use.keptM3) / use.rateM3PerS;
+  const seconds = drawnInSeconds(full.fuelM3, use.keptM3, use.rateM3PerS);
   let [fuelM3, pumpings] = [full.fuelM3, 0];
   while (pumpings < mostPumpings) {
     fuelM3 -= deliveredDownToM3({ ...full, fuelM3 }, use.floorGaugePa);
@@ -30,6 +31,31 @@ export function enduranceOf(
     pumpings += 1;
   }
   return { seconds, pumpings };
+}
+
+/**
+ * How long a pilot burns at full fire on what may be drawn of a tank that is filled as the spec says; nothing for a tank that feeds
+ * a main burner too, one that a pump refills, or a pilot whose rate is not written down.
+ */
+export function pilotLasts(car: Car, tankId: PartId): Quantity<'time'> | undefined {
+  const tank = car.spec.tanks[tankId];
+  const fed = Object.entries(car.spec.burners).filter(([id]) => tanksFeeding(car, id).includes(tankId));
+  const [only, further] = fed.filter(([, { job, fuel }]) => job === 'pilot' || fuel === tank?.holds);
+  const rate = only?.[1]['full-rate'];
+  if (tank === undefined || only?.[1].job !== 'pilot' || further !== undefined || rate === undefined)
+    return undefined;
+  if (tanksFeeding(car, tankId).some((id) => id !== tankId)) return undefined;
+  const filledM3 = Math.min((tank['fill-to'] ?? tank.capacity).si, tank.capacity.si);
+  return quantity('time', drawnInSeconds(filledM3, keptBackM3(tank), rate.si), rate.estimated);
+}
+
+/** What of a tank is not counted on: what cannot be drawn, and the reserve, m³. */
+export function keptBackM3(tank: Car['spec']['tanks'][string]): number {
+  return (tank.unusable?.si ?? 0) + (tank.reserve?.si ?? 0);
+}
+
+function drawnInSeconds(fuelM3: number, keptM3: number, rateM3PerS: number): number {
+  return Math.max(0, fuelM3 - keptM3) / rateM3PerS;
 }
 
 /** Both as figures. */

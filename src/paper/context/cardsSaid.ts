@@ -2,6 +2,7 @@
  * Where a procedure stands that a step sends to, told beside its title: on which other card, “Moving off” (card “Cold start”), or
  * on which face of the same, “Shut everything” (face 3).
  */
+import type { Procedure } from '../../procedure/procedure';
 import type { World } from '../paper';
 import type { Piece } from '../pieces';
 import type { CardPlan } from '../plans';
@@ -19,22 +20,30 @@ export interface SendingPiece extends Piece {
 /** A stretch that is text alone. */
 export const textAlone = (piece: Piece): SendingPiece => ({ ...piece, page: '', before: '', after: '' });
 
-/** Titles of procedures that stand on other cards, each with the words that tell the card; and those told already. */
+/**
+ * Titles of procedures that stand on other cards, each with the words that tell the card; and those told already, where a card
+ * tells each once. Without `told` every step tells them anew, since it is read alone.
+ */
 export interface OtherCards {
   readonly words: ReadonlyMap<string, string>;
-  readonly told: Set<string>;
+  readonly told?: Set<string>;
   /** Titles of procedures on this card, each with its key; and the words round the number of a face. */
   readonly here: ReadonlyMap<string, string>;
   readonly onFace: { readonly before: string; readonly after: string };
 }
 
-/** What one card has to tell of the others, nothing of it told yet. A procedure that is on several stands on the first. */
+/** What one card has to tell of the others, in every step anew. A procedure that is on several stands on the first. */
 export function otherCards(plan: CardPlan, world: World): OtherCards {
+  return cardsBeside((procedure) => standsOn(plan, procedure), world);
+}
+
+/** The same for a paper on which the procedures stand that `isHere` finds. */
+export function cardsBeside(isHere: (procedure: Procedure) => boolean, world: World): OtherCards {
   const { plans, proof, language } = world;
   const words = new Map<string, string>();
   const here = new Map<string, string>();
   for (const procedure of proof.procedures) {
-    if (standsOn(plan, procedure)) {
+    if (isHere(procedure)) {
       here.set(procedure.title, procedure.id);
       continue;
     }
@@ -42,7 +51,7 @@ export function otherCards(plan: CardPlan, world: World): OtherCards {
     if (card !== undefined) words.set(procedure.title, language.messages.say('on-card', { card }));
   }
   const [before = '', after = ''] = language.messages.say('on-face', { face: anyFace }).split(anyFace);
-  return { words, told: new Set(), here, onFace: { before, after } };
+  return { words, here, onFace: { before, after } };
 }
 
 /** Stands for the number of a face while its words are taken apart; no language has it. */
@@ -83,10 +92,13 @@ export function withFaces(
 }
 
 /**
- * A text of a step with the cards of the procedures that it is the first to send to. They are noted in `told`. Titles one
- * after the other that stand on one card have it once, after the last.
+ * A text of a step with the cards of the procedures that it is the first to send to. They are noted in `told`, if the card tells
+ * each once. Titles one after the other that stand on one card have it once, after the last.
  */
-export function withCards(text: string, { words, told }: Pick<OtherCards, 'words' | 'told'>): string {
+export function withCards(
+  text: string,
+  { words, told = new Set() }: Pick<OtherCards, 'words' | 'told'>,
+): string {
   const quoted = /[“„]([^“”„]+)[”“]/g;
   const named = new Set([...text.matchAll(quoted)].map(([, title = '']) => title));
   const sentTo = [...named].filter((title) => words.has(title) && !told.has(title));

@@ -34,6 +34,8 @@ export interface RangeContext {
   readonly byMark: boolean;
   readonly reserve: string;
   readonly unusable: string;
+  /** Both together: what the stick or gauge shows as the reserve begins. */
+  readonly kept: string;
   /** Whether anything is known at all. */
   readonly known: boolean;
   readonly headings: readonly string[];
@@ -307,6 +309,7 @@ export function rangeContext(
     byMark,
     known: known.length > 0,
     unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }),
+    kept: print(quantity('volume', model.unusableM3 + model.reserveM3), { rounding: 'up' }),
     reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
     headings: known.map((terrain) => words.terrain[terrain]),
     rows: rows

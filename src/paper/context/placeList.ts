@@ -22,12 +22,16 @@ const atAGlance = 8;
 
 /**
  * The list of these places; `byFeel`, with how a hand tells each from its neighbours. Tags that share a place share a line, where
- * that makes a short list; in a longer one only those of one letter do, so that a tag stands where its letter leads the eye.
+ * that makes a short list; in a longer one only those of one letter do, so that a tag stands where its letter leads the eye. `fillerAt`
+ * says that a place is where a tank is filled, and not where it stands.
  */
 export function listOfPlaces(
   places: readonly PlaceOnCard[],
   car: Car,
-  { byFeel = false }: { readonly byFeel?: boolean } = {},
+  {
+    byFeel = false,
+    fillerAt = (place) => place,
+  }: { readonly byFeel?: boolean; readonly fillerAt?: (place: string) => string } = {},
 ): PlaceList {
   const feels = byFeel ? feelByPart(car) : new Map<string, string>();
   const placeWords = (place: string, part: string) => {
@@ -37,9 +41,9 @@ export function listOfPlaces(
   const tags = new Set(taggedParts(car).map(({ tag }) => tag));
   const inOrder = byAlphabet(car);
   const placesOf = new Map<string, string[]>();
-  for (const { place, parts } of places)
+  for (const { place, filler = false, parts } of places)
     for (const tag of parts.filter((part) => tags.has(part)))
-      placesOf.set(tag, [...(placesOf.get(tag) ?? []), placeWords(place, tag)]);
+      placesOf.set(tag, [...(placesOf.get(tag) ?? []), placeWords(filler ? fillerAt(place) : place, tag)]);
   const ordered = [...placesOf].sort(([one], [other]) => inOrder(one, other));
   const byPlace = gathered(ordered, () => '');
   const named = places.flatMap(({ place, parts }) =>

@@ -38,6 +38,8 @@ function workedAt(id: PartId, car: Car): string | undefined {
 /** One place and the parts there that a card names, by their tags or, without one, by their names. */
 export interface PlaceOnCard {
   readonly place: string;
+  /** It is where tanks are filled that stand elsewhere. */
+  readonly filler?: boolean;
   /** How it is reached. */
   readonly reach: Place['reach'];
   readonly parts: readonly string[];
@@ -49,22 +51,30 @@ export type Naming = Pick<Step, 'say' | 'result' | 'part' | 'place'>;
 /** The places of all parts that these steps name, in the order in which they are needed. */
 export function placesOnCard(steps: readonly Naming[], car: Car): readonly PlaceOnCard[] {
   const tagged = taggedParts(car);
-  const at = new Map<string, Set<string>>();
+  const at = new Map<
+    string,
+    { readonly key: string; readonly filler: boolean; readonly parts: Set<string> }
+  >();
   for (const step of steps) {
     const words = `${step.say} ${step.result}`;
     const named = tagged.filter(({ tag }) => words.includes(`(${tag})`)).map(({ id }) => id);
     const beside = namedUntagged(words, car).filter((id) => id !== step.part);
     for (const id of [...(step.part === undefined ? [] : [step.part]), ...named, ...beside]) {
       const part = car.parts.get(id);
-      const place = placeKey(id, step, car);
-      if (part === undefined || place === undefined || !(named.includes(id) || words.includes(part.name)))
+      const key = placeKey(id, step, car);
+      if (part === undefined || key === undefined || !(named.includes(id) || words.includes(part.name)))
         continue;
-      at.set(place, (at.get(place) ?? new Set()).add(part.tag ?? part.name));
+      // nobody looks for the boiler, and the place it is told by is that of what sits on it
+      if (part.kind === 'boiler') continue;
+      const filler = key !== workedAt(id, car);
+      const row = at.get(`${filler} ${key}`) ?? { key, filler, parts: new Set() };
+      at.set(`${filler} ${key}`, row);
+      row.parts.add(part.tag ?? part.name);
     }
   }
-  return [...at].flatMap(([key, parts]) => {
+  return [...at.values()].flatMap(({ key, filler, parts }) => {
     const place = car.places.get(key);
-    return place === undefined ? [] : [{ place: place.name, reach: place.reach, parts: [...parts] }];
+    return place === undefined ? [] : [{ place: place.name, filler, reach: place.reach, parts: [...parts] }];
   });
 }
 

@@ -25,8 +25,10 @@ export interface TripFaceContext {
   }[];
   /** The step of the stick that `water` and `fuel` of a rule are for; empty if neither is read by one. */
   readonly step: string;
-  /** Depths at which the reserve begins, by tank. */
+  /** Depths at which the reserve begins, by tank; none for a tank under air, which nobody opens on the road. */
   readonly reserves: readonly { readonly tank: string; readonly at: string }[];
+  /** Tanks read by stick that are under air while the car runs. */
+  readonly underAir: readonly string[];
   /** A leg worked out on the hardest road that is known; nothing if the water is not read by stick. */
   readonly example: TripExample | null;
   /** Whether water and fuel are read by stick; other tanks are read on their gauge or glass. */
@@ -72,6 +74,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
       : phrases[which](quantity('distance', metres), { rounding: 'down', decimals: 1 });
   };
   const [known] = steps.filter((step) => step !== undefined);
+  const isUnderAir = ({ model }: RangeChart) => car.spec.tanks[model.id]?.pressure !== undefined;
   const keptToM = ({ model }: RangeChart) => model.tank.depthAtVolumeM(model.unusableM3 + model.reserveM3);
   return {
     system,
@@ -89,17 +92,23 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
       fuel: told(steps[1], terrain),
     })),
     step: known === undefined ? '' : phrases[which](quantity('length', known.stepM)),
-    reserves: charts.filter(byStick).map((chart) => ({
-      tank: chart.model.name,
-      at: phrases[which](quantity('length', keptToM(chart)), { rounding: 'up' }),
-    })),
+    reserves: charts
+      .filter(byStick)
+      .filter((chart) => !isUnderAir(chart))
+      .map((chart) => ({
+        tank: chart.model.name,
+        at: phrases[which](quantity('length', keptToM(chart)), { rounding: 'up' }),
+      })),
+    underAir: charts
+      .filter(byStick)
+      .filter(isUnderAir)
+      .map(({ model }) => model.name),
     example:
       steps[0] === undefined || !byStick(water)
         ? null
         : exampleOf(world, {
-            step: steps[0],
+            chart: water,
             keptToM: keptToM(water),
-            fullM: water.full.depthM,
             system,
             which,
           }),
@@ -111,36 +120,36 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
 /** How long the leg of the example may be, in whole units of distance: the longest for which the tank holds enough. */
 const exampleUnits = [10, 5, 4, 3, 2, 1];
 
+/** Read off the stick chart from the reserve upward, as the range table is, so that both say the same of the same stick. */
 function exampleOf(
   { phrases, words }: World,
   {
-    step,
+    chart: { model, use, full },
     keptToM,
-    fullM,
     system,
     which,
   }: {
-    readonly step: StickStep;
+    readonly chart: RangeChart;
     readonly keptToM: number;
-    readonly fullM: number;
     readonly system: UnitSystem;
     readonly which: 'first' | 'second';
   },
 ): TripExample | null {
-  const terrain = terrains.findLast((each) => step.rangeM[each] !== undefined);
-  const stepRangeM = terrain && step.rangeM[terrain];
-  if (terrain === undefined || stepRangeM === undefined) return null;
-  const depthOfM = (legM: number) => (step.stepM * legM) / stepRangeM;
+  const terrain = terrains.findLast((each) => use.byTerrain[each].planPerM !== undefined);
+  const perM = terrain && use.byTerrain[terrain].planPerM;
+  if (terrain === undefined || perM === undefined) return null;
+  const neededM3 = (legM: number) => model.unusableM3 + model.reserveM3 + perM * legM;
+  const fullM3 = model.tank.volumeAtDepthM3(full.depthM);
   const legM = exampleUnits
     .map((units) => units * printedStepM[system])
-    .find((each) => keptToM + depthOfM(each) <= fullM);
+    .find((each) => neededM3(each) <= fullM3);
   if (legM === undefined) return null;
-  const depthM = depthOfM(legM);
+  const startM = model.tank.depthAtVolumeM(neededM3(legM));
   const up = { rounding: 'up' } as const;
   return {
     distance: phrases[which](quantity('distance', legM)),
     road: words.terrain[terrain],
-    depth: phrases[which](quantity('length', depthM), up),
-    start: phrases[which](quantity('length', keptToM + depthM), up),
+    depth: phrases[which](quantity('length', startM - keptToM), up),
+    start: phrases[which](quantity('length', startM), up),
   };
 }

@@ -3,10 +3,16 @@ import { duties } from '../../procedure/duties';
 import type { Caution, Procedure } from '../../procedure/procedure';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
+import { cardsBeside } from './cardsSaid';
 import { type PartContext, partContext } from './controls';
+import { peopleBack } from './peopleBack';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from './placesSaid';
 import { cardProcedure, cardSteps } from './procedures';
 import { criticalKeys } from './proof';
+import { standsOn } from './standsOn';
+
+/** The procedure in which the glass is blown through. */
+const blownIn = 'raising-steam';
 
 /** How many hazards stand on the sheet. */
 const hurtsPrinted = 5;
@@ -30,7 +36,8 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
   const { hurts, start, stop } = guide.crew.visiting;
   const cautions = cautionsById(world);
   const critical = criticalKeys({ proof });
-  const said = nothingSaid();
+  const isHere = ({ id }: Procedure) => [...start, stop].includes(id);
+  const said = { ...nothingSaid(), cards: { ...cardsBeside(isHere, world), told: new Set<string>() } };
   const asOnCards = (procedure: Procedure) => cardProcedure(procedure, car, critical, said);
   const chosen = (ids: readonly string[]) =>
     ids.flatMap((id) => procedures.filter((procedure) => procedure.id === id));
@@ -56,11 +63,17 @@ export function visitingContext(world: World): Readonly<Record<string, unknown>>
     coldest: boiler['working-level-cold'] ?? boiler['working-level'],
     highestCold: boiler['highest-level-cold'] ?? '',
     blownGlass: blownGlass(world.car),
+    blownBy: procedures.find(({ id }) => id === blownIn)?.title ?? '',
+    blownOn:
+      plans.cards.find((card) =>
+        procedures.some((procedure) => procedure.id === blownIn && standsOn(card, procedure)),
+      )?.title ?? '',
     firstCard: plans.cards[0]?.title ?? '',
     hurts: hurts.flatMap((id) => cautions.get(id) ?? []).slice(0, hurtsPrinted),
     stop: chosen([stop]).map((procedure) =>
       cardProcedure(procedure, car, critical, nothingSaidInTrouble(car)),
     ),
+    people: peopleBack(world),
     start: chosen(start).map(asOnCards),
     // what is reached from the seat is told on side one
     places: placesOnCard(

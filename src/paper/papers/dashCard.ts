@@ -3,6 +3,7 @@ import { drawGlass, type GlassInput } from '../../drawing/glass';
 import { otherCards } from '../context/cardsSaid';
 import { glassInputs } from '../context/drawingGlass';
 import { identityContext } from '../context/identity';
+import { callsClear, peopleBack } from '../context/peopleBack';
 import { listOfPlaces } from '../context/placeList';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
 import { cardProcedure, cardSteps } from '../context/procedures';
@@ -42,11 +43,17 @@ export function dashCard(plan: CardPlan): Paper {
           // in trouble a card is opened at the trouble and nowhere else
           const said =
             procedure.phase === 'emergency'
-              ? { ...nothingSaidInTrouble(car), cards: otherCards(plan, world) }
+              ? {
+                  ...nothingSaidInTrouble(car),
+                  cards: { ...otherCards(plan, world), told: new Set<string>() },
+                }
               : card;
           // the first trouble says in full what the others say in a row
           const rowsOf = procedure.phase === 'emergency' && index > 0 ? inRows : eachAlone;
-          return cardProcedure(procedure, car, criticalKeys({ proof }), said, rowsOf);
+          return {
+            ...cardProcedure(procedure, car, criticalKeys({ proof }), said, rowsOf),
+            people: callsClear(procedure) ? peopleBack(world) : null,
+          };
         })
         .filter(({ steps }) => steps.length > 0);
       const trouble = on.some(({ phase }) => phase === 'emergency');
@@ -59,7 +66,7 @@ export function dashCard(plan: CardPlan): Paper {
           car,
         ).filter(({ reach }) => !trouble || reach === 'seated'),
         car,
-        { byFeel: trouble },
+        { byFeel: trouble, fillerAt: (place) => world.language.messages.say('filler-at', { place }) },
       );
       return {
         car: identityContext(car.spec, phrases),

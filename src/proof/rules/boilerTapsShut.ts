@@ -13,7 +13,9 @@ function taps(model: Model): readonly PartId[] {
   const before = known.get(model);
   if (before !== undefined) return before;
   const { boiler } = model.car.spec;
-  const coldWays = boiler.level.flatMap((way) => (way.when === 'cold' ? [way.gauge] : []));
+  // a cock that is read under steam too is cracked for it, and may let the air out as steam is raised
+  const steaming = new Set(boiler.level.flatMap((way) => (way.when === 'cold' ? [] : [way.gauge])));
+  const coldWays = boiler.level.flatMap(({ gauge }) => (steaming.has(gauge) ? [] : [gauge]));
   const drains = ['water-drain', 'glass-drain'].flatMap((duty) => duties[duty]?.parts(model.car) ?? []);
   const found = [...boiler['blow-down'], boiler['fill-by'], ...coldWays, ...drains].flatMap((id) =>
     id !== undefined && model.slots.valve.has(id) ? [id] : [],

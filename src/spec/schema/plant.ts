@@ -265,7 +265,7 @@ export const vaporizer = z.strictObject({
       description:
         'What heats it before and while the main burner runs: a burner, a torch, an electric heater.',
     }),
-  'hot-when': words('How one knows it is hot enough.', 'a drop of water dances off it'),
+  'hot-when': words('How one knows it is hot enough.', 'a wet rag on a stick hisses on it and dries at once'),
   'warm-first': measure(
     'time',
     'How long it is warmed with a torch before its fuel is turned on.',

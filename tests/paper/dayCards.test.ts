@@ -1,0 +1,138 @@
+/** What the cards of the day say when a look finds something wrong, and where they send to. */
+import { describe, expect, test } from 'vitest';
+import { chargedFigures } from '../../src/calc/figures/charged';
+import { pilotLasts } from '../../src/calc/figures/endurance';
+import { rangeChart } from '../../src/calc/figures/rangeChart';
+import { worldOf } from '../../src/kettlebook';
+import { standsOn } from '../../src/paper/context/standsOn';
+import { tripCardContext } from '../../src/paper/context/tripCard';
+import { dashCard } from '../../src/paper/papers/dashCard';
+import { duties } from '../../src/procedure/duties';
+import type { Procedure, Step } from '../../src/procedure/procedure';
+import { parseQuantity } from '../../src/quantity/parse';
+import { terrains } from '../../src/spec/schema/running';
+import { demo, demoNames, workshop } from '../whole/made';
+
+const shop = await workshop();
+
+function stepsOf(procedures: readonly Procedure[], id: string): readonly Step[] {
+  return procedures.find((procedure) => procedure.id === id)?.steps ?? [];
+}
+
+const indexOf = (steps: readonly Step[], id: string) =>
+  steps.findIndex((step) => step.id === id || step.id.startsWith(`${id}/`));
+
+describe.each(demoNames)('%s', (name) => {
+  test('a look that finds the pilot out says at once which valves are shut: the last one, and one before it', async () => {
+    const { car, proof } = await demo(name);
+    const last = duties['pilot-last-valve']?.parts(car) ?? [];
+    const feeds = (duties['pilot-feed-valve']?.parts(car) ?? []).map((id) => `(${car.parts.get(id)?.tag})`);
+    const looks = proof.procedures.flatMap(({ steps }) =>
+      steps.filter(({ id }) => /^(again-pilot|see-pilot|pilot-still-good|stop-pilot)\//.test(id)),
+    );
+    expect(looks.length > 0).toBe(last.length > 0);
+    for (const { id, say, result } of looks) {
+      for (const valve of last) expect(`${say} ${result}`, id).toContain(`(${car.parts.get(valve)?.tag})`);
+      if (feeds.length > 0)
+        expect(
+          feeds.some((tag) => `${say} ${result}`.includes(tag)),
+          id,
+        ).toBe(true);
+      expect(result, id).toContain('“Light the pilot”');
+    }
+  });
+
+  test('the pilot is seen to burn before anything else is read, and again right before people are called clear', async () => {
+    const { car, proof } = await demo(name);
+    const steps = stepsOf(proof.procedures, 'going-on');
+    if (duties.pilot?.parts(car).length === 0) return expect(indexOf(steps, 'again-pilot')).toBe(-1);
+    expect(indexOf(steps, 'again-pilot')).toBeGreaterThan(0);
+    expect(indexOf(steps, 'again-pilot')).toBeLessThan(indexOf(steps, 'again-level'));
+    expect(indexOf(steps, 'see-pilot')).toBe(indexOf(steps, 'clear-front') - 1);
+  });
+
+  test('a glass that can be cut off is looked at before it is read for a fire', async () => {
+    const { car, proof } = await demo(name);
+    const cocks = duties['glass-cock']?.parts(car) ?? [];
+    const drains = duties['glass-drain']?.parts(car) ?? [];
+    for (const [procedure, read] of [
+      ['pilot', 'level-before-fire'],
+      ['going-on', 'again-level'],
+    ] as const) {
+      const steps = stepsOf(proof.procedures, procedure);
+      const at = indexOf(steps, 'glass-on');
+      expect(at >= 0, procedure).toBe(cocks.length > 0 && drains.length > 0);
+      if (at < 0) continue;
+      expect(at, procedure).toBeLessThan(indexOf(steps, read));
+      for (const id of [...cocks, ...drains])
+        expect(`${steps[at]?.say} ${steps[at]?.result}`).toContain(`(${car.parts.get(id)?.tag})`);
+      expect(steps[at]?.onCard).toBe(true);
+    }
+  });
+
+  test('every step of a card that sends to another card names it', async () => {
+    const ready = await demo(name);
+    const world = worldOf(ready, shop);
+    const { procedures } = ready.proof;
+    const sent = world.plans.cards
+      .filter(({ phases = [] }) => phases.length > 0 && !phases.includes('emergency'))
+      .flatMap((plan) => {
+        const { card } = dashCard(plan).context(world) as {
+          readonly card: { readonly procedures: readonly { readonly steps: readonly object[] }[] };
+        };
+        const own = new Set(
+          procedures.filter(({ phase }) => plan.phases?.includes(phase)).map(({ title }) => title),
+        );
+        const titles = procedures
+          .filter((procedure) => world.plans.cards.some((each) => standsOn(each, procedure)))
+          .map(({ title }) => title)
+          .filter((title) => !own.has(title));
+        return card.procedures.flatMap(({ steps }) =>
+          steps.flatMap((step) =>
+            (['say', 'result'] as const).flatMap((field) => {
+              const pieces: readonly { readonly text: string }[] = Reflect.get(step, field);
+              const text = pieces.map((piece) => piece.text).join('');
+              return titles.some((title) => text.includes(`“${title}”`)) ? [text] : [];
+            }),
+          ),
+        );
+      });
+    expect(sent.length).toBeGreaterThan(0);
+    expect(sent.filter((text) => !text.includes('(card “'))).toEqual([]);
+  });
+
+  test('the example of the trip card asks for no more than the mark from which the range table goes as far', async () => {
+    const world = worldOf(await demo(name), shop);
+    const { water } = world.figures;
+    if (water === undefined) throw new Error('no water tank');
+    for (const { system, example } of tripCardContext(world).faces) {
+      const start = parseQuantity((example?.start ?? '').replaceAll('\u00a0', ' '), 'length');
+      const leg = parseQuantity((example?.distance ?? '').replaceAll('\u00a0', ' '), 'distance');
+      if (!start.ok || !leg.ok) throw new Error(`no example: ${JSON.stringify(example)}`);
+      const terrain = terrains.find((each) => world.words.terrain[each] === example?.road);
+      if (terrain === undefined) throw new Error(`no such road: ${example?.road}`);
+      const mark = rangeChart(water, system)
+        .rows.filter((row) => (row.rangeM[terrain] ?? 0) >= leg.quantity.si - 1)
+        .sort((one, other) => one.depthM - other.depthM)[0];
+      // printed rounded up, by a sixteenth of an inch at the most
+      expect(mark?.depthM).toBeGreaterThanOrEqual(start.quantity.si - 0.0254 / 16);
+    }
+  });
+
+  test('how long a pilot burns on its tank is the figure of the manual', async () => {
+    const { car } = await demo(name);
+    const charged = chargedFigures(car);
+    for (const id of Object.keys(car.spec.tanks)) {
+      const told = pilotLasts(car, id);
+      if (told === undefined) continue;
+      const figure = charged
+        .find(({ tankId }) => tankId === id)
+        ?.lasts.find(
+          ({ burner, fire }) => fire === 'full' && car.spec.burners[burner]?.job === 'pilot',
+        )?.endurance;
+      expect(told.si).toBeCloseTo(figure?.seconds ?? Number.NaN, 3);
+    }
+    // a tank that feeds the main burner too is no pilot’s own
+    expect(pilotLasts(car, 'fuel-tank')).toBeUndefined();
+  });
+});
