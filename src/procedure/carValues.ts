@@ -41,6 +41,7 @@ export const carValueMeanings = {
     'How long a main burner burns on, at the most, after its fuel is shut; not there if it goes out at once.',
   'fire.airs-in':
     'How long a burner is left to air, at the least, after fuel went in and nothing lit: the longest of them; not there if no burner says so.',
+  'fire.vaporizes': 'There if a main burner burns vapour that a vaporizer makes.',
   'fuel.red-lines': 'The gauges of tanks under pressure, each with its red line; not there if none has one.',
   'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
@@ -106,6 +107,11 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
     fire: {
       'burns-on': print.show(longestBurnOn(car), 'up'),
       'airs-in': print.show(longestAiring(car), 'up'),
+      vaporizes: Object.values(car.spec.burners).some(
+        ({ job, vaporizer }) => job === 'main' && vaporizer !== undefined,
+      )
+        ? 'yes'
+        : undefined,
     },
     fuel: { 'red-lines': tankRedLines(car, print) },
     engine: {
