@@ -35,6 +35,24 @@ function allEntries(entries: readonly EntryForm[]): readonly EntryForm[] {
 
 const entries = library.procedures.flatMap(({ form }) => allEntries(form.steps));
 
+/** The same car, its steam gauge reading something else. */
+function steamGaugeReading(car: Car, reads: 'pressure' | 'flow', of: string): Car {
+  const gauges = Object.fromEntries(
+    Object.entries(car.spec.gauges).map(([id, gauge]) => [
+      id,
+      gauge.reads === 'pressure' && gauge.of === 'boiler' ? { ...gauge, reads, of } : gauge,
+    ]),
+  );
+  // its own changes may speak of what the gauge read
+  return { ...car, spec: { ...car.spec, gauges, changes: [] } };
+}
+
+/** The same car with a gauge of its oil, and with one of a condenser. */
+const watched = (car: Car) => [
+  steamGaugeReading(car, 'flow', 'engine'),
+  steamGaugeReading(car, 'pressure', 'condenser'),
+];
+
 describe('the library', () => {
   test('has at least one procedure for every phase', () => {
     const there = new Set(library.procedures.map(({ form }) => form.phase));
@@ -86,7 +104,7 @@ describe('the library', () => {
       burningOn(smallCar(...(smallCars['one pilot valve'] ?? []))),
     ];
     const given = new Set(
-      cars.flatMap((car) =>
+      [...cars, ...cars.flatMap(watched)].flatMap((car) =>
         proceduresOf(car, library).flatMap((procedure) =>
           procedure.steps.map((step) => `${procedure.id} ${step.id.split('/')[0]}`),
         ),
