@@ -35,23 +35,22 @@ function allEntries(entries: readonly EntryForm[]): readonly EntryForm[] {
 
 const entries = library.procedures.flatMap(({ form }) => allEntries(form.steps));
 
-/** The same car, its steam gauge reading something else. */
-function steamGaugeReading(car: Car, reads: 'pressure' | 'flow', of: string): Car {
-  const gauges = Object.fromEntries(
-    Object.entries(car.spec.gauges).map(([id, gauge]) => [
-      id,
-      gauge.reads === 'pressure' && gauge.of === 'boiler' ? { ...gauge, reads, of } : gauge,
-    ]),
-  );
-  // its own changes may speak of what the gauge read
-  return { ...car, spec: { ...car.spec, gauges, changes: [] } };
+/** The same car with one more gauge, beside one that it has. */
+function withGauge(car: Car, reads: 'pressure' | 'flow', of: string): Car {
+  const [[beside, gauge] = []] = Object.entries(car.spec.gauges);
+  const part = car.parts.get(beside ?? '');
+  if (gauge === undefined || part === undefined) return car;
+  const id = `more-${reads}`;
+  const { tag: _, ...untagged } = part;
+  return {
+    ...car,
+    parts: new Map([...car.parts, [id, { ...untagged, id, name: 'one more gauge' }]]),
+    spec: { ...car.spec, gauges: { ...car.spec.gauges, [id]: { ...gauge, reads, of } } },
+  };
 }
 
 /** The same car with a gauge of its oil, and with one of a condenser. */
-const watched = (car: Car) => [
-  steamGaugeReading(car, 'flow', 'engine'),
-  steamGaugeReading(car, 'pressure', 'condenser'),
-];
+const watched = (car: Car) => [withGauge(car, 'flow', 'engine'), withGauge(car, 'pressure', 'condenser')];
 
 describe('the library', () => {
   test('has at least one procedure for every phase', () => {
