@@ -44,7 +44,10 @@ export const carValueMeanings = {
     'How long a main burner burns on, at the most, after its fuel is shut; not there if it goes out at once.',
   'fire.airs-in':
     'How long a burner is left to air, at the least, after fuel went in and nothing lit: the longest of them; not there if no burner says so.',
-  'fuel.red-lines': 'The gauges of tanks under pressure, each with its red line; not there if none has one.',
+  'fire.spark': 'There if a main burner is lit by a switch, and by nothing that burns.',
+  'fire.vaporizes': 'There if a main burner burns vapour that a vaporizer makes.',
+  'fuel.red-lines':
+    'The gauges of the fuel’s pressure in tanks and at burners, each with its red line; not there if none has one.',
   'engine.reverses': 'There if it can be set to drive the car backwards.',
   inspector: 'Who inspects, by office.',
   'inspector.last': 'The last inspection.',
@@ -110,8 +113,14 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
     fire: {
       'burns-on': print.show(longestBurnOn(car), 'up'),
       'airs-in': print.show(longestAiring(car), 'up'),
+      spark: isLitBySpark(car) ? 'yes' : undefined,
+      vaporizes: Object.values(car.spec.burners).some(
+        ({ job, vaporizer }) => job === 'main' && vaporizer !== undefined,
+      )
+        ? 'yes'
+        : undefined,
     },
-    fuel: { 'red-lines': tankRedLines(car, print) },
+    fuel: { 'red-lines': fuelRedLines(car, print) },
     engine: {
       reverses: Object.values(car.spec.controls).some(({ kind }) => kind === 'reverse') ? 'yes' : undefined,
     },
@@ -143,13 +152,23 @@ function longestBurnOn({ spec }: Car): Quantity | undefined {
 }
 
 /** `fuel gauge 140 psi, pilot gauge 25 psi`: no word but names and figures, so that it reads in any language. */
-function tankRedLines({ spec }: Car, print: Printer): string | undefined {
-  const lines = Object.values(spec.gauges).flatMap((gauge) =>
-    gauge.reads === 'pressure' && gauge.of in spec.tanks && gauge['red-line'] !== undefined
+function fuelRedLines(car: Car, print: Printer): string | undefined {
+  const { spec } = car;
+  const ofBurners = duties['burner-fuel-gauge']?.parts(car) ?? [];
+  const lines = Object.entries(spec.gauges).flatMap(([id, gauge]) =>
+    gauge.reads === 'pressure' &&
+    (gauge.of in spec.tanks || ofBurners.includes(id)) &&
+    gauge['red-line'] !== undefined
       ? [`${gauge.name} ${print.show(gauge['red-line'], 'down') ?? ''}`]
       : [],
   );
   return lines.length === 0 ? undefined : lines.join(', ');
+}
+
+/** Whether every main burner is lit by a switch. */
+function isLitBySpark({ spec }: Car): boolean {
+  const mains = Object.values(spec.burners).filter(({ job }) => job === 'main');
+  return mains.length > 0 && mains.every((burner) => (burner['lit-by'] ?? '') in spec.controls);
 }
 
 /** The longest that any burner asks to be aired, since procedures speak of the fire as one; nothing if none says. */

@@ -35,6 +35,23 @@ function allEntries(entries: readonly EntryForm[]): readonly EntryForm[] {
 
 const entries = library.procedures.flatMap(({ form }) => allEntries(form.steps));
 
+/** The same car with one more gauge, beside one that it has. */
+function withGauge(car: Car, reads: 'pressure' | 'flow', of: string): Car {
+  const [[beside, gauge] = []] = Object.entries(car.spec.gauges);
+  const part = car.parts.get(beside ?? '');
+  if (gauge === undefined || part === undefined) return car;
+  const id = `more-${reads}`;
+  const { tag: _, ...untagged } = part;
+  return {
+    ...car,
+    parts: new Map([...car.parts, [id, { ...untagged, id, name: 'one more gauge' }]]),
+    spec: { ...car.spec, gauges: { ...car.spec.gauges, [id]: { ...gauge, reads, of } } },
+  };
+}
+
+/** The same car with a gauge of its oil, and with one of a condenser. */
+const watched = (car: Car) => [withGauge(car, 'flow', 'engine'), withGauge(car, 'pressure', 'condenser')];
+
 describe('the library', () => {
   test('has at least one procedure for every phase', () => {
     const there = new Set(library.procedures.map(({ form }) => form.phase));
@@ -86,7 +103,7 @@ describe('the library', () => {
       burningOn(smallCar(...(smallCars['one pilot valve'] ?? []))),
     ];
     const given = new Set(
-      cars.flatMap((car) =>
+      [...cars, ...cars.flatMap(watched)].flatMap((car) =>
         proceduresOf(car, library).flatMap((procedure) =>
           procedure.steps.map((step) => `${procedure.id} ${step.id.split('/')[0]}`),
         ),

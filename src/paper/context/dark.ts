@@ -1,9 +1,10 @@
 /** The card for the dark: what is shut from the seat, in order, and how that feels; what must be found; what is looked at. */
+import type { Car } from '../../car/car';
 import type { Step } from '../../procedure/procedure';
 import { seatedSteps } from '../../proof/escape';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
-import { feelOf } from './feel';
+import { feelOf, handlingOf } from './feel';
 
 /** One thing to do by feel. */
 export interface DarkStep {
@@ -24,14 +25,19 @@ export interface DarkPlace {
 export interface DarkContext {
   readonly places: readonly DarkPlace[];
   readonly rest: readonly DarkPlace[];
-  readonly find: World['guide']['crew']['dark']['find'];
+  /** What is said before anything is touched. */
+  readonly before: readonly { readonly say: string }[];
+  readonly find: readonly {
+    readonly what: string;
+    readonly of: readonly { readonly name: string; readonly place: string; readonly feel: string }[];
+  }[];
   readonly look: World['guide']['crew']['dark']['look'];
 }
 
 /** Everything the card says. */
 export function darkContext(world: World): DarkContext {
   const { car, guide, proof } = world;
-  const { shut, find, look } = guide.crew.dark;
+  const { shut, before, find, look } = guide.crew.dark;
   const wayOut = proof.procedures.find(({ id }) => id === shut);
   const steps = (wayOut?.steps ?? []).filter(({ onCard }) => onCard);
   const seated = wayOut === undefined ? [] : seatedSteps(car, wayOut);
@@ -41,7 +47,11 @@ export function darkContext(world: World): DarkContext {
   return {
     places: byPlace(first, world),
     rest: byPlace(rest, world, first.length + 1),
-    find,
+    before,
+    find: find.map(({ what, of }) => ({
+      what,
+      of: of.map(({ id, name, place }) => ({ name, place, feel: feelOf(id, car) })),
+    })),
     look,
   };
 }
@@ -58,14 +68,18 @@ function byPlace(steps: readonly Step[], world: World, first = 1): readonly Dark
   return places;
 }
 
-/** A valve is said by its name and the way it is shut; anything else in the words of its step. Nothing to see: it is dark. */
-function stepOf({ part: id, say, action }: Step, { car, language }: World): DarkStep {
+/**
+ * A valve is said by its name and the way it is shut; anything else in the words of its step, with how a hand works it. What
+ * people are told to do has its measure: how far, and until what is smelt; the rest has nothing to see, for it is dark.
+ */
+function stepOf(step: Step, { car, language }: World): DarkStep {
+  const { part: id, say, action } = step;
   const part = id === undefined ? undefined : car.parts.get(id);
   const valve = part?.kind === 'valve' ? car.spec.valves[part.id] : undefined;
   if (part === undefined || valve === undefined || action !== 'shut')
     return {
       say: withNamesStrong(say, part === undefined ? [] : [part.name]),
-      how: part === undefined ? '' : feelOf(part.id, car),
+      how: part === undefined ? withoutPart(step, car) : feelOf(part.id, car),
     };
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
   return {
@@ -74,4 +88,16 @@ function stepOf({ part: id, say, action }: Step, { car, language }: World): Dark
       .filter((words) => words !== '')
       .join('; '),
   };
+}
+
+/**
+ * How the brake is worked that brings the car to a stand; of anybody sent or going back, how far and what turns him round, which
+ * the first clause of the result says.
+ */
+function withoutPart({ action, place, result }: Step, car: Car): string {
+  if (action === 'call' || action === 'stand') return result.split(';')[0] ?? '';
+  const brake = Object.entries(car.spec.controls).find(
+    ([, each]) => each.kind === 'brake' && each.place === place,
+  );
+  return action === 'stop' && brake !== undefined ? `${brake[1].name}: ${handlingOf(brake[0], car)}` : '';
 }

@@ -1,7 +1,14 @@
-/** How a hand tells a part from what stands beside it. */
+/** How a hand tells a part from what stands beside it, and what it does there. */
 import type { Car, PartId } from '../../car/car';
 
-/** What the spec says of how it feels; empty if it says nothing. */
+/** What the spec says of how it feels, of the switch for what has one; empty if it says nothing. */
 export function feelOf(id: PartId, { spec }: Car): string {
-  return (spec.valves[id] ?? spec.controls[id] ?? spec.locks[id])?.feel ?? '';
+  const own = spec.pumps[id]?.['switched-by'] ?? id;
+  return (spec.valves[own] ?? spec.controls[own] ?? spec.locks[own])?.feel ?? '';
+}
+
+/** How it feels and, for a lock or a control, how it is worked; empty if the spec says neither. */
+export function handlingOf(id: PartId, car: Car): string {
+  const how = (car.spec.locks[id] ?? car.spec.controls[id])?.how ?? '';
+  return [feelOf(id, car), how].filter((words) => words !== '').join('; ');
 }

@@ -1,6 +1,6 @@
 /** The places of a card's parts as a list in which a tag that a step names is found at once. */
 import type { Car } from '../../car/car';
-import { feelOf } from './feel';
+import { feelOf, handlingOf } from './feel';
 import { byAlphabet } from './partIndex';
 import { type PlaceOnCard, taggedParts } from './placesSaid';
 
@@ -59,7 +59,8 @@ export function listOfPlaces(
 function feelByPart(car: Car): ReadonlyMap<string, string> {
   return new Map(
     [...car.parts.values()].flatMap(({ id, tag, name }) => {
-      const feel = feelOf(id, car);
+      // what nobody finds out by trying: how a lock goes on
+      const feel = id in car.spec.locks ? handlingOf(id, car) : feelOf(id, car);
       return feel === '' ? [] : [[tag ?? name, feel] as const];
     }),
   );

@@ -57,14 +57,13 @@ export function dashCard(plan: CardPlan): Paper {
         })
         .filter(({ steps }) => steps.length > 0);
       const trouble = on.some(({ phase }) => phase === 'emergency');
-      // in trouble what is not reached from the seat has its place beside its name
       const places = listOfPlaces(
         placesOnCard(
           procedures
             .filter((procedure) => standsOn(plan, procedure))
             .flatMap((procedure) => cardSteps(procedure, criticalKeys({ proof }))),
           car,
-        ).filter(({ reach }) => !trouble || reach === 'seated'),
+        ),
         car,
         { byFeel: trouble, fillerAt: (place) => world.language.messages.say('filler-at', { place }) },
       );

@@ -23,6 +23,15 @@ function isTubeTap(car: Car, id: PartId): boolean {
   return hasTube && ways.length > 0 && ways.every((way) => way.when === 'cold');
 }
 
+function waterDrains(car: Car): readonly PartId[] {
+  return without(drainsOf(car, ['water']), ventValves(car));
+}
+
+/** Whether a pipe leads from one of these straight to the part. */
+function isNextTo(car: Car, sources: readonly PartId[], id: PartId): boolean {
+  return car.plant.pipes.some(({ from, to }) => to === id && sources.includes(from));
+}
+
 function levelWays(car: Car, when: 'cold' | 'steaming'): readonly PartId[] {
   return unique(
     car.spec.boiler.level.map((way) => (way.when === when || way.when === 'both' ? way.gauge : undefined)),
@@ -125,6 +134,10 @@ export const waterDuties: Duties = {
   },
   'water-drain': {
     meaning: 'Hand valves that let water out to the ground or the open air, blow-down and vents left out.',
-    parts: (car) => without(drainsOf(car, ['water']), ventValves(car)),
+    parts: waterDrains,
+  },
+  'water-tank-drain': {
+    meaning: 'Of those, the ones that empty a water tank.',
+    parts: (car) => waterDrains(car).filter((id) => isNextTo(car, waterTanks(car), id)),
   },
 };
