@@ -16,7 +16,7 @@ describe('a boiler whose cold level has a limit', () => {
       'between a third of the glass and half a glass; less, fill first; more, let it down',
     );
     expect(of(demo('marigold'), 'level', 'read-level')?.result).toBe(
-      'between a little over a quarter of the glass and two fifths of the glass; less, it has not drawn itself full, ask why before any fire; more, drawn full overnight, let it down',
+      'between a little over a quarter of the glass and two fifths of the glass; less, it has not drawn itself full, ask why, then fill it cold; more, drawn full overnight, let it down',
     );
     expect(of(demo('thimble'), 'fill-cold', 'fill-boiler')?.result).toContain(
       'between a little over a third of the glass and half way up the glass',

@@ -158,7 +158,8 @@ describe('the pilot', () => {
     expect(steps.find((step) => step.id.startsWith('crack-pilot-valve'))).toMatchObject({
       place: 'underneath',
       sets: { lighting: 'pilot-burner' },
-      result: 'the pilot burner lights at once; if not, shut it, air the burner, and begin this part again',
+      result:
+        'the pilot burner lights at once; if not, shut it, put every flame out, air the burner, and begin this part again',
     });
   });
 

@@ -36,12 +36,22 @@ describe.each(demoNames)('%s', (name) => {
   });
 
   test('the workings say a source once for all that comes from it, and a doubt once for all that share it', async () => {
-    const groups = workingsContext(worldOf(await demo(name), shop));
+    const world = worldOf(await demo(name), shop);
+    const groups = workingsContext(world);
+    const ids = new Set(world.figures.all.map(({ id }) => id));
+    const made = world.figures.all.flatMap(({ inputs }) => inputs.filter(({ from }) => ids.has(from)));
+    const inBook = new Set(made.map((input) => world.phrases.told(input.name)));
     const lists = groups.flatMap(({ shared, figures }) => [shared, ...figures.map(({ inputs }) => inputs)]);
     for (const inputs of lists) {
       const sources = inputs.flatMap(({ from }) => (from === '' ? [] : [from]));
       expect(new Set(sources).size).toBe(sources.length);
-      if (inputs.length > 0) expect(inputs.at(-1)?.from).not.toBe('');
+      // figures of the list stand last, and name no source
+      const named = inputs.findLastIndex(({ from }) => from !== '');
+      const figures = inputs.slice(named + 1).map(({ name: said }) => said);
+      expect(
+        figures.every((said) => inBook.has(said)),
+        figures.join(),
+      ).toBe(true);
     }
     const said = groups.flatMap(({ figures, alikeDoubt }) => [
       ...(alikeDoubt === '' ? [] : [alikeDoubt]),

@@ -57,7 +57,9 @@ describe.each(demoNames)('%s', (name) => {
       expect(faces[index]).toContain('Water, by the stick');
       expect(faces[index]).toContain(`Before, ${depth} After, ${depth} Taken, ${volume}`);
       expect(faces[index]).toMatch(
-        new RegExp(`Example: \\d+ ${far} of \\S+ road takes [^ ]+( \\S+)? ${depth} of the water stick`),
+        new RegExp(
+          `Example: \\d+ ${far} of \\S+ road takes the water stick from [^ ]+( \\S+)? ${depth} down to`,
+        ),
       );
       expect(/Fuel: \S+ \S+ gives at least/.test(faces[index] ?? '')).toBe(fuelByStick);
       expect(faces[index]).toMatch(

@@ -40,8 +40,9 @@ export interface TripFaceContext {
 export interface TripExample {
   readonly distance: string;
   readonly road: string;
-  readonly depth: string;
+  /** What the stick shows before the leg, at the least, and after it: where the reserve begins. */
   readonly start: string;
+  readonly end: string;
 }
 
 /** Rows for stops: more than a day has. */
@@ -149,7 +150,7 @@ function exampleOf(
   return {
     distance: phrases[which](quantity('distance', legM)),
     road: words.terrain[terrain],
-    depth: phrases[which](quantity('length', startM - keptToM), up),
+    end: phrases[which](quantity('length', keptToM), up),
     start: phrases[which](quantity('length', startM), up),
   };
 }
