@@ -38,6 +38,7 @@ export const carValueMeanings = {
   'boiler.automatic': 'There if a steam automatic shuts its burner.',
   'boiler.glass': 'There if its level is read on a glass with steam up.',
   'boiler.coil': 'There if it is one long tube, fed as fast as it boils.',
+  'boiler.cut-off-tripped': 'What shows that a cut-off of its burner has acted, if the spec says so.',
   'boiler.own-cut-off':
     'There if something puts the fire out by itself when water is short or the steam too hot.',
   'fire.burns-on':
@@ -104,6 +105,8 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
         ? 'yes'
         : undefined,
       coil: boiler.kind === 'monotube' ? 'yes' : undefined,
+      'cut-off-tripped': Object.values(car.spec.devices).find(({ tripped }) => tripped !== undefined)
+        ?.tripped,
       'own-cut-off': Object.values(car.spec.devices).some(
         ({ kind }) => kind === 'low-water-cut-off' || kind === 'temperature-cut-off',
       )

@@ -79,6 +79,10 @@ export const device = z.strictObject({
     'How one sees that it still works, if that can be seen.',
     'the burner goes out at 550 psi',
   ).optional(),
+  tripped: words(
+    'Of a cut-off that stays out until it is set back: what shows that it has acted.',
+    'its button stands out',
+  ).optional(),
   'test-without-fire': choice(
     ['yes', 'no'],
     'Of a low-water cut-off with a `test`: `yes` if the test is made with the boiler empty or cold and every fire out. The papers then ask for it when the car comes out of lay-up, before the boiler is filled; otherwise while steam is raised.',

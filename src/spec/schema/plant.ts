@@ -126,6 +126,10 @@ export const boilerSection = z.strictObject({
   'heating-surface': measure('area', 'Surface that the fire heats.', '84 ft2').optional(),
   efficiency: measure('share', 'Share of the fuel’s heat that reaches the water.', 'about 70 %').optional(),
   draught: draught.optional(),
+  'flue-mouth': words(
+    'Where the flue ends, in words for whoever keeps people clear of it.',
+    'under the tail, to the left',
+  ).optional(),
   level: z.array(levelReading).min(1).meta({ description: 'Every way the level is read, the best first.' }),
   'working-level': words('Where the level should stand, as it is read.', 'half way up the glass'),
   'working-level-cold': words(
