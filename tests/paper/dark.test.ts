@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { setOnePaper, worldOf } from '../../src/kettlebook';
 import { contrast } from '../../src/layout/contrast';
 import type { Block, Inline } from '../../src/markup/block';
+import { darkContext } from '../../src/paper/context/dark';
 import { makePaper } from '../../src/paper/make';
 import { seatedSteps } from '../../src/proof/escape';
 import { demo, demoNames, goodOf, workshop } from '../whole/made';
@@ -29,7 +30,8 @@ describe.each(demoNames)('the card for the dark of %s', (name) => {
     const wayOut = ready.proof.procedures.find(({ id }) => id === 'shut-everything');
     if (wayOut === undefined) throw new Error('no way out');
     const seated = seatedSteps(ready.car, wayOut);
-    const acts = wayOut.steps.filter(({ onCard }) => onCard);
+    // a burning torch stands before all of them
+    const acts = wayOut.steps.filter(({ onCard, action }) => onCard && action !== 'put-out');
     // nobody is sent back to the seat after an act beside the car
     const beside = acts.findIndex((step) => !seated.includes(step));
     expect(acts.slice(0, beside).every((step) => seated.includes(step))).toBe(true);
@@ -107,4 +109,15 @@ test('it is told that it takes much ink, and its page for a screen is dark', asy
   const html = new TextDecoder().decode(made.screen?.bytes);
   expect(html).toContain('class="in-the-dark"');
   expect(html).toMatch(/@media screen \{ :root\.in-the-dark \{ color-scheme: dark; --paper: #/);
+});
+
+test('where fuel is smelled, a torch that burns is told of before anything is touched', async () => {
+  const before = async (name: string) =>
+    darkContext(worldOf(await demo(name), shop)).before.map(({ say }) => say);
+  const { car } = await demo('thimble');
+  const torch = Object.values(car.spec.equipment).find(({ kind }) => kind === 'torch');
+  const [said, ...others] = await before('thimble');
+  expect(others).toEqual([]);
+  expect(said).toContain(torch?.name);
+  expect(await before('heron')).toEqual([expect.stringMatching(/nothing switched on\.$/)]);
 });
