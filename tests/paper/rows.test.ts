@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { nothingSaid } from '../../src/paper/context/placesSaid';
 import { cardProcedure, cardSteps } from '../../src/paper/context/procedures';
-import { inRows } from '../../src/paper/context/rows';
+import { inRows, inRowsOfBook } from '../../src/paper/context/rows';
 import type { Piece } from '../../src/paper/pieces';
 import { step } from '../proof/edits';
 import { demo, demoNames } from '../whole/made';
@@ -41,6 +41,14 @@ describe('neighbours that are said in a row', () => {
     expect(
       inRows([one, { ...two, ifSafe: true }, { ...three, ifSafe: true }]).map(({ length }) => length),
     ).toEqual([1, 2]);
+  });
+
+  test('a book has only switches in a row, and what danger may bar the way to', () => {
+    const off = (id: string) => step({ id, row: `${id} off`, action: 'release' });
+    const lengths = (steps: Parameters<typeof inRows>[0]) => inRowsOfBook(steps).map(({ length }) => length);
+    expect(lengths([one, two, three])).toEqual([1, 1, 1]);
+    expect(lengths([one, off('pump'), off('blower'), two])).toEqual([1, 2, 1]);
+    expect(lengths([off('pump'), { ...one, ifSafe: true }, { ...two, ifSafe: true }])).toEqual([1, 2]);
   });
 });
 

@@ -39,8 +39,7 @@ export function darkContext(world: World): DarkContext {
   const { car, guide, proof } = world;
   const { shut, before, find, look } = guide.crew.dark;
   const wayOut = proof.procedures.find(({ id }) => id === shut);
-  // a burning torch is told of before anything is touched
-  const steps = (wayOut?.steps ?? []).filter(({ onCard, action }) => onCard && action !== 'put-out');
+  const steps = (wayOut?.steps ?? []).filter(({ onCard }) => onCard);
   const seated = wayOut === undefined ? [] : seatedSteps(car, wayOut);
   // nobody is sent back to the car: what comes after the first act beside it comes after it here too
   const beside = steps.findIndex((step) => !seated.includes(step));

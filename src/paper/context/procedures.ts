@@ -4,7 +4,7 @@ import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedur
 import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, type SendingPiece, sendingTo, textAlone, withCards, withFaces } from './cardsSaid';
 import { type SaidOnCard, withPlaces } from './placesSaid';
-import { eachAlone, inRowsIfSafe, type Row } from './rows';
+import { eachAlone, inRowsOfBook, type Row } from './rows';
 import { firstSteps, stepAnchor } from './stepAnchors';
 
 /** One step. */
@@ -79,7 +79,7 @@ export function proceduresContext(
       { car, critical },
       isEmergency ? { kind: 'whole-at-head' } : { kind: 'whole-once', said: inChapter },
       isEmergency && procedure !== firstEmergency
-        ? inRowsIfSafe(procedure.steps)
+        ? inRowsOfBook(procedure.steps)
         : eachAlone(procedure.steps),
     );
     if (isEmergency) return written;

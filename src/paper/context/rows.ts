@@ -9,9 +9,9 @@ export function eachAlone(steps: readonly Step[]): readonly Row[] {
   return steps.map((step) => [step]);
 }
 
-/** The same where danger may bar the way alone; every other step by itself. */
-export function inRowsIfSafe(steps: readonly Step[]): readonly Row[] {
-  return inRows(steps).flatMap((row) => (row.some(({ ifSafe }) => ifSafe) ? [row] : eachAlone(row)));
+/** The same for a book: only switches turned off one after the other, and what danger may bar the way to; every other step by itself. */
+export function inRowsOfBook(steps: readonly Step[]): readonly Row[] {
+  return rowsOf(steps, (one, next) => one.ifSafe || (one.action === 'release' && next.action === 'release'));
 }
 
 /** The most acts a row holds: more than four are lost on the way from the card to the valve, as readers of the cards found. */
@@ -22,11 +22,16 @@ const mostInRow = 4;
  * More than a row holds are parted into rows as nearly of one length as can be.
  */
 export function inRows(steps: readonly Step[]): readonly Row[] {
+  return rowsOf(steps, () => true);
+}
+
+function rowsOf(steps: readonly Step[], mayJoin: (one: Step, next: Step) => boolean): readonly Row[] {
   const rows: Step[][] = [];
   for (const step of steps) {
     const last = rows.at(-1);
     const before = last?.at(-1);
-    if (last !== undefined && before !== undefined && goTogether(before, step)) last.push(step);
+    if (last !== undefined && before !== undefined && goTogether(before, step) && mayJoin(before, step))
+      last.push(step);
     else rows.push([step]);
   }
   return rows.flatMap(parted);
