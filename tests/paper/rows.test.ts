@@ -1,11 +1,12 @@
 /** Acts that troubles share, in a row: nothing of them is lost, and nothing changes places. */
 import { describe, expect, test } from 'vitest';
+import { setOnePaper } from '../../src/kettlebook';
 import { nothingSaid } from '../../src/paper/context/placesSaid';
 import { cardProcedure, cardSteps } from '../../src/paper/context/procedures';
 import { inRows, inRowsOfBook } from '../../src/paper/context/rows';
 import type { Piece } from '../../src/paper/pieces';
 import { step } from '../proof/edits';
-import { demo, demoNames } from '../whole/made';
+import { demo, demoNames, goodOf, workshop } from '../whole/made';
 
 const words = (pieces: readonly Piece[]) => pieces.map(({ text }) => text).join('');
 const none: ReadonlySet<string> = new Set();
@@ -95,4 +96,21 @@ describe.each(demoNames)('the troubles of %s in rows', (name) => {
     expect(written.map((each) => each.critical)).toEqual(groups.map((_, index) => index === at));
     expect(written[at]?.cautions.map(({ id }) => id)).toEqual([caution.id]);
   });
+});
+
+test('switches in a row of the manual say that they have an order', async () => {
+  const shop = await workshop();
+  const manual = shop.papers.find(({ name }) => name === 'owners-manual');
+  if (manual === undefined) throw new Error('there is no manual');
+  const { blocks } = goodOf(setOnePaper(await demo('heron'), manual, shop));
+  const acts = blocks.flatMap((block) =>
+    block.kind === 'steps'
+      ? block.items.map(({ action }) =>
+          action.map((each) => (each.kind === 'text' ? each.text : '')).join(''),
+        )
+      : [],
+  );
+  const rows = acts.filter((act) => / off, .* off\.$/.test(act));
+  expect(rows.length).toBeGreaterThan(3);
+  for (const row of rows) expect(row).toMatch(/^In this order: /);
 });

@@ -59,7 +59,7 @@ export interface CardProcedureContext extends ProcedureContext {
  * All steps of every procedure. A caution is said whole once in a chapter, and in one line after that; `chapterOf` tells which
  * chapter a phase stands in. An emergency is read alone, whatever was said before it, and in haste: what hangs over all of it is said
  * whole, what belongs to a step in one line, so that it stands on one page if it can. The first of them has every act by itself; in the
- * others those that danger may bar the way to are said in a row.
+ * others switches turned off one after the other are said in a row, and so is what danger may bar the way to.
  */
 export function proceduresContext(
   procedures: Procedures,
