@@ -183,9 +183,11 @@ async function checkAccess(page, label) {
     for (const bar of bars) bar.style.visibility = 'hidden';
     const ofRest = await globalThis.axe.run(document, only);
     for (const bar of bars) bar.style.visibility = '';
-    return [whole, ...ofBars, ofRest].flatMap(({ violations }) => violations).flatMap(({ id, help, nodes }) =>
-      nodes.map(({ html, target }) => ({ id, help, html, target: target.join(' ') })),
-    );
+    return [whole, ...ofBars, ofRest]
+      .flatMap(({ violations }) => violations)
+      .flatMap(({ id, help, nodes }) =>
+        nodes.map(({ html, target }) => ({ id, help, html, target: target.join(' ') })),
+      );
   });
   const counted = found.filter(
     ({ id, html }) => !(id === 'color-contrast-enhanced' && /_caution-\d+/.test(html)),
