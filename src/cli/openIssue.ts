@@ -30,7 +30,10 @@ export async function openIssue<C extends ProvenCar>(
   if (named === undefined) return opened;
   const earlier = await open(named.file);
   if (!earlier.ok) return bad(earlier.problems.map((problem) => ofOlderSpec(problem, named)));
-  return good({ ...opened.value, earlier: earlier.value }, opened.remarks);
+  // what its figures bring to light later is told of it in the same way
+  const told: OpenedProven['told'] = (problems) =>
+    earlier.value.told(problems).map((problem) => ofOlderSpec(problem, named));
+  return good({ ...opened.value, earlier: { ...earlier.value, told } }, opened.remarks);
 }
 
 interface NamedSpec {

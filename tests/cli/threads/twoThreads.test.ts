@@ -83,6 +83,19 @@ describe('two threads', () => {
     expect(two?.stderr).toContain('no-such-point');
   });
 
+  test('say of the issue before that it is the one at fault', () => {
+    const older = join(folder, 'older.yaml');
+    const spec = specText('marigold');
+    const letter = spec.replace('  letter: C', '  letter: B').replace(/^ {2}earlier:\n(?: {4}.*\n)+/m, '');
+    writeFileSync(older, letter.replace(/instead-of: .*/, 'instead-of: no-such-point'));
+    const [one, two] = ([1, 2] as const).map((threads) =>
+      command(threads, 'newer', spec, '--paper', 'owners-manual', '--since', older),
+    );
+    expect(two).toEqual(one);
+    expect(two?.status).toBe(1);
+    expect(two?.stderr.replace(/\s+/g, ' ')).toMatch(/no-such-point.*The manual marks what reads otherwise/);
+  });
+
   test.each([
     ['a spec that is no spec', (text: string) => text.replace(/allowed-pressure: .*/, 'allowed-pressure: 1')],
     ['papers that are refused', (text: string) => text.replace(/^( {2}card: ).*$/m, '$1 20 mm x 20 mm')],
