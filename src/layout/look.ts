@@ -34,7 +34,7 @@ export interface StepsLook {
   readonly remark: TextStyle;
   /** Whether a result that fits stands on the action's last line, at the end of a leader. */
   readonly leader: Readonly<Record<'number' | 'tick', boolean>>;
-  /** Where a result stands that does not: under the action, or at the right edge. */
+  /** Where a result stands that does not: under the action, or as a block at the right edge. */
   readonly beneath: 'left' | 'right';
   readonly gapPt: number;
 }

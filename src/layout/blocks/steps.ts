@@ -6,7 +6,7 @@ import type { CautionBlock, StepItem, StepsBlock } from '../../markup/block';
 import { fits } from '../fits';
 import { surrounded } from '../flow/frame-splittable';
 import type { PlacedItem, StructureIndex } from '../frame';
-import { setBalanced, setBalancedAfter } from '../inline/balance';
+import { setBalanced, setBalancedAfter, setBalancedWithin } from '../inline/balance';
 import { lineBoxes, placeLine, refuseTooNarrow, type SetText, setCut, setText } from '../inline/text';
 import { cutText } from '../inline/tokens';
 import { baselineIn, type Look } from '../look';
@@ -193,35 +193,59 @@ function stepLines(item: StepItem, parent: StructureIndex, context: StepContext)
 }
 
 /**
- * A result that stands at the right edge is broken into even lines, so that no single word hangs there; it begins at the
- * end of the action’s line if that saves one.
+ * A result that stands at the right edge is a block there: its lines begin under each other and are about as long as each
+ * other, so that no single word hangs. It begins at the end of the action’s line if that saves one.
  */
 function setResult(
   item: StepItem,
   parent: StructureIndex,
   after: SetText | undefined,
   { columns, setting }: StepContext,
-): TaggedText {
+): SetResult {
   const { result: style, beneath } = setting.look.steps;
   const tag = setting.structure.add('P', parent);
   const cut = cutText(item.result, style, setting, item.origin, tag);
-  const atRight = beneath === 'right';
-  const widthPt = columns.textPt - (atRight ? 0 : resultIndent(setting));
-  const text = (atRight ? setBalanced : setCut)(cut, style, widthPt, setting, item.origin);
-  const actionPt = after?.lines.at(-1)?.widthPt ?? 0;
-  const besidePt = columns.textPt - actionPt - leastGapEm * setting.look.steps.action.sizePt;
-  if (!atRight || after === undefined || text.lines.length < 2) return { text, tag };
-  if (fits(text.lines[0]?.widthPt ?? 0, besidePt)) return { text, tag };
-  const room = { firstPt: besidePt, leastPt: leastBegunEm * style.sizePt, most: text.lines.length };
-  return { text: setBalancedAfter(cut, style, widthPt, room, setting) ?? text, tag };
+  const asBlock = (text: SetText): SetResult => {
+    const blockPt = longestPt(text.lines);
+    return { text, tag, firstPt: blockPt, restPt: blockPt };
+  };
+  if (beneath === 'left')
+    return asBlock(setCut(cut, style, columns.textPt - resultIndent(setting), setting, item.origin));
+  const block = asBlock(setBalanced(cut, style, columns.textPt, setting, item.origin));
+  if (after === undefined) return block;
+  const besidePt = columns.textPt - lastLinePt(after) - leastGapEm * setting.look.steps.action.sizePt;
+  if (fits(block.firstPt, besidePt)) return block;
+  const most = block.text.lines.length;
+  const isWide = fits(leastBesideEm * style.sizePt, besidePt);
+  const beside = isWide ? setBalancedWithin(cut, style, besidePt, most, setting) : undefined;
+  if (beside !== undefined) return asBlock(beside);
+  const room = { firstPt: besidePt, leastPt: leastBegunEm * style.sizePt, most };
+  const begun = setBalancedAfter(cut, style, columns.textPt, room, setting);
+  if (begun === undefined) return block;
+  const [first, ...rest] = begun.lines;
+  return { text: begun, tag, firstPt: first?.widthPt ?? 0, restPt: longestPt(rest) };
 }
+
+/** A block narrower than this is not set beside the action; a share of the type size. */
+const leastBesideEm = 5;
 
 /** Less than this of a result does not begin at the end of the action’s line; a share of the type size. */
 const leastBegunEm = 2;
 
-interface TaggedText {
+function longestPt(lines: SetText['lines']): number {
+  return Math.max(0, ...lines.map((line) => line.widthPt));
+}
+
+function lastLinePt(text: SetText): number {
+  return text.lines.at(-1)?.widthPt ?? 0;
+}
+
+interface SetResult {
   readonly text: SetText;
   readonly tag: StructureIndex;
+  /** How far left of the right edge its first line begins: with the others, or where the action leaves off. */
+  readonly firstPt: number;
+  readonly restPt: number;
 }
 
 function emptyLine(item: StepItem, { look }: Setting): Box {
@@ -242,7 +266,7 @@ function addBelow(lines: Box[], more: readonly Box[]): void {
 function onLeader(
   lines: readonly Box[],
   action: SetText,
-  result: TaggedText,
+  result: SetResult,
   context: StepContext,
 ): Box | undefined {
   const { columns, setting } = context;
@@ -252,13 +276,13 @@ function onLeader(
   const resultLine = result.text.lines[0];
   if (last === undefined || resultLine === undefined) return undefined;
   if (result.text.lines.length > 1 && look.steps.beneath === 'left') return undefined;
-  const actionPt = action.lines[action.lines.length - 1]?.widthPt ?? 0;
-  if (!fits(actionPt + leastGapEm * sizePt + resultLine.widthPt, columns.textPt)) return undefined;
+  const actionPt = lastLinePt(action);
+  const { firstPt: widthPt } = result;
+  if (!fits(actionPt + leastGapEm * sizePt + widthPt, columns.textPt)) return undefined;
   const y = baselineIn(look.steps.action, look.fonts);
-  const right = columns.textX + columns.textPt;
-  const resultX = right - resultLine.widthPt;
+  const resultX = columns.textX + columns.textPt - widthPt;
   const space = 0.35 * sizePt;
-  const isLed = fits(actionPt + leastLeaderEm * sizePt + resultLine.widthPt, columns.textPt);
+  const isLed = fits(actionPt + leastLeaderEm * sizePt + widthPt, columns.textPt);
   const from = columns.textX + actionPt + space;
   const dots = isLed ? leader(from, resultX - space, y, sizePt, look.colours.soft) : [];
   const led = placeLine(resultLine, resultX, y, look.steps.result, result.tag);
@@ -274,15 +298,17 @@ function resultIndent({ look }: Setting): number {
 
 /** The lines of a result from the given one on, under the action. */
 function resultBeneath(
-  result: TaggedText,
+  result: SetResult,
   from: number,
   item: StepItem,
   { columns, setting }: StepContext,
 ): Box[] {
   const { look } = setting;
   const { result: style, beneath } = look.steps;
-  if (beneath === 'right')
-    return lineBoxes(result.text, columns.textX, 'right', setting, item.origin, result.tag).slice(from);
+  if (beneath === 'right') {
+    const blockX = columns.textX + columns.textPt - result.restPt;
+    return lineBoxes(result.text, blockX, 'left', setting, item.origin, result.tag).slice(from);
+  }
   const x = columns.textX + resultIndent(setting);
   const lines = lineBoxes(result.text, x, 'left', setting, item.origin, result.tag).slice(from);
   const [first, ...rest] = lines;

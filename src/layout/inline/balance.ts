@@ -20,7 +20,12 @@ export function setBalanced(
   setting: Setting,
   origin: BlockOrigin,
 ): SetText {
-  const full = setCut(cut, style, widthPt, setting, origin);
+  return evened(setCut(cut, style, widthPt, setting, origin), cut, setting);
+}
+
+/** The text in as many lines, those as even as they can be. */
+function evened(full: SetText, cut: Cut, setting: Setting): SetText {
+  const { style, widthPt } = full;
   const count = full.lines.length;
   if (count < 2 || count > mostLines) return full;
   let narrow = widthPt / count;
@@ -33,6 +38,19 @@ export function setBalanced(
   }
   if (wide === widthPt) return full;
   return { ...full, lines: breakLines(cut, style.sizePt, wide, setting.look.fonts).lines };
+}
+
+/** The same in no more lines than `most`; nothing if that cannot be done without breaking a word. */
+export function setBalancedWithin(
+  cut: Cut,
+  style: TextStyle,
+  widthPt: number,
+  most: number,
+  setting: Setting,
+): SetText | undefined {
+  const { lines, brokenWords } = breakLines(cut, style.sizePt, widthPt, setting.look.fonts);
+  if (lines.length > most || brokenWords.length > 0) return undefined;
+  return evened({ lines, style, widthPt }, cut, setting);
 }
 
 /**

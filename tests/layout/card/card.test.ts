@@ -425,6 +425,22 @@ describe('layoutCard', () => {
     for (const { x, widthPt } of results) expect(x + widthPt).toBeCloseTo(right, 1);
   });
 
+  it('begins the lines of a long result under each other, whatever the action leaves of its line', () => {
+    for (let before = 1; before < 14; before += 1) {
+      const result = Array.from({ length: 24 }, (_, index) => `r${index}`).join(' ');
+      const blocks = [steps([step(words(before), { result })])];
+      const { pages } = laidOut(blocks, options('A6', { mostPt: 12 }));
+      const texts = textsOf(pages[0]).filter(({ text }) => /^r\d/.test(text));
+      const lines = [...new Set(texts.map(({ y }) => y))];
+      const begins = lines.map((line) => Math.min(...texts.filter(({ y }) => y === line).map(({ x }) => x)));
+      expect(begins.length).toBeGreaterThan(1);
+      // the first may begin further right, where the action leaves off; none may begin further left
+      const [first = 0, second = 0, ...others] = begins;
+      expect(first).toBeGreaterThanOrEqual(second - 0.01);
+      for (const x of others) expect(x).toBeCloseTo(second, 2);
+    }
+  });
+
   it('can be laid out on every sheet a card is printed on', () => {
     const blocks = [...short, table({ head: ['Steam', 'Miles'], rows: [['200 psi', '12']] })];
     for (const name of ['A7', 'A6', 'A5', 'card 3 x 5', 'card 4 x 6', 'card 5 x 8', '60 x 60 mm'])

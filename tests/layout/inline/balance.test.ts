@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { setBalanced } from '../../../src/layout/inline/balance';
+import { setBalanced, setBalancedAfter, setBalancedWithin } from '../../../src/layout/inline/balance';
 import { breakLines } from '../../../src/layout/inline/lines';
 import { tokenize } from '../../../src/layout/inline/tokens';
 import { inlines, origin } from '../../helpers/blocks';
@@ -34,5 +34,39 @@ describe('setBalanced', () => {
   it('leaves one line, or a word that must be broken, as it is', () => {
     expect(lines('aaa bbb', 20)).toEqual(['aaa bbb']);
     expect(lines('aaaaaaaaaa', 4)).toEqual(['aaaa', 'aaaa', 'aa']);
+  });
+});
+
+describe('setBalancedWithin', () => {
+  const within = (text: string, columns: number, most: number) => {
+    const setting = squareSetting();
+    const { body } = setting.look;
+    const cut = tokenize(inlines(text), body, setting, origin());
+    return setBalancedWithin(cut, body, columns * 10, most, setting)?.lines.length;
+  };
+
+  it('takes no more lines than it may, and breaks no word for it', () => {
+    expect(within('aaa bbb ccc ddd eee', 8, 3)).toBe(3);
+    expect(within('aaa bbb ccc ddd eee', 8, 2)).toBeUndefined();
+    expect(within('aaaaaaaaaa', 4, 9)).toBeUndefined();
+  });
+});
+
+describe('setBalancedAfter', () => {
+  it('leaves the first line no more than what is left of it, and loses nothing', () => {
+    const setting = squareSetting();
+    const { body } = setting.look;
+    const text = 'a wet rag touched to it hisses and dries at once';
+    const cut = tokenize(inlines(text), body, setting, origin());
+    for (let left = 6; left < 20; left += 1) {
+      const room = { firstPt: left * 10, leastPt: 20, most: 4 };
+      const set = setBalancedAfter(cut, body, 200, room, setting);
+      const [first, ...rest] = set?.lines ?? [];
+      expect(first?.widthPt).toBeLessThanOrEqual(left * 10);
+      expect(rest.length).toBeGreaterThan(0);
+      for (const { widthPt } of rest) expect(widthPt).toBeLessThanOrEqual(200);
+      const said = set?.lines.flatMap(({ fragments }) => fragments.map((fragment) => fragment.text)).join('');
+      expect(said).toBe(text);
+    }
   });
 });
