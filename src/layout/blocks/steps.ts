@@ -30,7 +30,7 @@ import { measure } from './paragraph';
 import { type SaidPlace, saidAbove, tieKey } from './said';
 
 /** A step up to this share of a page stays whole if a page can hold it. */
-const wholeShare = 0.4;
+const wholeShare = 0.75;
 
 /** Makes steps ready for pages. */
 export function collectSteps(block: StepsBlock, place: Place, setting: Setting): Piece[] {
