@@ -60,6 +60,9 @@ export const partValueMeanings = {
   set: 'Device: where it acts.',
   test: 'Device: how one sees that it works.',
   work: 'Lock, control: how it is worked.',
+  'set-forward': 'Reverse: how it stands set forward, or how it is worked.',
+  'set-middle': 'Reverse: how it stands where the engine pulls neither way, or how it is worked.',
+  'set-back': 'Reverse: how it stands set back, or how it is worked.',
 } as const;
 
 const partValueNames = Object.keys(partValueMeanings);
@@ -184,7 +187,9 @@ function instrumentValues(car: Car, id: PartId, print: Printer): Values {
   const gauge = car.spec.gauges[id];
   const ways = car.spec.boiler.level.filter((way) => way.gauge === id);
   const device = car.spec.devices[id];
-  const lockOrControl = car.spec.locks[id] ?? car.spec.controls[id];
+  const lock = car.spec.locks[id];
+  const control = car.spec.controls[id];
+  const work = lock?.how ?? control?.how;
   return {
     ...(gauge === undefined
       ? {}
@@ -204,7 +209,14 @@ function instrumentValues(car: Car, id: PartId, print: Printer): Values {
           'level-good-cold': goodOf(ways, 'cold'),
         }),
     ...(device === undefined ? {} : { set: print.show(device.set), test: device.test }),
-    ...(lockOrControl === undefined ? {} : { work: lockOrControl.how }),
+    ...(lock === undefined && control === undefined ? {} : { work }),
+    ...(control?.kind === 'reverse'
+      ? {
+          'set-forward': control.stands?.forward ?? work,
+          'set-middle': control.stands?.middle ?? work,
+          'set-back': control.stands?.back ?? work,
+        }
+      : {}),
     ...(car.spec.equipment[id] === undefined ? {} : { note: car.spec.equipment[id]?.note }),
   };
 }

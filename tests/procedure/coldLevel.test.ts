@@ -16,7 +16,7 @@ describe('a boiler whose cold level has a limit', () => {
       'between a third of the glass and half a glass; less, fill first; more, let it down',
     );
     expect(of(demo('marigold'), 'level', 'read-level')?.result).toBe(
-      'between a little over a quarter of the glass and two fifths of the glass; less, it has not drawn itself full, ask why, then fill it cold; more, drawn full overnight, let it down',
+      'between a little over a quarter of the glass and two fifths of the glass; no line, empty or full, the second reading says which; less, it has not drawn itself full, ask why, then fill it cold; more, drawn full overnight, let it down',
     );
     expect(of(demo('thimble'), 'fill-cold', 'fill-boiler')?.result).toContain(
       'between a little over a third of the glass and half way up the glass',
@@ -29,7 +29,7 @@ describe('a boiler whose cold level has a limit', () => {
     const ids = steps(thimble, 'level').map(({ id }) => id.split('/')[0] ?? '');
     expect(ids.filter((id) => order.includes(id))).toEqual(order);
     expect(of(thimble, 'level', 'too-high-open')?.say).toMatch(
-      /^If it stands above the most allowed cold, open .* until it has sunk below it\.$/,
+      /^If so, open .* until the level has sunk below the most allowed\.$/,
     );
   });
 });
@@ -39,6 +39,6 @@ describe('a boiler without a limit', () => {
     const merganser = fixture('merganser');
     expect(of(merganser, 'level', 'read-level')?.result).toBe('half a glass; less, fill first');
     expect(of(merganser, 'level', 'too-high-open')).toBeUndefined();
-    expect(of(fixture('quartet'), 'level', 'too-high-open')?.say).toContain('above its mark');
+    expect(of(fixture('quartet'), 'level', 'too-high-open')?.say).toContain('sunk to its mark');
   });
 });

@@ -166,6 +166,17 @@ export const control = z.strictObject({
   kind: choice(controlKinds, 'What it is.', 'parking-brake'),
   does: words('What it does, in one sentence.', 'Holds the rear wheels.'),
   how: words('How it is worked.', 'pull back to set').optional(),
+  stands: z
+    .strictObject({
+      forward: words('How it stands set forward.', 'pushed forward').optional(),
+      middle: words('How it stands where the engine pulls neither way.', 'upright').optional(),
+      back: words('How it stands set back.', 'pulled back').optional(),
+    })
+    .meta({
+      description:
+        'Of what sets the engine forward and back: how it stands in each, for a step that sets it in a hurry. Without it the step gives the whole of `how`.',
+    })
+    .optional(),
   feel,
   'keeps-on': names(
     ['control'],
