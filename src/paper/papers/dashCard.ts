@@ -18,7 +18,7 @@ import { cardSheet } from '../sheets';
 import { asCard } from '../ways';
 
 /** Two sides of as many leaves as hang on a ring and still turn; a card that needs more is refused. Its list says where to turn to. */
-const mostFaces = 52;
+const mostFaces = 60;
 
 /** The glass with its words is no wider than this. */
 const mostGlassPt = 290;

@@ -9,7 +9,7 @@ import type { OwnPlan } from '../plans';
 import { asBook, asCard, asLapSheet } from '../ways';
 
 /** As many faces as a card of the program may have. */
-const mostFaces = 52;
+const mostFaces = 60;
 
 /** A sheet for a wall says what it says on one side or two. */
 const mostSides = 2;
