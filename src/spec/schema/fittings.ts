@@ -43,6 +43,10 @@ export const valve = z.strictObject({
     'How it is shut in a hurry, where that is not as it is worked otherwise.',
     'one slap with the right foot',
   ).optional(),
+  'worked-from': words(
+    'Of a valve that lets fuel to a burner: from where it is opened as the burner lights, if its own place is beside door or flue. It stands in the step.',
+    'from the seat, feet in',
+  ).optional(),
   feel,
   parked: choice(['open', 'shut'], 'How it stands when the car is put away.', 'shut'),
   does: words('What it does, in one sentence.', 'Lets pilot fuel out of the pilot tank.'),
