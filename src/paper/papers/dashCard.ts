@@ -65,7 +65,10 @@ export function dashCard(plan: CardPlan): Paper {
           car,
         ),
         car,
-        { byFeel: trouble, fillerAt: (place) => world.language.messages.say('filler-at', { place }) },
+        {
+          byFeel: trouble ? 'apart' : 'together',
+          fillerAt: (place) => world.language.messages.say('filler-at', { place }),
+        },
       );
       return {
         car: identityContext(car.spec, phrases),
