@@ -5,6 +5,7 @@ import { duties } from '../../procedure/duties';
 import type { Step } from '../../procedure/procedure';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
+import { withPartStrong } from './partBold';
 import { callsClear, peopleBack } from './peopleBack';
 import { listOfPlaces } from './placeList';
 import { type Naming, placesOnCard, taggedParts } from './placesSaid';
@@ -152,10 +153,8 @@ interface Told {
 
 function lineOf(step: Step, told: Told): BurnerFrontStep {
   const { car, places } = told;
-  const part = step.part === undefined ? undefined : car.parts.get(step.part);
-  const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   return {
-    say: withNamesStrong(step.say, names),
+    say: withPartStrong(step.say, step.part, car),
     result: withNamesStrong(withHands(step, told), []),
     byDriver: !byHelper(step, places),
   };
