@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { worldOf } from '../../src/kettlebook';
 import { tripCardContext } from '../../src/paper/context/tripCard';
 import { parseQuantity } from '../../src/quantity/parse';
+import { terrains } from '../../src/spec/schema/running';
 import { demo, demoNames, workshop } from '../whole/made';
 
 const shop = await workshop();
@@ -22,3 +23,40 @@ test.each(demoNames)('%s: what the stick must show before the leg stands on the 
     expect(start.quantity.si).toBeGreaterThan(0);
   }
 });
+
+const siOf = (printed: string, dimension: 'length' | 'distance'): number => {
+  const read = parseQuantity(printed.replaceAll('\u00a0', ' '), dimension);
+  if (!read.ok) throw new Error(`no ${dimension}: ${printed}`);
+  return read.quantity.si;
+};
+
+test.each(demoNames)(
+  '%s: the example is what the printed step of the stick gives, and never less',
+  async (name) => {
+    const world = worldOf(await demo(name), shop);
+    const { faces } = tripCardContext(world);
+    const { water } = world.figures;
+    if (water === undefined) throw new Error('no water tank');
+    expect(faces.length).toBe(2);
+    for (const { example, rules, step, reserves, system } of faces) {
+      if (example === null) throw new Error('no example');
+      const rule = rules.find(({ road }) => road === example.road);
+      const perStep = siOf(rule?.water ?? '', 'distance');
+      const legM = siOf(example.distance, 'distance');
+      const [startM, endM] = [siOf(example.start, 'length'), siOf(example.end, 'length')];
+      const gives = ((startM - endM) / siOf(step, 'length')) * perStep;
+      // no further than one mark of the stick over it, and never under it
+      const mark = system === 'metric' ? 0.001 : 0.0254 / 16;
+      expect(gives).toBeGreaterThanOrEqual(legM - 1e-6);
+      expect(gives).toBeLessThanOrEqual(legM + (mark / siOf(step, 'length')) * perStep + 1e-6);
+      // it ends where the card says that the reserve begins
+      expect(reserves.map(({ at }) => at)).toContain(example.end);
+      // and what is in the tank at the start does it, by the chart of the stick
+      const { model, use } = water;
+      const terrain = terrains.findLast((each) => use.byTerrain[each].planPerM !== undefined);
+      const neededM3 = (use.byTerrain[terrain ?? 'hilly'].planPerM ?? 0) * legM;
+      const between = model.tank.volumeAtDepthM3(startM) - model.tank.volumeAtDepthM3(endM);
+      expect(between).toBeGreaterThanOrEqual(neededM3);
+    }
+  },
+);

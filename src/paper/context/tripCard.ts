@@ -3,8 +3,10 @@ import { planningOf } from '../../calc/figures/planning';
 import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
 import { type StickStep, stickStep } from '../../calc/figures/stickStep';
 import type { Terrain } from '../../calc/range/trip-log';
+import { inch } from '../../quantity/base-units';
 import type { UnitSystem } from '../../quantity/dimension';
 import { quantity } from '../../quantity/quantity';
+import { roundTo } from '../../quantity/rounding';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 import { planningContext } from './fuelAndWater';
@@ -109,6 +111,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
         ? null
         : exampleOf(world, {
             chart: water,
+            step: steps[0],
             keptToM: keptToM(water),
             system,
             which,
@@ -121,36 +124,47 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
 /** How long the leg of the example may be, in whole units of distance: the longest for which the tank holds enough. */
 const exampleUnits = [10, 5, 4, 3, 2, 1];
 
-/** Read off the stick chart from the reserve upward, as the range table is, so that both say the same of the same stick. */
+/** To what a depth is read off a stick. */
+const depthStepsM: Readonly<Record<UnitSystem, number>> = {
+  us: inch / 16,
+  imperial: inch / 16,
+  metric: 0.001,
+};
+
+/**
+ * Worked out as a driver does it from what is printed: from the depth of the reserve upward, with the distance that a step of the
+ * stick gives at the least. The stick chart of the range table, which knows where the tank is wider, asks for a little less.
+ */
 function exampleOf(
   { phrases, words }: World,
   {
-    chart: { model, use, full },
+    chart: { full },
+    step,
     keptToM,
     system,
     which,
   }: {
     readonly chart: RangeChart;
+    readonly step: StickStep;
     readonly keptToM: number;
     readonly system: UnitSystem;
     readonly which: 'first' | 'second';
   },
 ): TripExample | null {
-  const terrain = terrains.findLast((each) => use.byTerrain[each].planPerM !== undefined);
-  const perM = terrain && use.byTerrain[terrain].planPerM;
-  if (terrain === undefined || perM === undefined) return null;
-  const neededM3 = (legM: number) => model.unusableM3 + model.reserveM3 + perM * legM;
-  const fullM3 = model.tank.volumeAtDepthM3(full.depthM);
+  const terrain = terrains.findLast((each) => (step.rangeM[each] ?? 0) > 0);
+  const givesM = terrain && step.rangeM[terrain];
+  if (terrain === undefined || givesM === undefined) return null;
+  const upwards = (depthM: number) => roundTo(depthM, depthStepsM[system], 'up');
+  const endM = upwards(keptToM);
+  const startM = (legM: number) => upwards(endM + (legM / givesM) * step.stepM);
   const legM = exampleUnits
     .map((units) => units * printedStepM[system])
-    .find((each) => neededM3(each) <= fullM3);
+    .find((each) => startM(each) <= full.depthM);
   if (legM === undefined) return null;
-  const startM = model.tank.depthAtVolumeM(neededM3(legM));
-  const up = { rounding: 'up' } as const;
   return {
     distance: phrases[which](quantity('distance', legM)),
     road: words.terrain[terrain],
-    end: phrases[which](quantity('length', keptToM), up),
-    start: phrases[which](quantity('length', startM), up),
+    end: phrases[which](quantity('length', endM)),
+    start: phrases[which](quantity('length', startM(legM))),
   };
 }
