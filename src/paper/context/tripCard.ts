@@ -45,6 +45,8 @@ export interface TripExample {
   /** What the stick shows before the leg, at the least, and after it: where the reserve begins. */
   readonly start: string;
   readonly end: string;
+  /** By the printed step of the stick it would take more: that is told for the narrowest part of the tank, and rounded down. */
+  readonly overLeast: boolean;
 }
 
 /** Rows for stops: more than a day has. */
@@ -132,13 +134,13 @@ const depthStepsM: Readonly<Record<UnitSystem, number>> = {
 };
 
 /**
- * Worked out as a driver does it from what is printed: from the depth of the reserve upward, with the distance that a step of the
- * stick gives at the least. The stick chart of the range table, which knows where the tank is wider, asks for a little less.
+ * Read off the stick chart from the depth of the reserve upward, as the range table is, so that both say the same of the same stick.
+ * Both depths are worked with as they are printed.
  */
 function exampleOf(
   { phrases, words }: World,
   {
-    chart: { full },
+    chart: { model, use, full },
     step,
     keptToM,
     system,
@@ -151,20 +153,24 @@ function exampleOf(
     readonly which: 'first' | 'second';
   },
 ): TripExample | null {
-  const terrain = terrains.findLast((each) => (step.rangeM[each] ?? 0) > 0);
-  const givesM = terrain && step.rangeM[terrain];
-  if (terrain === undefined || givesM === undefined) return null;
+  const terrain = terrains.findLast((each) => use.byTerrain[each].planPerM !== undefined);
+  const perM = terrain && use.byTerrain[terrain].planPerM;
+  if (terrain === undefined || perM === undefined) return null;
   const upwards = (depthM: number) => roundTo(depthM, depthStepsM[system], 'up');
   const endM = upwards(keptToM);
-  const startM = (legM: number) => upwards(endM + (legM / givesM) * step.stepM);
+  const neededM3 = (legM: number) => model.tank.volumeAtDepthM3(endM) + perM * legM;
+  const fullM3 = model.tank.volumeAtDepthM3(full.depthM);
   const legM = exampleUnits
     .map((units) => units * printedStepM[system])
-    .find((each) => startM(each) <= full.depthM);
+    .find((each) => neededM3(each) <= fullM3);
   if (legM === undefined) return null;
+  const startM = upwards(model.tank.depthAtVolumeM(neededM3(legM)));
+  const byStepsM = ((startM - endM) / step.stepM) * (step.rangeM[terrain] ?? 0);
   return {
     distance: phrases[which](quantity('distance', legM)),
     road: words.terrain[terrain],
     end: phrases[which](quantity('length', endM)),
-    start: phrases[which](quantity('length', startM(legM))),
+    start: phrases[which](quantity('length', startM)),
+    overLeast: byStepsM < legM,
   };
 }
