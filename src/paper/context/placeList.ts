@@ -60,9 +60,26 @@ export function listOfPlaces(
     ).map(behind),
   );
   return {
-    tagged: byPlace.length <= atAGlance ? byPlace : gathered(ordered, letterOf).map(behind),
+    tagged:
+      byPlace.length <= atAGlance
+        ? byPlace
+        : gathered(ordered, letterOf)
+            .flatMap(byFeel === 'apart' ? inNarrowColumn : (row) => [row])
+            .map(behind),
     named,
   };
+}
+
+/** With more tags in a line than this their column takes the room in which most lines say how a part feels. */
+const mostBeside = 2;
+
+/** A line of many tags in several of few. */
+function inNarrowColumn({ parts, places }: PlaceRow): readonly PlaceRow[] {
+  const lines = Math.ceil(parts.length / mostBeside);
+  return Array.from({ length: lines }, (_, at) => ({
+    parts: parts.slice(at * mostBeside, (at + 1) * mostBeside),
+    places,
+  }));
 }
 
 /** Puts behind the place of a line, if others are worked there, how each of its parts feels. */
