@@ -11,6 +11,8 @@ export const messageValues = {
   'on-card': ['card'],
   'filler-at': ['place'],
   'on-face': ['face'],
+  'tag-of-driver': ['tag'],
+  'tag-of-helper': ['tag'],
   'not-known': [],
   about: ['amount'],
   'burns-on': ['time'],

@@ -6,6 +6,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import type { Face, FontSet } from '../font/metrics';
 import type { Block } from '../markup/block';
+import { forMarks, waitsForMarks } from './card/marks-told';
 import { type ExpectedWord, expectedWords, type WordFacts } from './check/expected';
 import { type FoundWord, foundWords } from './check/found';
 import { outside, overlaps } from './check/geometry';
@@ -37,7 +38,7 @@ export function checkLaidOut(
   const labelOf = (name: string) => String((pages.get(name) ?? -1) + 1);
   const facts: WordFacts = { headings, theme: options.theme, labelOf };
   const found = foundWords(laidOut);
-  const { expected, saidAbove } = withoutSaidAbove(expectedWords(blocks, facts), found);
+  const { expected, saidAbove } = asPrinted(blocks, found, facts);
   const lost = wordsLost(expected, found);
   const kept = [
     ...headingsLast(blocks, expected, found, facts),
@@ -53,6 +54,17 @@ export function checkLaidOut(
     ...tooSmall(laidOut, options.lookUpPt ?? options.leastPt),
     ...leadingNowhere(laidOut, ids),
   ];
+}
+
+/**
+ * The words that are to be found, with the paragraphs for the marks of cautions said above or those for none: the latter only where no
+ * caution is said above.
+ */
+function asPrinted(blocks: readonly Block[], found: readonly FoundWord[], facts: WordFacts) {
+  const told = withoutSaidAbove(expectedWords(forMarks(blocks, 'some'), facts), found);
+  if (!waitsForMarks(blocks) || wordsLost(told.expected, found).length === 0) return told;
+  const untold = withoutSaidAbove(expectedWords(forMarks(blocks, 'none'), facts), found);
+  return untold.saidAbove.length === 0 ? untold : told;
 }
 
 function tooSmall(laidOut: LaidOut, leastPt: CheckOptions['leastPt']): Diagnostic[] {

@@ -150,4 +150,6 @@ export interface LaidOut {
   readonly structure: readonly StructureElement[];
   readonly destinations: readonly Destination[];
   readonly outline: readonly OutlineEntry[];
+  /** Of a card or a sheet: some step has the mark of a caution that is said above it. */
+  readonly marked?: boolean;
 }

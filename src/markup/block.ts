@@ -91,6 +91,8 @@ export interface ParagraphBlock extends BlockBase {
   readonly content: readonly Inline[];
   /** It stays with what follows it. */
   readonly keep?: boolean;
+  /** On a card or a sheet it is printed only where some step has the mark of a caution said above it, or where none has. */
+  readonly marks?: 'some' | 'none';
 }
 
 /** A plain list, bulleted or numbered. */

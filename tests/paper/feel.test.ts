@@ -2,7 +2,8 @@
 import { expect, test } from 'vitest';
 import { worldOf } from '../../src/kettlebook';
 import { darkContext } from '../../src/paper/context/dark';
-import { listOfPlaces } from '../../src/paper/context/placeList';
+import { feelOf, sharedPlaces } from '../../src/paper/context/feel';
+import { listOfPlaces, type PlaceList } from '../../src/paper/context/placeList';
 import { placesOnCard } from '../../src/paper/context/placesSaid';
 import { demo, demoNames, workshop } from '../whole/made';
 
@@ -36,7 +37,7 @@ test('the list of places says so for trouble, where they part, and not elsewhere
   const places = [{ place: 'the levers', reach: 'seated', parts: ['S1', 'F3', 'reverse lever'] }] as const;
   const whole = listOfPlaces(places, car);
   expect(whole.tagged).toEqual([{ parts: ['F3', 'S1'], places: ['the levers'] }]);
-  const byFeel = listOfPlaces(places, car, { byFeel: true });
+  const byFeel = listOfPlaces(places, car, { byFeel: 'apart' });
   expect(byFeel.tagged.map(({ parts }) => parts)).toEqual([['F3'], ['S1']]);
   expect(byFeel.named).toEqual([
     { parts: ['reverse lever'], places: [`the levers: ${car.spec.controls['reverse-lever']?.feel}`] },
@@ -52,4 +53,56 @@ test('what a step names beside its part stands in the list of places', async () 
     false,
   );
   expect(parts).toContain(gloves?.name);
+});
+
+test('other lists say it behind the place that parts share, and nothing of a part that stands alone', async () => {
+  const { car } = await demo('thimble');
+  const places = [
+    { place: "levers by the driver's right hand", reach: 'seated', parts: ['S1', 'F3', 'reverse lever'] },
+    { place: 'burner door, low in the right side panel', reach: 'standing', parts: ['F4'] },
+  ] as const;
+  const { valves, controls } = car.spec;
+  const levers = car.places.get(valves['throttle-valve']?.place ?? '')?.name ?? '';
+  const list = listOfPlaces([{ ...places[0], place: levers }, places[1]], car, { byFeel: 'together' });
+  expect(list.tagged).toEqual([
+    {
+      parts: ['F3', 'S1'],
+      places: [`${levers}: F3, ${valves['main-burner-valve']?.feel}; S1, ${valves['throttle-valve']?.feel}`],
+    },
+    { parts: ['F4'], places: [places[1].place] },
+  ]);
+  expect(list.named).toEqual([
+    { parts: ['reverse lever'], places: [`${levers}: ${controls['reverse-lever']?.feel}`] },
+  ]);
+  // alone at its place, whatever the spec says of it
+  const { car: heron } = await demo('heron');
+  const alone = heron.places.get(heron.spec.valves['fuel-tank-tap']?.place ?? '')?.name ?? '';
+  const tap = [{ place: alone, reach: 'standing', parts: ['F1'] }] as const;
+  expect(heron.spec.valves['fuel-tank-tap']?.feel ?? '').not.toBe('');
+  expect(listOfPlaces(tap, heron, { byFeel: 'together' }).tagged).toEqual([
+    { parts: ['F1'], places: [alone] },
+  ]);
+});
+
+test.each(demoNames)('%s: a card of the day says how what shares a place feels', async (name) => {
+  const world = worldOf(await demo(name), shop);
+  const { car } = world;
+  const shared = sharedPlaces(car);
+  const cards = shop.papers.filter(
+    ({ template, name: own }) => template === 'card' && /start|running|down/.test(own),
+  );
+  expect(cards.length).toBeGreaterThan(2);
+  let told = 0;
+  for (const paper of cards) {
+    const { card } = paper.context(world) as { card: { places: PlaceList } };
+    for (const { parts, places } of [...card.places.tagged, ...card.places.named])
+      for (const part of [...car.parts.values()].filter(({ tag, name: own }) => parts.includes(tag ?? own))) {
+        const feel = feelOf(part.id, car);
+        const place = car.places.get(part.place ?? '')?.name ?? '';
+        if (feel === '' || !shared.has(place) || !places.some((each) => each.startsWith(place))) continue;
+        expect(places.join(), `${paper.name} ${part.name}`).toContain(feel);
+        told += 1;
+      }
+  }
+  expect(told).toBeGreaterThan(4);
 });

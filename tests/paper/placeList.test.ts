@@ -54,6 +54,28 @@ describe.each(demoCars)('%s', (name) => {
     expect(lists.some(({ list }) => list.tagged.length > 8)).toBe(true);
   });
 
+  test('what a trouble is known by, and every step of it, names no gauge or valve that the list leaves out', async () => {
+    const world = worldOf(await demo(name), shop);
+    const paper = shop.papers.find(({ name: own }) => own === 'card-something-is-wrong');
+    if (paper === undefined) throw new Error('no card of troubles');
+    const { card } = paper.context(world) as {
+      card: {
+        places: PlaceList;
+        procedures: readonly { seen: string; never: readonly string[]; steps: unknown }[];
+      };
+    };
+    const seen = card.procedures.flatMap((each) => [each.seen, ...each.never]).join('\n');
+    const steps = JSON.stringify(card.procedures.map((each) => each.steps));
+    const gauges = Object.values(car.spec.gauges).filter(
+      ({ name: own, tag }) => tag !== undefined && seen.includes(own),
+    );
+    expect(gauges.length).toBeGreaterThan(1);
+    const tagged = taggedParts(car).filter(({ tag }) => new RegExp(`\\b${tag}\\b`).test(steps));
+    expect(tagged.length).toBeGreaterThan(10);
+    for (const tag of [...gauges, ...tagged].map(({ tag: own }) => own ?? ''))
+      expect(rowOf(card.places, tag), tag).toHaveLength(1);
+  });
+
   test('the helper at the burner front is told where everything is that the card names', async () => {
     const { places: list, procedures: shown, signed } = burnerFrontContext(worldOf(await demo(name), shop));
     const words = JSON.stringify([shown, signed]);

@@ -1,6 +1,6 @@
 /** From any block to HTML. */
 import type { Block } from '../../markup/block';
-import { element, type Html } from '../element';
+import { element, Html } from '../element';
 import type { Writing } from '../writing';
 import { writeCaution } from './caution';
 import { writeContents } from './contents';
@@ -16,7 +16,8 @@ export function writeBlock(block: Block, writing: Writing): Html {
     case 'heading':
       return writeHeading(block, writing);
     case 'paragraph':
-      return writeParagraph(block, writing);
+      // on a screen every caution stands at its step, and none has a mark
+      return block.marks === 'some' ? Html.sound('') : writeParagraph(block, writing);
     case 'list':
       return writeList(block, writing);
     case 'steps':

@@ -32,6 +32,7 @@ import { type FaceNumber, footStrip, mostFootPt } from './faces';
 import { headsOf, headX, withRoomForHole } from './heads';
 import { guides, noHole, roomForHole } from './hole';
 import { largestSize } from './largest';
+import { forMarks, hasMarks, waitsForMarks } from './marks-told';
 import type { Strip } from './strip';
 import { facesUnderHeads } from './under-heads';
 
@@ -56,7 +57,16 @@ interface Cut {
   readonly punched: boolean;
 }
 
+/** With the paragraphs that are for its marks, or for none. A mark that only they make room for is told of all the same. */
 function layoutLargest(blocks: readonly Block[], options: CardOptions, cut: Cut): Outcome<LaidOut> {
+  if (!waitsForMarks(blocks)) return layoutWhole(blocks, options, cut);
+  const told = layoutWhole(forMarks(blocks, 'some'), options, cut);
+  if (!told.ok || told.value.marked === true) return told;
+  const untold = layoutWhole(forMarks(blocks, 'none'), options, cut);
+  return untold.ok && untold.value.marked === true ? told : untold;
+}
+
+function layoutWhole(blocks: readonly Block[], options: CardOptions, cut: Cut): Outcome<LaidOut> {
   const leastPt = leastSizeOf(cut.base, options.leastPt);
   const words = new RememberedWords();
   const layoutIn = (own: CardOptions, sizePt: number, most: number, closeness?: Closeness) =>
@@ -199,7 +209,8 @@ function layoutOnce(
       return finishedFace([...head, ...foot, ...items], index, bodies.length, cut, options);
     });
     const outline = outlineOf(found.headings);
-    return withoutUnused({ pages, structure: structure.finish(), destinations, outline });
+    const whole = withoutUnused({ pages, structure: structure.finish(), destinations, outline });
+    return hasMarks(boxes) ? { ...whole, marked: true } : whole;
   };
   return {
     closeness,

@@ -19,8 +19,13 @@ export const textForms = {
     element: 'p',
     within: blocks,
     ...words,
-    attributes: { ...id, ...classOf('lead', 'note'), 'data-keep': { kind: 'flag' } },
+    attributes: {
+      ...id,
+      ...classOf('lead', 'note'),
+      'data-keep': { kind: 'flag' },
+      'data-marks': { kind: 'one-of', values: ['some', 'none'] },
+    },
     meaning:
-      'a paragraph; `lead` is a larger opening paragraph, `note` small print; one with `data-keep` stays with what follows it',
+      'a paragraph; `lead` is a larger opening paragraph, `note` small print; one with `data-keep` stays with what follows it; one with `data-marks` is printed on a card or a sheet only where some step, or none, has the triangle of a caution said above it, and on a screen only if it is for `none`',
   },
 } as const satisfies Forms;

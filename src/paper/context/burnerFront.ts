@@ -1,18 +1,23 @@
 /** Lighting up as the helper at the burner sees it: what is done there, and what to wait for from the driver. */
 import type { Car } from '../../car/car';
+import type { Messages } from '../../language/messages';
+import { duties } from '../../procedure/duties';
 import type { Step } from '../../procedure/procedure';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
+import { withPartStrong } from './partBold';
+import { callsClear, peopleBack } from './peopleBack';
 import { listOfPlaces } from './placeList';
-import { type Naming, placesOnCard } from './placesSaid';
+import { type Naming, placesOnCard, taggedParts } from './placesSaid';
 import { cardSteps } from './procedures';
 import { criticalKeys } from './proof';
+import { standsOn } from './standsOn';
 
 /** One line of the card. */
 export interface BurnerFrontStep {
   readonly say: readonly Piece[];
   readonly result: readonly Piece[];
-  /** Done elsewhere by the driver; the helper waits for the call. */
+  /** Done elsewhere by the driver; the helper waits for the call, and sees what comes of it if `result` is not empty. */
   readonly byDriver: boolean;
 }
 
@@ -20,18 +25,23 @@ export interface BurnerFrontStep {
 const known: ReadonlySet<Step['action']> = new Set(['open', 'crack', 'shut', 'call', 'set', 'release']);
 
 /** The card of the helper. */
-export function burnerFrontContext({ car, guide, proof }: World) {
+export function burnerFrontContext(world: World) {
+  const { car, guide, plans, proof, language } = world;
   const card = guide.crew['burner-front'];
   const places = burnerPlaces(car);
   const critical = criticalKeys({ proof });
   const shown = proof.procedures
     .filter(({ phase }) => card.phases.includes(phase))
-    .map((procedure) => ({
-      procedure,
-      steps: cardSteps(procedure, critical)
-        .map((step, index) => ({ number: index + 1, step }))
-        .filter(({ step }) => concernsHelper(step, places)),
-    }));
+    .map((procedure) => {
+      const seen = seenAtBurner(procedure.steps, car);
+      return {
+        procedure,
+        steps: cardSteps(procedure, critical)
+          .map((step, index) => ({ number: index + 1, step }))
+          .filter(({ step }) => concernsHelper(step, places))
+          .map(({ number, step }) => ({ number, step: withoutUnseen(step, places, seen) })),
+      };
+    });
   const list = listOfPlaces(
     placesOnCard(
       [
@@ -42,7 +52,11 @@ export function burnerFrontContext({ car, guide, proof }: World) {
     ),
     car,
   );
+  const burning = shown.map(({ procedure }) => procedure);
   return {
+    driversCard:
+      plans.cards.find((plan) => burning.some((procedure) => standsOn(plan, procedure)))?.title ?? '',
+    people: burning.some(callsClear) ? peopleBack(world) : null,
     placed: list.tagged.length + list.named.length > 0,
     places: list,
     stand: card.stand.map(({ say, sign }) => ({ say, sign: sign ?? '' })),
@@ -51,7 +65,12 @@ export function burnerFrontContext({ car, guide, proof }: World) {
     procedures: shown.map(({ procedure: { title, good }, steps }) => ({
       title,
       good,
-      runs: inRuns(steps.map(({ number, step }) => ({ number, line: lineOf(step, car, places) }))),
+      runs: inRuns(
+        steps.map(({ number, step }) => ({
+          number,
+          line: lineOf(step, { car, places, messages: language.messages }),
+        })),
+      ),
     })),
   };
 }
@@ -96,13 +115,60 @@ function atBurner(step: Step, places: ReadonlySet<string>): boolean {
   return step.who === 'helper' || (step.place !== undefined && places.has(step.place));
 }
 
-function lineOf(step: Step, car: Car, places: ReadonlySet<string>): BurnerFrontStep {
-  const part = step.part === undefined ? undefined : car.parts.get(step.part);
-  const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
+/** Done at the burner by whoever is there; the torch is lit away from the fuel, by whoever holds it after. */
+function byHelper(step: Step, places: ReadonlySet<string>): boolean {
+  return atBurner(step, places) || step.action === 'light';
+}
+
+/** What is proven where the helper stands, whoever does the step. */
+const provenThere: readonly string[] = ['burner-aired', 'burner-front-clear', 'flame-good', 'igniter-proven'];
+
+/**
+ * The steps of the driver whose result shows at the burner: what is proven there, and from where fuel is let to a flame on, every
+ * turn of a fuel valve and every wait.
+ */
+function seenAtBurner(steps: readonly Step[], car: Car): ReadonlySet<Step> {
+  const fuelValves = duties['fuel-valve']?.parts(car) ?? [];
+  const lit = steps.findIndex(({ sets }) => sets.lighting !== undefined);
+  return new Set(
+    steps.filter(
+      ({ part, action, proves }, index) =>
+        proves.some((each) => provenThere.includes(each)) ||
+        (lit >= 0 && index >= lit && (part === undefined ? action === 'wait' : fuelValves.includes(part))),
+    ),
+  );
+}
+
+/** A step of the driver says nothing of its result, unless the helper sees it. */
+function withoutUnseen(step: Step, places: ReadonlySet<string>, seen: ReadonlySet<Step>): Step {
+  return byHelper(step, places) || seen.has(step) ? step : { ...step, result: '' };
+}
+
+/** What a line is told with. */
+interface Told {
+  readonly car: Car;
+  readonly places: ReadonlySet<string>;
+  readonly messages: Messages;
+}
+
+function lineOf(step: Step, told: Told): BurnerFrontStep {
+  const { car, places } = told;
   return {
-    say: withNamesStrong(step.say, names),
-    result: withNamesStrong(step.result, []),
-    // the torch is lit away from the fuel, by whoever holds it after
-    byDriver: !atBurner(step, places) && step.action !== 'light',
+    say: withPartStrong(step.say, step.part, car),
+    result: withNamesStrong(withHands(step, told), []),
+    byDriver: !byHelper(step, places),
   };
+}
+
+/** The result of a step; where another hand than that of the line works one of its valves, each valve says whose does. */
+function withHands(step: Step, { car, places, messages }: Told): string {
+  const valves = taggedParts(car)
+    .filter(({ id, tag }) => id in car.spec.valves && id !== step.part && step.result.includes(`(${tag})`))
+    .map(({ id, tag }) => ({ tag, helper: places.has(car.parts.get(id)?.place ?? '') }));
+  if (valves.every(({ helper }) => helper === byHelper(step, places))) return step.result;
+  return valves.reduce(
+    (words, { tag, helper }) =>
+      words.replace(`(${tag})`, `(${messages.say(helper ? 'tag-of-helper' : 'tag-of-driver', { tag })})`),
+    step.result,
+  );
 }

@@ -5,6 +5,7 @@ import { seatedSteps } from '../../proof/escape';
 import type { World } from '../paper';
 import { type Piece, withNamesStrong } from '../pieces';
 import { feelOf, handlingOf } from './feel';
+import { withPartStrong } from './partBold';
 
 /** One thing to do by feel. */
 export interface DarkStep {
@@ -78,7 +79,7 @@ function stepOf(step: Step, { car, language }: World): DarkStep {
   const valve = part?.kind === 'valve' ? car.spec.valves[part.id] : undefined;
   if (part === undefined || valve === undefined || action !== 'shut')
     return {
-      say: withNamesStrong(say, part === undefined ? [] : [part.name]),
+      say: withPartStrong(say, id, car),
       how: part === undefined ? withoutPart(step, car) : feelOf(part.id, car),
     };
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;

@@ -1,6 +1,6 @@
 /** The places of a card's parts as a list in which a tag that a step names is found at once. */
-import type { Car } from '../../car/car';
-import { feelOf, handlingOf } from './feel';
+import type { Car, PartId } from '../../car/car';
+import { feelOf, handlingOf, sharedPlaces } from './feel';
 import { byAlphabet } from './partIndex';
 import { type PlaceOnCard, taggedParts } from './placesSaid';
 
@@ -21,6 +21,12 @@ export interface PlaceList {
 const atAGlance = 8;
 
 /**
+ * How a list says how a hand tells a part from its neighbours: `apart`, on a line of its own, with how it is worked; `together`, behind
+ * the place that it shares, and nothing where it stands alone.
+ */
+export type ByFeel = 'apart' | 'together' | 'not';
+
+/**
  * The list of these places; `byFeel`, with how a hand tells each from its neighbours. Tags that share a place share a line, where
  * that makes a short list; in a longer one only those of one letter do, so that a tag stands where its letter leads the eye. `fillerAt`
  * says that a place is where a tank is filled, and not where it stands.
@@ -29,11 +35,12 @@ export function listOfPlaces(
   places: readonly PlaceOnCard[],
   car: Car,
   {
-    byFeel = false,
+    byFeel = 'not',
     fillerAt = (place) => place,
-  }: { readonly byFeel?: boolean; readonly fillerAt?: (place: string) => string } = {},
+  }: { readonly byFeel?: ByFeel; readonly fillerAt?: (place: string) => string } = {},
 ): PlaceList {
-  const feels = byFeel ? feelByPart(car) : new Map<string, string>();
+  const feels = byFeel === 'apart' ? feelByPart(car, handlingOf) : new Map<string, string>();
+  const behind = byFeel === 'together' ? withFeels(car) : (row: PlaceRow) => row;
   const placeWords = (place: string, part: string) => {
     const feel = feels.get(part);
     return feel === undefined ? place : `${place}: ${feel}`;
@@ -45,22 +52,60 @@ export function listOfPlaces(
     for (const tag of parts.filter((part) => tags.has(part)))
       placesOf.set(tag, [...(placesOf.get(tag) ?? []), placeWords(filler ? fillerAt(place) : place, tag)]);
   const ordered = [...placesOf].sort(([one], [other]) => inOrder(one, other));
-  const byPlace = gathered(ordered, () => '');
+  const byPlace = gathered(ordered, () => '').map(behind);
   const named = places.flatMap(({ place, parts }) =>
     gathered(
       parts.filter((part) => !tags.has(part)).map((part) => [part, [placeWords(place, part)]] as const),
       () => '',
-    ),
+    ).map(behind),
   );
-  return { tagged: byPlace.length <= atAGlance ? byPlace : gathered(ordered, letterOf), named };
+  return {
+    tagged:
+      byPlace.length <= atAGlance
+        ? byPlace
+        : gathered(ordered, letterOf)
+            .flatMap(byFeel === 'apart' ? inNarrowColumn : (row) => [row])
+            .map(behind),
+    named,
+  };
 }
 
-/** How parts feel, by the tag or the name that a list has for them. */
-function feelByPart(car: Car): ReadonlyMap<string, string> {
+/** With more tags in a line than this their column takes the room in which most lines say how a part feels. */
+const mostBeside = 2;
+
+/** A line of many tags in several of few. */
+function inNarrowColumn({ parts, places }: PlaceRow): readonly PlaceRow[] {
+  const lines = Math.ceil(parts.length / mostBeside);
+  return Array.from({ length: lines }, (_, at) => ({
+    parts: parts.slice(at * mostBeside, (at + 1) * mostBeside),
+    places,
+  }));
+}
+
+/** Puts behind the place of a line, if others are worked there, how each of its parts feels. */
+function withFeels(car: Car): (row: PlaceRow) => PlaceRow {
+  const feels = feelByPart(car, feelOf);
+  const shared = sharedPlaces(car);
+  return (row) => {
+    const told = row.parts.flatMap((part) => {
+      const feel = feels.get(part);
+      if (feel === undefined) return [];
+      return [row.parts.length === 1 ? feel : `${part}, ${feel}`];
+    });
+    if (told.length === 0) return row;
+    return {
+      ...row,
+      places: row.places.map((place) => (shared.has(place) ? `${place}: ${told.join('; ')}` : place)),
+    };
+  };
+}
+
+/** How parts feel, by the tag or the name that a list has for them; `lockOf` tells of a lock. */
+function feelByPart(car: Car, lockOf: (id: PartId, car: Car) => string): ReadonlyMap<string, string> {
   return new Map(
     [...car.parts.values()].flatMap(({ id, tag, name }) => {
       // what nobody finds out by trying: how a lock goes on
-      const feel = id in car.spec.locks ? handlingOf(id, car) : feelOf(id, car);
+      const feel = id in car.spec.locks ? lockOf(id, car) : feelOf(id, car);
       return feel === '' ? [] : [[tag ?? name, feel] as const];
     }),
   );

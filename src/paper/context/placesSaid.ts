@@ -3,7 +3,8 @@
  * over, beside the name of whatever is not reached from the seat: `the pilot tank valve (P1, left running board)`.
  */
 import type { Car, PartId, Place } from '../../car/car';
-import type { Step } from '../../procedure/procedure';
+import type { Procedure, Step } from '../../procedure/procedure';
+import { mentions } from '../pieces';
 import type { OtherCards } from './cardsSaid';
 
 /** What a card has said already, so that it need not say it again. */
@@ -48,16 +49,21 @@ export interface PlaceOnCard {
 /** Words that name parts: a step, or a rule for standing by. */
 export type Naming = Pick<Step, 'say' | 'result' | 'part' | 'place'>;
 
+/** What stands over the steps of a procedure on its card: by what it is known, and what is never done. */
+export function namingAbove({ seen, never }: Pick<Procedure, 'seen' | 'never'>): Naming {
+  return { say: [seen, ...never].join(' '), result: '' };
+}
+
 /** The places of all parts that these steps name, in the order in which they are needed. */
 export function placesOnCard(steps: readonly Naming[], car: Car): readonly PlaceOnCard[] {
-  const tagged = taggedParts(car);
+  const namedIn = taggedNamed(car);
   const at = new Map<
     string,
     { readonly key: string; readonly filler: boolean; readonly parts: Set<string> }
   >();
   for (const step of steps) {
     const words = `${step.say} ${step.result}`;
-    const named = tagged.filter(({ tag }) => words.includes(`(${tag})`)).map(({ id }) => id);
+    const named = namedIn(words);
     const beside = namedUntagged(words, car).filter((id) => id !== step.part);
     for (const id of [...(step.part === undefined ? [] : [step.part]), ...named, ...beside]) {
       const part = car.parts.get(id);
@@ -76,6 +82,24 @@ export function placesOnCard(steps: readonly Naming[], car: Car): readonly Place
     const place = car.places.get(key);
     return place === undefined ? [] : [{ place: place.name, filler, reach: place.reach, parts: [...parts] }];
   });
+}
+
+/**
+ * The parts with tags that a text names: by the tag, or by a whole name that no other part has, as what a trouble is known by does
+ * (“the steam gauge above 600 psi”).
+ */
+function taggedNamed(car: Car): (words: string) => readonly PartId[] {
+  const names = [...car.parts.values()].map(({ name }) => name);
+  const own = new Set(
+    names.filter((name, index) => names.indexOf(name) === index && names.lastIndexOf(name) === index),
+  );
+  const tagged = taggedParts(car).map(({ id, tag }) => ({ id, tag, name: car.parts.get(id)?.name ?? '' }));
+  return (words) => {
+    const whole = new Set(mentions(words, names).map(({ name }) => name));
+    return tagged
+      .filter(({ tag, name }) => words.includes(`(${tag})`) || (own.has(name) && whole.has(name)))
+      .map(({ id }) => id);
+  };
 }
 
 /** What is kept or worked without a tag and named in a text, such as gloves beside the extinguisher of a step. */

@@ -3,6 +3,7 @@ import type { Car, PartId } from '../../car/car';
 import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, type SendingPiece, sendingTo, textAlone, withCards, withFaces } from './cardsSaid';
+import { withPartStrong } from './partBold';
 import { type SaidOnCard, withPlaces } from './placesSaid';
 import { eachAlone, inRowsOfBook, type Row } from './rows';
 import { firstSteps, stepAnchor } from './stepAnchors';
@@ -220,8 +221,6 @@ function stepContext(
   told: Set<PartId> | undefined,
   cards: OtherCards | undefined,
 ): StepContext {
-  const part = step.part === undefined ? undefined : car.parts.get(step.part);
-  const names = part === undefined ? [] : [part.name, ...(part.tag === undefined ? [] : [part.tag])];
   const place = car.places.get(step.place ?? '');
   const carded = (text: string) => (cards === undefined ? text : withCards(text, cards));
   const faced = (pieces: readonly Piece[]) =>
@@ -230,7 +229,7 @@ function stepContext(
   return {
     id: step.id,
     anchor: '',
-    say: faced(withNamesStrong(placed(step.say), names)),
+    say: faced(withPartStrong(placed(step.say), step.part, car)),
     result: faced(withNamesStrong(placed(step.result), [])),
     remark: withNamesStrong(step.remark, []),
     place: place?.name ?? '',

@@ -79,28 +79,77 @@ export function untaggable(world: World, form: TagForm): readonly string[] {
 /** So many of the tags of a form are of one size; only the rest, with very long names, are larger. */
 const ofOneSize = 0.75;
 
-/** All tags of a form on sheets: those of the usual size first, then larger ones. */
+/** Tags of one size, and how many of that size stand beside each other and on a sheet. */
+interface OfOneSize {
+  readonly size: TagSize;
+  readonly columns: number;
+  readonly perSheet: number;
+  readonly tags: readonly TagInput[];
+}
+
+type TagInput = ReturnType<typeof tagInputs>[number];
+
+/** All tags of a form on sheets: those of the usual size first, then larger ones; none stands alone where that can be helped. */
 export function tagSheets(world: World, form: TagForm, mark: string): readonly TagSheetInput[] {
   const type = tagType(world);
   const sizes = tagSizes[form];
   const widest = neededSizes(world, form);
-  const needed = tagInputs(world, form, mark).map((input, index) => {
+  const inputs = tagInputs(world, form, mark);
+  const needed = inputs.map((input, index) => {
     const size = widest[index];
     return { input, at: size === undefined ? sizes.length : sizes.indexOf(size) };
   });
   const usual = sizes.findIndex(
     (_, index) => needed.filter(({ at }) => at <= index).length >= ofOneSize * needed.length,
   );
-  return sizes.flatMap((size, index) => {
+  const bySize = sizes.map((size, index): OfOneSize => {
     const { columns, rows } = tagGrid(size, measuredRoom(world));
     const tags = needed.filter(({ at }) => Math.max(at, usual) === index).map(({ input }) => input);
-    const perSheet = Math.max(1, columns * rows);
-    return Array.from({ length: Math.ceil(tags.length / perSheet) }, (_, sheet) => ({
+    return { size, columns: Math.max(1, columns), perSheet: Math.max(1, columns * rows), tags };
+  });
+  const inOrder = (tags: readonly TagInput[]) => inputs.filter((input) => tags.includes(input));
+  return withCompany(bySize, inOrder).flatMap(({ size, columns, tags, perSheet }) =>
+    spread(tags, perSheet, columns).map((own, sheet) => ({
       name: `tags-${form}-${size.widthMm}-${sheet + 1}`,
-      tags: tags.slice(sheet * perSheet, (sheet + 1) * perSheet),
+      tags: own,
       size,
       type,
-      columns: Math.max(1, columns),
-    }));
-  });
+      columns,
+    })),
+  );
+}
+
+/**
+ * A single tag of a larger size takes on its sheet the last of the size before it, as large as itself, if they would not fill a sheet
+ * of their own and all go on one.
+ */
+function withCompany(
+  bySize: readonly OfOneSize[],
+  inOrder: (tags: readonly TagInput[]) => readonly TagInput[],
+): readonly OfOneSize[] {
+  const together: OfOneSize[] = [];
+  for (const own of bySize) {
+    const last = together.at(-1);
+    const rest = last === undefined ? 0 : last.tags.length % last.perSheet;
+    if (last === undefined || own.tags.length !== 1 || rest === 0 || rest + 1 > own.perSheet) {
+      together.push(own);
+      continue;
+    }
+    const stay = last.tags.length - rest;
+    together[together.length - 1] = { ...last, tags: last.tags.slice(0, stay) };
+    together.push({ ...own, tags: inOrder([...last.tags.slice(stay), ...own.tags]) });
+  }
+  return together;
+}
+
+/** On as few sheets as hold them; if the last would hold one alone, in whole rows and on each about as many as on the others. */
+function spread(
+  tags: readonly TagInput[],
+  perSheet: number,
+  columns: number,
+): readonly (readonly TagInput[])[] {
+  const sheets = Math.ceil(tags.length / perSheet);
+  const isAlone = sheets > 1 && tags.length % perSheet === 1;
+  const each = isAlone ? Math.ceil(tags.length / sheets / columns) * columns : perSheet;
+  return Array.from({ length: sheets }, (_, sheet) => tags.slice(sheet * each, (sheet + 1) * each));
 }

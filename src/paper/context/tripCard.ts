@@ -3,8 +3,10 @@ import { planningOf } from '../../calc/figures/planning';
 import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
 import { type StickStep, stickStep } from '../../calc/figures/stickStep';
 import type { Terrain } from '../../calc/range/trip-log';
+import { inch } from '../../quantity/base-units';
 import type { UnitSystem } from '../../quantity/dimension';
 import { quantity } from '../../quantity/quantity';
+import { roundTo } from '../../quantity/rounding';
 import { terrains } from '../../spec/schema/running';
 import type { World } from '../paper';
 import { planningContext } from './fuelAndWater';
@@ -43,6 +45,8 @@ export interface TripExample {
   /** What the stick shows before the leg, at the least, and after it: where the reserve begins. */
   readonly start: string;
   readonly end: string;
+  /** By the printed step of the stick it would take more: that is told for the narrowest part of the tank, and rounded down. */
+  readonly overLeast: boolean;
 }
 
 /** Rows for stops: more than a day has. */
@@ -109,6 +113,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
         ? null
         : exampleOf(world, {
             chart: water,
+            step: steps[0],
             keptToM: keptToM(water),
             system,
             which,
@@ -121,16 +126,28 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
 /** How long the leg of the example may be, in whole units of distance: the longest for which the tank holds enough. */
 const exampleUnits = [10, 5, 4, 3, 2, 1];
 
-/** Read off the stick chart from the reserve upward, as the range table is, so that both say the same of the same stick. */
+/** To what a depth is read off a stick. */
+const depthStepsM: Readonly<Record<UnitSystem, number>> = {
+  us: inch / 16,
+  imperial: inch / 16,
+  metric: 0.001,
+};
+
+/**
+ * Read off the stick chart from the depth of the reserve upward, as the range table is, so that both say the same of the same stick.
+ * Both depths are worked with as they are printed.
+ */
 function exampleOf(
   { phrases, words }: World,
   {
     chart: { model, use, full },
+    step,
     keptToM,
     system,
     which,
   }: {
     readonly chart: RangeChart;
+    readonly step: StickStep;
     readonly keptToM: number;
     readonly system: UnitSystem;
     readonly which: 'first' | 'second';
@@ -139,18 +156,21 @@ function exampleOf(
   const terrain = terrains.findLast((each) => use.byTerrain[each].planPerM !== undefined);
   const perM = terrain && use.byTerrain[terrain].planPerM;
   if (terrain === undefined || perM === undefined) return null;
-  const neededM3 = (legM: number) => model.unusableM3 + model.reserveM3 + perM * legM;
+  const upwards = (depthM: number) => roundTo(depthM, depthStepsM[system], 'up');
+  const endM = upwards(keptToM);
+  const neededM3 = (legM: number) => model.tank.volumeAtDepthM3(endM) + perM * legM;
   const fullM3 = model.tank.volumeAtDepthM3(full.depthM);
   const legM = exampleUnits
     .map((units) => units * printedStepM[system])
     .find((each) => neededM3(each) <= fullM3);
   if (legM === undefined) return null;
-  const startM = model.tank.depthAtVolumeM(neededM3(legM));
-  const up = { rounding: 'up' } as const;
+  const startM = upwards(model.tank.depthAtVolumeM(neededM3(legM)));
+  const byStepsM = ((startM - endM) / step.stepM) * (step.rangeM[terrain] ?? 0);
   return {
     distance: phrases[which](quantity('distance', legM)),
     road: words.terrain[terrain],
-    end: phrases[which](quantity('length', keptToM), up),
-    start: phrases[which](quantity('length', startM), up),
+    end: phrases[which](quantity('length', endM)),
+    start: phrases[which](quantity('length', startM)),
+    overLeast: byStepsM < legM,
   };
 }

@@ -267,7 +267,12 @@ export const crewForm = z.strictObject({
   'burner-front': z.strictObject({
     phases: z.array(z.enum(phases)).min(1),
     stand: list(
-      z.strictObject({ say: text('Where to stand, what to hold.'), sign: signNumber.optional(), when }),
+      z.strictObject({
+        say: text('Where to stand, what to hold.'),
+        sign: signNumber.optional(),
+        when,
+        for: each,
+      }),
     ),
     'stop-at': list(
       z.strictObject({ sign: text('What is seen.'), call: text('What is called.'), when, for: each }),

@@ -5,7 +5,7 @@ import { glassInputs } from '../context/drawingGlass';
 import { identityContext } from '../context/identity';
 import { callsClear, peopleBack } from '../context/peopleBack';
 import { listOfPlaces } from '../context/placeList';
-import { nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
+import { namingAbove, nothingSaid, nothingSaidInTrouble, placesOnCard } from '../context/placesSaid';
 import { cardProcedure, cardSteps } from '../context/procedures';
 import { criticalKeys } from '../context/proof';
 import { eachAlone, inRows } from '../context/rows';
@@ -61,11 +61,17 @@ export function dashCard(plan: CardPlan): Paper {
         placesOnCard(
           procedures
             .filter((procedure) => standsOn(plan, procedure))
-            .flatMap((procedure) => cardSteps(procedure, criticalKeys({ proof }))),
+            .flatMap((procedure) => [
+              namingAbove(procedure),
+              ...cardSteps(procedure, criticalKeys({ proof })),
+            ]),
           car,
         ),
         car,
-        { byFeel: trouble, fillerAt: (place) => world.language.messages.say('filler-at', { place }) },
+        {
+          byFeel: trouble ? 'apart' : 'together',
+          fillerAt: (place) => world.language.messages.say('filler-at', { place }),
+        },
       );
       return {
         car: identityContext(car.spec, phrases),

@@ -3,8 +3,8 @@ import * as z from 'zod';
 import { choice, keyed, measure, names, words } from './field';
 
 /** What is told of anything worked beside others of its kind. */
-const feel = words(
-  'How a hand tells it from what stands beside it, without light: which of them it is, or its shape. It stands on the card for the dark and in the list of places for trouble.',
+export const feel = words(
+  'How a hand tells it from what stands beside it, without light: which of them it is, or its shape. It stands on the card for the dark, in the list of places for trouble, and in those of the other cards where it shares its place.',
   'the upper of three, a ball on its end',
 ).optional();
 

@@ -1,6 +1,7 @@
 /** The plant: boiler, superheater, burners, engine, pumps, condenser. */
 import * as z from 'zod';
 import { choice, count, date, keyed, measure, names, words, yesNo } from './field';
+import { feel } from './fittings';
 
 /** How the level in the boiler is known: at least one way, better two that do not share a pipe. */
 const levelReading = z.strictObject({
@@ -317,6 +318,7 @@ export const pump = z.strictObject({
   name: words('What the papers call it.', 'left feed pump'),
   tag: words('The tag on it, if any.', 'P1').optional(),
   place: names(['place'], 'Where it is; for a hand pump, where it is worked.', 'rear-axle'),
+  feel,
   moves: choice(['water', 'fuel', 'air', 'oil'], 'What it moves.', 'water'),
   drive: choice(['engine', 'hand', 'electric', 'steam'], 'What drives it.', 'engine'),
   'stroke-volume': measure(
