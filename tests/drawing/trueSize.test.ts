@@ -102,6 +102,45 @@ describe('a dipstick strip', () => {
     expect(() => drawDipstick({ ...strip, tank: longer }, plexFonts)).toThrow(RangeError);
   });
 
+  it('breaks no line across, and no word stands on one: a figure moves beside it', () => {
+    const atLines = {
+      ...strip,
+      left: {
+        unit: 'US gal',
+        marks: [12, 38.5, 41, 140].map((depthMm) => ({ depthMm, words: `${depthMm}` })),
+      },
+      depths: { unit: 'mm', marks: [12, 40, 70, 141].map((depthMm) => ({ depthMm, words: `${depthMm}` })) },
+      joins: [{ depthMm: 71, words: 'A' }],
+    };
+    const { shapes } = drawDipstick(atLines, plexFonts);
+    const lines = [12, 40, 71, 140].map((depthMm) => depthY(atLines, depthMm));
+    for (const shape of shapes) {
+      if (shape.kind === 'rect') expect(shape.paint.fill).not.toBe('#ffffff');
+      if (shape.kind !== 'text') continue;
+      const top = shape.y - plexFonts[shape.face].capHeight * shape.sizePt;
+      expect(
+        lines.filter((y) => y > top - 0.8 && y < shape.y + 0.8),
+        shape.text,
+      ).toEqual([]);
+    }
+    const said = wordsOn(atLines);
+    for (const { words } of atLines.left.marks) expect(said).toContain(words);
+    expect(said).toContain('141');
+    // where the letter of a join stands
+    expect(said).not.toContain('70');
+    expect(drawingFaults(drawDipstick(atLines, plexFonts))).toEqual([]);
+  });
+
+  it('says the depth as heavily as what is in the tank', () => {
+    const looks = drawDipstick(strip, plexFonts).shapes.flatMap((shape) =>
+      shape.kind === 'text' && ['10', '15', '4'].includes(shape.text)
+        ? [`${shape.face} ${shape.sizePt} ${shape.colour}`]
+        : [],
+    );
+    expect(looks).toHaveLength(3);
+    expect(new Set(looks).size).toBe(1);
+  });
+
   it('stays in its frame, words apart', () => {
     expect(drawingFaults(drawDipstick(strip, plexFonts))).toEqual([]);
   });
