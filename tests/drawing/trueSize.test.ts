@@ -246,6 +246,26 @@ describe('a valve tag', () => {
     expect(front?.cy).toBe(back?.cy);
   });
 
+  it('oblong: has a dashed line at its fold and no full one under it', () => {
+    const made = drawn({ ...tag, form: 'oblong' });
+    const fold = (made?.drawing.widthPt ?? 0) / 2;
+    const down = (made?.drawing.shapes ?? []).flatMap((shape) => {
+      if (shape.kind === 'rect') {
+        const { x, width, paint } = shape;
+        const sides = [x, x + width].filter((side) => Math.abs(side - fold) < 2);
+        return paint.stroke === undefined ? [] : sides.map(() => 'full');
+      }
+      if (shape.kind !== 'path' || shape.paint.stroke === undefined) return [];
+      const ends = shape.pieces.flatMap((piece) => ('x' in piece ? [piece] : []));
+      const along = ends.slice(1).filter(({ x, y }, index) => {
+        const before = ends[index];
+        return Math.abs(x - fold) < 2 && before?.x === x && before.y !== y;
+      });
+      return along.map(() => (shape.paint.stroke?.dashPt === undefined ? 'full' : 'dashed'));
+    });
+    expect(down).toEqual(['dashed']);
+  });
+
   it('of a valve with a name of sixty letters is good, or there is none', () => {
     const long = 'auxiliary superheater drain valve under the left-hand rear fl';
     expect(long).toHaveLength(61);
