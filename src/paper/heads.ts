@@ -40,5 +40,9 @@ export function wholeFootOf(world: ProvenWorld, title: string, mark: string): Ru
 /** Issue letter, date and fingerprint, as every sheet carries them. A line may end between them and within none. */
 export function identityLine({ car, phrases, language }: ProvenWorld, mark: string): string {
   const { letter, date } = car.spec.issue;
-  return language.messages.say('issue-line', { letter, date: phrases.date(date).replaceAll(' ', '\u00a0'), mark });
+  return language.messages.say('issue-line', {
+    letter,
+    date: phrases.date(date).replaceAll(' ', '\u00a0'),
+    mark,
+  });
 }

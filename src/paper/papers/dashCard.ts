@@ -24,7 +24,10 @@ const mostFaces = 52;
 const mostGlassPt = 290;
 
 /** A card of so many procedures begins with a list of them and their faces. */
-const leastListed = 4;
+const leastListed = 3;
+
+/** A list of more than so many stands in two columns. What is shorter is kept whole, and in the first of two its numbers would stand in mid-face. */
+const mostInOneColumn = 6;
 
 /** The paper for one card of the plans. */
 export function dashCard(plan: CardPlan): Paper {
@@ -72,6 +75,7 @@ export function dashCard(plan: CardPlan): Paper {
         card: {
           title: plan.title,
           listed: on.length >= leastListed,
+          inColumns: on.length > mostInOneColumn,
           // a trouble is looked up by what is noticed, everything else by its name
           signs: signsOfTrouble(
             procedures.filter(({ id }) => on.some((each) => each.id === id)),
