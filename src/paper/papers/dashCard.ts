@@ -70,6 +70,7 @@ export function dashCard(plan: CardPlan): Paper {
         car,
         { byFeel: trouble, fillerAt: (place) => world.language.messages.say('filler-at', { place }) },
       );
+      const [glass] = glassOf(plan, world);
       return {
         car: identityContext(car.spec, phrases),
         card: {
@@ -91,7 +92,8 @@ export function dashCard(plan: CardPlan): Paper {
           trouble,
           next: plans.cards.find(({ name }) => name === plan.next)?.title ?? '',
           afterTheRun: plan.ends === 'run',
-          glass: glassOf(plan, world).length > 0 ? 'glass' : '',
+          glass: glass === undefined ? '' : 'glass',
+          glassName: glass?.glass ?? '',
           procedures: on,
         },
       };
