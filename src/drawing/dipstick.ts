@@ -93,7 +93,7 @@ export function drawDipstick(input: DipstickInput, fonts: FontSet): Drawing {
       ...edgeMarks(left, 'left', input, fonts),
       ...(right === undefined ? [] : edgeMarks(right, 'right', input, fonts)),
       ...depthMarks(depths, names, input, fonts),
-      ...names.flatMap(({ ground, words }) => [ground, words]),
+      ...names.flatMap(({ ground, words }) => [...ground, words]),
       ...footOf(input),
     ],
   };
@@ -191,7 +191,7 @@ const footLinePt = 2.4;
 const longMark = 13;
 const shortMark = 7;
 
-/** Marks from one edge inwards; a figure stands on its line. */
+/** Marks from one edge inwards; a figure stands on its line, or beside a line across the strip that would run through it. */
 function edgeMarks(
   { marks }: DipstickScale,
   edge: 'left' | 'right',
@@ -199,23 +199,73 @@ function edgeMarks(
   fonts: FontSet,
 ): readonly Shape[] {
   const inwards = (length: number) => (edge === 'left' ? length : stripWidthPt - length);
-  return marks
+  const shown = marks.filter(({ depthMm }) => within(input, depthMm));
+  const named = shown.filter(({ words }) => words !== '').map(({ depthMm }) => depthY(input, depthMm));
+  const half = (fonts['narrow-bold'].capHeight * sizePt) / 2;
+  return shown.flatMap(({ depthMm, words }): readonly Shape[] => {
+    const y = depthY(input, depthMm);
+    if (words === '') return [line(inwards(0), y, inwards(shortMark), 0.6)];
+    const mark = line(inwards(0), y, inwards(longMark), 1.1);
+    const figures = named.filter((other) => other !== y);
+    const middleY = clearMiddle(y, half, { lines: linesAcross(input), taken: [], figures }) ?? y;
+    if (cutByEnd(middleY, input)) return [mark];
+    const at = { x: inwards(longMark + 2), y: centred(middleY, sizePt, fonts) };
+    const anchor = edge === 'left' ? 'start' : 'end';
+    return [mark, text(at, words, { face: 'narrow-bold', sizePt, colour: inks.line, anchor })];
+  });
+}
+
+/** Where the lines across the strip run. They are carried onto the stick, so that no figure stands on one and none is broken. */
+function linesAcross(input: DipstickInput): readonly number[] {
+  return [...input.levels, ...input.joins]
     .filter(({ depthMm }) => within(input, depthMm))
-    .flatMap(({ depthMm, words }): readonly Shape[] => {
-      const y = depthY(input, depthMm);
-      if (words === '') return [line(inwards(0), y, inwards(shortMark), 0.6)];
-      if (cutByEnd(y, input)) return [line(inwards(0), y, inwards(longMark), 1.1)];
-      const at = { x: inwards(longMark + 2), y: centred(y, sizePt, fonts) };
-      const anchor = edge === 'left' ? 'start' : 'end';
-      const look = { face: 'narrow-bold', sizePt, colour: inks.line, anchor } as const;
-      const mark = line(inwards(0), y, inwards(longMark), 1.1);
-      const width = fonts['narrow-bold'].widthOf(words, sizePt) + 2;
-      return [
-        mark,
-        ...clearing(y, at.x + (edge === 'left' ? -1 : 1 - width), width, input),
-        text(at, words, look),
-      ];
-    });
+    .map(({ depthMm }) => depthY(input, depthMm));
+}
+
+/** What figures have to keep clear of, down the strip. */
+interface InTheWay {
+  readonly lines: readonly number[];
+  /** Stretches that words take up. */
+  readonly taken: readonly { readonly top: number; readonly bottom: number }[];
+  /** The middles of figures that stand on their own marks. */
+  readonly figures: readonly number[];
+}
+
+/** Between a figure and the middle of a line beside it: half the line, and paper. */
+const besideLinePt = 1.9;
+
+/** Between a figure and words or a figure above or below it, where there is room. */
+const wordsApartPt = 1.5;
+
+/**
+ * The middle of a figure that reaches `half` up and down: on its mark at `y`, or as near to it as nothing is in its way, above rather than
+ * below. Nothing if that is farther than `farthest`.
+ */
+function clearMiddle(
+  y: number,
+  half: number,
+  { lines, taken, figures }: InTheWay,
+  farthest = Number.POSITIVE_INFINITY,
+): number | undefined {
+  const fromLine = half + besideLinePt;
+  const places = [
+    y,
+    ...lines.flatMap((at) => [at - fromLine, at + fromLine]),
+    ...taken.flatMap(({ top, bottom }) => [top - half - wordsApartPt, bottom + half + wordsApartPt]),
+  ];
+  const hair = 1e-6;
+  const clear = places.filter(
+    (at) =>
+      Math.abs(at - y) <= farthest &&
+      lines.every((each) => Math.abs(each - at) >= fromLine - hair) &&
+      taken.every(({ top, bottom }) => at + half < top - 1 || at - half > bottom + 1),
+  );
+  const crowds = (at: number) =>
+    figures.some((each) => Math.abs(each - at) < 2 * half + wordsApartPt) ? 1 : 0;
+  const [best] = clear.sort(
+    (one, other) => crowds(one) - crowds(other) || Math.abs(one - y) - Math.abs(other - y) || one - other,
+  );
+  return best;
 }
 
 /** Whether a figure would be cut by an end at which another piece goes on; it stands whole on that one. */
@@ -226,47 +276,50 @@ function cutByEnd(y: number, input: DipstickInput): boolean {
   return above || below;
 }
 
-/** White behind a figure that a line across the strip would run through. */
-function clearing(y: number, x: number, width: number, input: DipstickInput): readonly Shape[] {
-  const across = [...input.levels, ...input.joins].some(
-    ({ depthMm }) => Math.abs(depthY(input, depthMm) - y) < sizePt / 2,
-  );
-  const [height, paint] = [sizePt - 1, { fill: inks.paper }];
-  return across ? [{ kind: 'rect', x, y: y - height / 2, width, height, paint }] : [];
-}
-
 /** The baseline of figures whose middle stands at `y`. */
 function centred(y: number, size: number, fonts: FontSet): number {
   return y + (fonts['narrow-bold'].capHeight * size) / 2;
 }
 
-/** Depths down the middle; a figure that would run into the name of a level is left to its line. */
+/** How far a figure of depth may stand from its mark and still be read with it. */
+const farFromMarkPt = 8;
+
+/**
+ * Depths down the middle, as heavy as what the edges say: the range table is read by them. A mark that would run into the name of a
+ * level is left out.
+ */
 function depthMarks(
   { marks }: DipstickScale,
   names: readonly LevelName[],
   input: DipstickInput,
   fonts: FontSet,
 ): readonly Shape[] {
-  const clear = (y: number, reach: number) =>
-    names.every(({ top, bottom }) => y + reach < top || y - reach > bottom) &&
-    input.joins.every(({ depthMm }) => Math.abs(depthY(input, depthMm) - y) > 13);
+  const letters = input.joins.map(({ depthMm }) => {
+    const y = depthY(input, depthMm);
+    return { top: y - joinLettersPt, bottom: y + joinLettersPt };
+  });
+  const taken = [...names, ...letters];
+  const half = (fonts['narrow-bold'].capHeight * sizePt) / 2;
   return marks
     .filter(({ depthMm }) => within(input, depthMm))
     .flatMap(({ depthMm, words }): readonly Shape[] => {
       const y = depthY(input, depthMm);
-      if (!clear(y, 0.5)) return [];
-      const named = words !== '' && clear(y, smallPt / 2);
-      const tick = line(middle - 11, y, middle - (named ? 3 : 7), 0.5);
-      const at = { x: middle - 1, y: centred(y, smallPt, fonts) };
-      const look = { face: 'narrow', sizePt: smallPt, colour: inks.soft } as const;
-      return named ? [tick, text(at, words, look)] : [tick];
+      if (taken.some(({ top, bottom }) => y + 0.5 >= top && y - 0.5 <= bottom)) return [];
+      if (words === '') return [line(middle - 11, y, middle - 7, 0.6)];
+      const way = { lines: linesAcross(input), taken, figures: [] };
+      const middleY = clearMiddle(y, half, way, farFromMarkPt);
+      if (middleY === undefined || cutByEnd(middleY, input)) return [line(middle - 11, y, middle - 7, 0.6)];
+      const at = { x: middle - 1, y: centred(middleY, sizePt, fonts) };
+      const look = { face: 'narrow-bold', sizePt, colour: inks.line, anchor: 'start' } as const;
+      return [line(middle - 11, y, middle - 3, 1.1), text(at, words, look)];
     });
 }
 
 interface LevelName {
   readonly top: number;
   readonly bottom: number;
-  readonly ground: Shape;
+  /** White behind the words, where a line across would run through them and there is no room beside it. */
+  readonly ground: readonly Shape[];
   readonly words: TextShape;
 }
 
@@ -284,18 +337,10 @@ function levelNames(input: DipstickInput, fonts: FontSet): readonly LevelName[] 
   );
   return levels.map(({ words }, index) => {
     const top = tops[index] ?? 0;
-    const width = fonts.narrow.widthOf(words, smallPt) + 4;
     return {
       top,
       bottom: top + nameHeight,
-      ground: {
-        kind: 'rect',
-        x: middle - width / 2,
-        y: top,
-        width,
-        height: nameHeight,
-        paint: { fill: inks.paper },
-      },
+      ground: groundOf(words, top, input, fonts),
       words: text({ x: middle, y: top + nameHeight - 2.5 }, words, {
         face: 'narrow',
         sizePt: smallPt,
@@ -306,11 +351,22 @@ function levelNames(input: DipstickInput, fonts: FontSet): readonly LevelName[] 
   });
 }
 
+function groundOf(words: string, top: number, input: DipstickInput, fonts: FontSet): readonly Shape[] {
+  const bottom = top + nameHeight;
+  if (!linesAcross(input).some((y) => y > top && y < bottom)) return [];
+  const width = fonts.narrow.widthOf(words, smallPt) + 4;
+  const paint = { fill: inks.paper };
+  return [{ kind: 'rect', x: middle - width / 2, y: top, width, height: nameHeight, paint }];
+}
+
 function levelLines(input: DipstickInput): readonly Shape[] {
   return input.levels
     .filter(({ depthMm }) => within(input, depthMm))
     .map(({ depthMm }) => line(0, depthY(input, depthMm), stripWidthPt, 1.6));
 }
+
+/** How far the letters of a join reach from its line. */
+const joinLettersPt = 8.5;
 
 /** A dashed line from edge to edge, its letter on both sides of it so that it can be read on either piece. */
 function joinLines(input: DipstickInput, fonts: FontSet): readonly Shape[] {

@@ -7,7 +7,7 @@ import type { Say } from '../language/messages';
 import { inks } from './carScale';
 import type { Drawing, Shape } from './drawing';
 import { box, polyline, stroke, text } from './shapes';
-import { spreadLabels } from './spreadLabels';
+import { spreadEvenly } from './spreadLabels';
 import { wrapLine } from './wrapLine';
 
 /** A level that is marked: the one to keep, or one that the water must not pass. */
@@ -33,8 +33,8 @@ export interface GlassInput {
   readonly leastSeenPt?: number;
 }
 
-/** Lengths in sizes of its words: the glass, its fittings, and the way from it to the words. */
-const em = { glass: 1.3, seen: 4.2, fitting: 0.55, leader: 1.5, edge: 0.5, leading: 1.2 };
+/** Lengths in sizes of its words: the glass, its fittings, the way from it to the words, and how far aside of a line its words may stand. */
+const em = { glass: 1.3, seen: 4.2, fitting: 0.55, leader: 1.5, edge: 0.5, leading: 1.2, aside: 0.4 };
 
 /** Draws it. Its name is `glass`. */
 export function drawGlass(
@@ -45,8 +45,14 @@ export function drawGlass(
   const labelX = (2 * em.edge + em.glass + em.leader) * sizePt;
   const lead = em.leading * sizePt;
   const ordered = [...marks].sort((a, b) => b.share - a.share);
-  const labels = ordered.map(({ kind, name }) =>
-    wrapLine(name, fonts[faceOf(kind)], sizePt, widthPt - labelX - 1, widthPt - labelX - 1),
+  const labels = ordered.map(({ kind, share, name }) =>
+    wrapLine(
+      [fractionOf(share), name].filter((word) => word !== '').join(' '),
+      fonts[faceOf(kind)],
+      sizePt,
+      widthPt - labelX - 1,
+      widthPt - labelX - 1,
+    ),
   );
   const lines = labels.reduce((sum, each) => sum + each.length, 0);
   const seenPt = Math.max(em.seen * sizePt, lines * lead, leastSeenPt);
@@ -54,12 +60,13 @@ export function drawGlass(
   const bottom = top + seenPt;
   const heightPt = bottom + em.fitting * sizePt + 1;
   const yOf = (share: number) => bottom - share * seenPt;
-  const tops = spreadLabels(
-    ordered.map(({ share }, index) => ({
-      middle: yOf(share) - lead / 2 + 5,
-      heightPt: (labels[index]?.length ?? 0) * lead,
-    })),
-    { top: 1, bottom: heightPt - 1, gapPt: 0 },
+  // the leader goes to the first line of a label of several
+  const tops = spreadEvenly(
+    ordered.map(({ share }, index) => {
+      const count = labels[index]?.length ?? 0;
+      return { middle: yOf(share) + ((count - 1) * lead) / 2, heightPt: count * lead };
+    }),
+    { top: 1, bottom: heightPt - 1 },
   );
   const half = (em.glass / 2) * sizePt;
   const working = marks.find(({ kind }) => kind === 'working');
@@ -76,12 +83,14 @@ export function drawGlass(
       ...ordered.flatMap(({ kind, share }, index) => {
         const y = yOf(share);
         const labelTop = tops[index] ?? y;
+        const aside = labelTop + lead / 2 - y;
         return [
           polyline(
             [
               { x: middle - half - 0.2 * sizePt, y },
               { x: middle + half + 0.2 * sizePt, y },
-              { x: labelX - 0.3 * sizePt, y: labelTop + lead / 2 },
+              // straight as long as it comes to an end beside its words
+              { x: labelX - 0.3 * sizePt, y: Math.abs(aside) <= em.aside * sizePt ? y : y + aside },
             ],
             lineOf(kind),
           ),
@@ -118,6 +127,22 @@ function lineOf(kind: GlassMark['kind']) {
   return kind === 'working' ? stroke(2.2, inks.line) : stroke(1.1, inks.line, [4, 3]);
 }
 
-function said({ name, detail }: GlassMark): string {
-  return detail === undefined ? name : `${name}, ${detail}`;
+/** Parts that a glass is read in by eye. */
+const parts = [2, 3, 4, 5, 6, 8];
+
+/** How far from such a part a level may stand and still be named by it: less than is seen. */
+const nearPart = 0.01;
+
+/** A height in the glass as a fraction that an eye can judge, such as `1/4`; empty if it is near none. */
+function fractionOf(share: number): string {
+  for (const under of parts) {
+    const over = Math.round(share * under);
+    if (over > 0 && over < under && Math.abs(share - over / under) <= nearPart) return `${over}/${under}`;
+  }
+  return '';
+}
+
+function said({ name, detail, share }: GlassMark): string {
+  const height = detail ?? fractionOf(share);
+  return height === '' ? name : `${name}, ${height}`;
 }

@@ -5,7 +5,7 @@
 import type { FontSet } from '../font/metrics';
 import type { Say } from '../language/messages';
 import { inks } from './carScale';
-import type { Drawing, Shape } from './drawing';
+import type { Drawing, Shape, Stroke } from './drawing';
 import { placeShape } from './place';
 import { ptPerMm } from './printedSize';
 import { circle, polyline, stroke, text } from './shapes';
@@ -102,14 +102,7 @@ function sideShapes({ form, widthPt, heightPt, holeAt }: Side): readonly Shape[]
   const rim: Shape =
     form === 'round'
       ? circle({ x: widthPt / 2, y: heightPt / 2 }, widthPt / 2 - 0.25, { stroke: edge })
-      : {
-          kind: 'rect',
-          x: 0.25,
-          y: 0.25,
-          width: widthPt - 0.5,
-          height: heightPt - 0.5,
-          paint: { stroke: edge },
-        };
+      : openAtFold(widthPt, heightPt, holeAt, edge);
   const cross = 1.2 * ptPerMm;
   const arm = (dx: number, dy: number): Shape =>
     polyline(
@@ -120,6 +113,18 @@ function sideShapes({ form, widthPt, heightPt, holeAt }: Side): readonly Shape[]
       { colour: inks.soft, widthPt: 0.4 },
     );
   return [rim, circle(hole, holeMm * ptPerMm, { stroke: edge }), arm(cross, 0), arm(0, cross)];
+}
+
+/** The three edges that an oblong side is cut along. The fourth is the fold: a full line under its dashes would read as one to cut. */
+function openAtFold(widthPt: number, heightPt: number, holeAt: Side['holeAt'], edge: Stroke): Shape {
+  const [outer, fold] = holeAt === 'left' ? [0.25, widthPt] : [widthPt - 0.25, 0];
+  const corners = [
+    { x: fold, y: 0.25 },
+    { x: outer, y: 0.25 },
+    { x: outer, y: heightPt - 0.25 },
+    { x: fold, y: heightPt - 0.25 },
+  ];
+  return polyline(corners, edge);
 }
 
 /** Dashed: fold, do not cut. */

@@ -4,6 +4,12 @@ export const signalWords = ['danger', 'warning', 'caution', 'notice'] as const;
 /** One signal word. */
 export type SignalWord = (typeof signalWords)[number];
 
+/** What warns, the gravest first; of two with one signal word, the one that came first. */
+export function gravestFirst<T extends { readonly signal: SignalWord }>(each: readonly T[]): readonly T[] {
+  const rank = ({ signal }: T) => signalWords.indexOf(signal);
+  return [...each].sort((one, other) => rank(one) - rank(other));
+}
+
 /** Something for each signal word, with the word as a language prints it. */
 export function withSignalWords<T extends Readonly<Record<SignalWord, object>>>(
   each: T,

@@ -8,7 +8,8 @@
 import type { Diagnostic, Spot } from '../diagnostic/diagnostic';
 import type { Colour } from '../drawing/drawing';
 import type { FontMetrics, FontSet } from '../font/metrics';
-import { asGrey, contrast, leastContrast } from './contrast';
+import { type SignalWord, signalWords } from '../language/signal';
+import { asGrey, contrast, leastContrast, luminance } from './contrast';
 import { pointsPerMm } from './sheet';
 import type { SilentTheme, TypeRole } from './theme';
 
@@ -30,7 +31,12 @@ export type SpotOf = (path: readonly PropertyKey[]) => Spot;
 
 /** Everything in the theme that could not be read on paper. */
 export function legibilityProblems(theme: SilentTheme, fonts: FontSet, spotOf: SpotOf): Diagnostic[] {
-  return [...tooSmall(theme, fonts, spotOf), ...tooClose(theme, spotOf), ...tooFaint(theme, spotOf)];
+  return [
+    ...tooSmall(theme, fonts, spotOf),
+    ...tooClose(theme, spotOf),
+    ...tooFaint(theme, spotOf),
+    ...lighterThoughGraver(theme, spotOf),
+  ];
 }
 
 /** Height in millimetres of something that is seen at `arcMinutes` from `distanceM`: 2 D tan(a / 2). */
@@ -82,6 +88,26 @@ function tooClose(theme: SilentTheme, spotOf: SpotOf): Diagnostic[] {
         found: `${leading} pt from line to line`,
         expected: `at least ${(leastLeading * size).toFixed(2)} pt, ${leastLeading} times the size`,
         mend: 'set a larger leading',
+      },
+    ];
+  });
+}
+
+/** On a grey printer a graver caution may not look lighter than one that is less grave. */
+function lighterThoughGraver({ cautions }: SilentTheme, spotOf: SpotOf): Diagnostic[] {
+  const lightness = (signal: SignalWord) => luminance(asGrey(cautions[signal].panel));
+  return signalWords.flatMap((graver, index): Diagnostic[] => {
+    const less = signalWords[index + 1];
+    if (less === undefined || lightness(graver) <= lightness(less)) return [];
+    return [
+      {
+        code: 'theme-contrast',
+        severity: 'error',
+        message: `without colours the panel of \`${less}\` is darker than that of \`${graver}\`, which is graver`,
+        at: spotOf(['cautions', less, 'panel']),
+        found: `\`${cautions[less].panel}\`, printed as \`${asGrey(cautions[less].panel)}\``,
+        expected: `nothing darker than \`${asGrey(cautions[graver].panel)}\``,
+        mend: 'choose a lighter panel, such as white, which gets a rule around it',
       },
     ];
   });

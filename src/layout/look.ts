@@ -57,10 +57,10 @@ export interface CautionLook {
   >;
 }
 
-/** How safety signs are set: their height, and the numbers under them. */
+/** How safety signs are set: their height, and the numbers under them, by which a book's reader finds them in the standard. A card has none. */
 export interface SignLook {
   readonly heightPt: number;
-  readonly label: TextStyle;
+  readonly label?: TextStyle;
 }
 
 /** Lengths between and around blocks, in points. */

@@ -5,6 +5,7 @@ import { withApostrophes } from './apostrophes';
 import type { Inline, TextRun } from './block';
 import type { Checked } from './check';
 import { withFiguresBound } from './figures';
+import { withUnitOnce } from './spans';
 import type { TextNode } from './tree';
 
 type Style = Omit<TextRun, 'kind' | 'text'>;
@@ -47,7 +48,7 @@ class LineOfWords {
 
   private text(written: string, style: Style): void {
     const single = toCollapse.test(written) ? written.replace(/[ \t\n\r\f]+/g, ' ') : written;
-    const collapsed = withFiguresBound(withApostrophes(single));
+    const collapsed = withUnitOnce(withFiguresBound(withApostrophes(single)));
     const text = this.atLineStartOrSpace() ? collapsed.replace(/^ /, '') : collapsed;
     if (text === '') return;
     const last = this.list.at(-1);

@@ -37,8 +37,12 @@ export function wholeFootOf(world: ProvenWorld, title: string, mark: string): Ru
   return { ...foot, left: [words(world.car.spec.car.name, true), words(`  ${title}. `), ...foot.left] };
 }
 
-/** Issue letter, date and fingerprint, as every sheet carries them. */
+/** Issue letter, date and fingerprint, as every sheet carries them. A line may end between them and within none. */
 export function identityLine({ car, phrases, language }: ProvenWorld, mark: string): string {
   const { letter, date } = car.spec.issue;
-  return language.messages.say('issue-line', { letter, date: phrases.date(date), mark });
+  return language.messages.say('issue-line', {
+    letter,
+    date: phrases.date(date).replaceAll(' ', '\u00a0'),
+    mark,
+  });
 }

@@ -7,6 +7,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic';
 import { withApostrophes } from '../markup/apostrophes';
 import type { Block, CautionBlock, Inline, StepItem } from '../markup/block';
+import { withUnitOnce } from '../markup/spans';
 import type { Piece } from './pieces';
 
 /** What is looked for, wherever it stands in what a template was filled in with. */
@@ -109,9 +110,9 @@ function wordsOf(pieces: readonly Piece[]): string {
   return pieces.map(({ text }) => text).join('');
 }
 
-/** Without white space, as lines and no-break spaces make no difference, and with apostrophes as they are printed. */
+/** Without white space, as lines and no-break spaces make no difference, and with apostrophes and spans as they are printed. */
 function pressed(text: string): string {
-  return withApostrophes(text).replace(/[\s\u00a0]+/g, '');
+  return withUnitOnce(withApostrophes(text)).replace(/[\s\u00a0]+/g, '');
 }
 
 function proceduresIn(value: unknown): readonly KnownProcedure[] {

@@ -16,6 +16,7 @@ import type { FlowOptions } from '../layout/types';
 import { withApostrophes } from '../markup/apostrophes';
 import type { Block } from '../markup/block';
 import { parseMarkup } from '../markup/parse';
+import { withUnitOnce } from '../markup/spans';
 import type { Templates } from '../markup/template/compile';
 import type { FrontMatter } from '../procedure/frontMatter';
 import type { Library } from '../procedure/library';
@@ -173,9 +174,9 @@ export function fillPaper(paper: Paper, world: World, printed?: string): Outcome
 function asPrinted({ alt, shapes, ...frame }: Drawing): Drawing {
   return {
     ...frame,
-    alt: withApostrophes(alt),
+    alt: withUnitOnce(withApostrophes(alt)),
     shapes: shapes.map((shape) =>
-      shape.kind === 'text' ? { ...shape, text: withApostrophes(shape.text) } : shape,
+      shape.kind === 'text' ? { ...shape, text: withUnitOnce(withApostrophes(shape.text)) } : shape,
     ),
   };
 }

@@ -41,7 +41,7 @@ test('the level to keep differs from its limits without colour: a whole heavy li
   const bold = shapes.flatMap((shape) =>
     shape.kind === 'text' && shape.face === 'narrow-bold' ? [shape.text] : [],
   );
-  expect(bold).toEqual(['working level']);
+  expect(bold).toEqual(['1/2 working level']);
 });
 
 test('says the same in words, from the top down', () => {
@@ -79,4 +79,34 @@ test('whatever the levels, the words and the width, nothing overlaps, and all wo
     ),
     { numRuns: 60 },
   );
+});
+
+test('a level has its fraction of the glass where an eye can judge it, and none where it stands at none', () => {
+  const labels = (share: number) =>
+    draw([{ kind: 'working', share, name: 'level' }]).shapes.flatMap((shape) =>
+      shape.kind === 'text' ? [shape.text] : [],
+    );
+  for (const [share, label] of [
+    [0.25, '1/4 level'],
+    [1 / 3, '1/3 level'],
+    [0.84, '5/6 level'],
+    [0.4, '2/5 level'],
+    [0.28, 'level'],
+    [0.9, 'level'],
+  ] as const)
+    expect(labels(share), `${share}`).toEqual([label]);
+});
+
+test('leaders of levels that are a sixth of the glass apart go straight to their words', () => {
+  const drawing = draw([
+    { kind: 'highest', share: 0.875, name: 'highest level' },
+    { kind: 'working', share: 0.5, name: 'working level' },
+    { kind: 'lowest', share: 1 / 3, name: 'lowest level' },
+  ]);
+  const leaders = drawing.shapes.flatMap((shape) =>
+    shape.kind === 'path' ? [shape.pieces.flatMap((piece) => ('y' in piece ? [piece.y] : []))] : [],
+  );
+  expect(leaders).toHaveLength(3);
+  for (const ys of leaders) expect(new Set(ys).size).toBe(1);
+  expect(drawingFaults(drawing)).toEqual([]);
 });

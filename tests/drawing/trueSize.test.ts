@@ -102,6 +102,45 @@ describe('a dipstick strip', () => {
     expect(() => drawDipstick({ ...strip, tank: longer }, plexFonts)).toThrow(RangeError);
   });
 
+  it('breaks no line across, and no word stands on one: a figure moves beside it', () => {
+    const atLines = {
+      ...strip,
+      left: {
+        unit: 'US gal',
+        marks: [12, 38.5, 41, 140].map((depthMm) => ({ depthMm, words: `${depthMm}` })),
+      },
+      depths: { unit: 'mm', marks: [12, 40, 70, 141].map((depthMm) => ({ depthMm, words: `${depthMm}` })) },
+      joins: [{ depthMm: 71, words: 'A' }],
+    };
+    const { shapes } = drawDipstick(atLines, plexFonts);
+    const lines = [12, 40, 71, 140].map((depthMm) => depthY(atLines, depthMm));
+    for (const shape of shapes) {
+      if (shape.kind === 'rect') expect(shape.paint.fill).not.toBe('#ffffff');
+      if (shape.kind !== 'text') continue;
+      const top = shape.y - plexFonts[shape.face].capHeight * shape.sizePt;
+      expect(
+        lines.filter((y) => y > top - 0.8 && y < shape.y + 0.8),
+        shape.text,
+      ).toEqual([]);
+    }
+    const said = wordsOn(atLines);
+    for (const { words } of atLines.left.marks) expect(said).toContain(words);
+    expect(said).toContain('141');
+    // where the letter of a join stands
+    expect(said).not.toContain('70');
+    expect(drawingFaults(drawDipstick(atLines, plexFonts))).toEqual([]);
+  });
+
+  it('says the depth as heavily as what is in the tank', () => {
+    const looks = drawDipstick(strip, plexFonts).shapes.flatMap((shape) =>
+      shape.kind === 'text' && ['10', '15', '4'].includes(shape.text)
+        ? [`${shape.face} ${shape.sizePt} ${shape.colour}`]
+        : [],
+    );
+    expect(looks).toHaveLength(3);
+    expect(new Set(looks).size).toBe(1);
+  });
+
   it('stays in its frame, words apart', () => {
     expect(drawingFaults(drawDipstick(strip, plexFonts))).toEqual([]);
   });
@@ -205,6 +244,26 @@ describe('a valve tag', () => {
     const [front, back] = holes;
     expect(fold - (front?.cx ?? 0)).toBeCloseTo((back?.cx ?? 0) - fold, 9);
     expect(front?.cy).toBe(back?.cy);
+  });
+
+  it('oblong: has a dashed line at its fold and no full one under it', () => {
+    const made = drawn({ ...tag, form: 'oblong' });
+    const fold = (made?.drawing.widthPt ?? 0) / 2;
+    const down = (made?.drawing.shapes ?? []).flatMap((shape) => {
+      if (shape.kind === 'rect') {
+        const { x, width, paint } = shape;
+        const sides = [x, x + width].filter((side) => Math.abs(side - fold) < 2);
+        return paint.stroke === undefined ? [] : sides.map(() => 'full');
+      }
+      if (shape.kind !== 'path' || shape.paint.stroke === undefined) return [];
+      const ends = shape.pieces.flatMap((piece) => ('x' in piece ? [piece] : []));
+      const along = ends.slice(1).filter(({ x, y }, index) => {
+        const before = ends[index];
+        return Math.abs(x - fold) < 2 && before?.x === x && before.y !== y;
+      });
+      return along.map(() => (shape.paint.stroke?.dashPt === undefined ? 'full' : 'dashed'));
+    });
+    expect(down).toEqual(['dashed']);
   });
 
   it('of a valve with a name of sixty letters is good, or there is none', () => {

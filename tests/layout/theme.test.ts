@@ -46,6 +46,13 @@ describe('readTheme', () => {
     expect(problem?.found).toMatch(/^a contrast of 2\.98 in colour/);
   });
 
+  it('refuses a panel that comes out darker in grey than that of something graver', () => {
+    // the standard's blue has the luma of its red, far under that of its orange
+    const text = changed("panel: '#ffffff', letters: '#000000'", "panel: '#0067a7', letters: '#ffffff'");
+    const found = problemsOf(text).map(({ code, at }) => [code, at?.path]);
+    expect(found).toEqual([['theme-contrast', 'cautions.notice.panel']]);
+  });
+
   it('refuses colours that part on a screen but not on a grey printer', () => {
     // red on black has contrast 5.25 in colour; the same luma on paper is a dark grey
     const text = changed("panel: '#bd1e24', letters: '#ffffff'", "panel: '#000000', letters: '#ff0000'");

@@ -74,6 +74,26 @@ describe.each(demoNames)('%s', (name) => {
     }
   });
 
+  test('a card of three parts or more begins with a list of them, a short list across the whole face', async () => {
+    const ready = await demo(name);
+    let seen = 0;
+    for (const plan of worldOf(ready, shop).plans.cards) {
+      const { blocks } = goodOf(setOnePaper(ready, dashCard(plan), shop));
+      const parts = blocks.flatMap((block) => (block.kind === 'steps' ? [block] : []));
+      if (parts.length === 0 || plan.phases?.includes('emergency') === true) continue;
+      seen += 1;
+      const [lookUp] = blocks.flatMap((block) => (block.kind === 'group' ? [block.blocks] : []));
+      const inColumns = lookUp?.[0]?.kind === 'group' ? lookUp[0].blocks : undefined;
+      const [list] = inColumns ?? lookUp ?? [];
+      const rows = list?.kind === 'table' && JSON.stringify(list).includes('"page') ? list.body.length : 0;
+      expect([rows, inColumns !== undefined], plan.name).toEqual([
+        parts.length < 3 ? 0 : parts.length,
+        parts.length > 6,
+      ]);
+    }
+    expect(seen).toBeGreaterThan(3);
+  });
+
   test('every step of a card that sends to another card names it', async () => {
     const ready = await demo(name);
     const { procedures } = ready.proof;

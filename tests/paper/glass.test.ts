@@ -28,6 +28,12 @@ describe('the glass', () => {
     const [figure, ...more] = figuresOn(ready);
     expect(more).toEqual([]);
     expect(figure?.drawing.alt).toContain(input?.glass);
+    const under = goodOf(setOnePaper(ready, running, shop)).blocks.map((block) =>
+      block.kind === 'group' ? JSON.stringify(block.blocks) : block.kind,
+    );
+    const above = under[under.indexOf('figure') - 1] ?? '';
+    expect(above).toContain('"kind":"heading"');
+    expect(above.toLowerCase()).toContain(input?.glass.toLowerCase());
     const least = running.leastPt(worldOf(ready, shop)).narrow;
     for (const shape of figure?.drawing.shapes ?? [])
       if (shape.kind === 'text') expect(shape.sizePt).toBeGreaterThanOrEqual(least);

@@ -1,7 +1,9 @@
 /** Long strips in pieces. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { piecesOf } from '../../src/paper/context/strips';
+import { worldOf } from '../../src/kettlebook';
+import { piecesOf, stripSheets } from '../../src/paper/context/strips';
+import { demo, demoNames, workshop } from '../whole/made';
 
 const levels = { cannotBeDrawnM: 0.01, reserveM: 0.06, fullM: 0.3 };
 
@@ -47,5 +49,24 @@ describe('a strip in pieces', () => {
 
   test('a sheet with no room is refused', () => {
     expect(() => piecesOf(100, levels, 30)).toThrow(RangeError);
+  });
+});
+
+describe.each(demoNames)('the strips of %s', (name) => {
+  test('have a figure at the line to fill to on both edges', async () => {
+    const shop = await workshop();
+    const world = worldOf(await demo(name), shop);
+    const strips = stripSheets(world, '').flatMap((sheet) => sheet.strips);
+    const tops = strips.filter(
+      ({ levels: all, toMm }) => Math.max(...all.map(({ depthMm }) => depthMm)) <= toMm,
+    );
+    expect(tops.length).toBe(world.figures.sticks.length);
+    for (const { tank, levels: all, left, right } of tops) {
+      const full = Math.max(...all.map(({ depthMm }) => depthMm));
+      for (const scale of right === undefined ? [left] : [left, right]) {
+        const beside = scale.marks.filter(({ depthMm, words }) => words !== '' && full - depthMm < 3);
+        expect(beside.length, `${tank}, ${scale.unit}`).toBeGreaterThan(0);
+      }
+    }
   });
 });

@@ -101,7 +101,10 @@ async function readStrips(car: string): Promise<readonly FoundStrip[]> {
   });
 }
 
-/** Height of the mark that a figure stands on: a line of 13 points from the edge, level with the figure's middle. */
+/**
+ * Height of the mark that a figure stands on: a line of 13 points from the edge, level with the figure's middle; beside a line across the
+ * strip, which no figure stands on, a little above or below it.
+ */
 function markBeside(
   { y, size }: FoundText,
   edge: 'left' | 'right',
@@ -117,7 +120,11 @@ function markBeside(
   const [nearest] = marks
     .map(({ from }) => from[1])
     .sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
-  if (nearest === undefined || Math.abs(nearest - middle) > 0.6) throw new Error(`no mark at ${y}`);
+  const across = level.some(
+    ({ from, to }) => Math.abs(to[0] - from[0]) > 100 && Math.abs(from[1] - (nearest ?? 0)) < 5.1,
+  );
+  if (nearest === undefined || Math.abs(nearest - middle) > (across ? 6.5 : 0.6))
+    throw new Error(`no mark at ${y}`);
   return nearest;
 }
 

@@ -2,14 +2,15 @@
  * Cautions: a panel with the signal word and the alert triangle, then hazard, consequence and avoidance. Never broken.
  * Words, symbol and line carry the meaning; the colour only helps.
  */
+import type { Colour } from '../../drawing/drawing';
 import type { CautionBlock, Inline } from '../../markup/block';
 import type { PlacedItem, StructureIndex } from '../frame';
 import { placeText, type SetText, setText, textHeight } from '../inline/text';
-import { baselineIn, strongStyle } from '../look';
+import { baselineIn, type Look, strongStyle } from '../look';
 import { type Box, box, gap, type Layer, layeredBox, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
 import { besidePt, placeLetter } from './letter';
-import { alertTriangle, filledRect, outlinedRect } from './marks';
+import { alertTriangle, filledRect, outlinedRect, rule, ruleDown } from './marks';
 import { measure } from './paragraph';
 import { setSigns } from './sign';
 
@@ -77,7 +78,9 @@ function briefBox(block: CautionBlock, place: Place, among: AmongSteps | undefin
     ];
   };
   const key = among?.key;
-  const behind = filledRect(place.x, 0, column, heightPt, panel);
+  const behind = isBare(panel, look)
+    ? ruleDown(place.x + column, 0, heightPt, look.colours.ink, look.line.thin)
+    : filledRect(place.x, 0, column, heightPt, panel);
   const symbols: Layer[] =
     key === undefined
       ? [{ y: 0, items: symbol ? mark(undefined) : [] }]
@@ -87,6 +90,11 @@ function briefBox(block: CautionBlock, place: Place, among: AmongSteps | undefin
     outlinedRect(place.x, 0, place.widthPt, heightPt, look.colours.ink, look.line.thin),
   ];
   return layeredBox(heightPt, [{ y: 0, items: [behind] }, ...symbols, { y: 0, items }], block.origin);
+}
+
+/** Whether a panel has the colour of the paper, so that a line has to part it from the words. */
+function isBare(panel: Colour, { colours }: Look): boolean {
+  return panel === colours.paper;
 }
 
 function panelBox(block: CautionBlock, place: Place, setting: Setting): Box {
@@ -128,7 +136,9 @@ function signalPanel(block: CautionBlock, place: Place, setting: Setting, parent
   const baseline = padY + baselineIn(style, look.fonts);
   const footY = baseline + 0.12 * signal.sizePt;
   const items: PlacedItem[] = [
-    filledRect(place.x, 0, place.widthPt, heightPt, panel),
+    isBare(panel, look)
+      ? rule(place.x, heightPt, place.widthPt, look.colours.ink, look.line.thin)
+      : filledRect(place.x, 0, place.widthPt, heightPt, panel),
     ...(symbol ? alertTriangle(place.x + padXPt, footY, side, letters, panel) : []),
     ...placeText(text, wordX, padY, 'left', setting, tag),
   ];

@@ -1,4 +1,4 @@
-/** Safety signs on paper: no smaller than can be told apart where they are read, each above its number. */
+/** Safety signs on paper: no smaller than can be told apart where they are read, in a book each above its number. */
 import type { Drawing, Shape } from '../../drawing/drawing';
 import { placeShape } from '../../drawing/place';
 import type { PlacedItem, StructureIndex } from '../frame';
@@ -25,13 +25,14 @@ export function setSigns(signs: readonly Drawing[], parent: StructureIndex, sett
   let offset = 0;
   const row = signs.map((sign) => {
     const scale = heightPt / sign.heightPt;
-    const cellPt = Math.max(sign.widthPt * scale, look.fonts[label.face].widthOf(sign.name, label.sizePt));
+    const numberPt = label === undefined ? 0 : look.fonts[label.face].widthOf(sign.name, label.sizePt);
+    const cellPt = Math.max(sign.widthPt * scale, numberPt);
     const tag = structure.add('Figure', parent, { alt: sign.alt });
     const placed = { sign, scale, cellPt, offset, tag };
     offset += cellPt + gapPt;
     return placed;
   });
-  const labelled = heightPt + label.leadingPt;
+  const labelled = heightPt + (label?.leadingPt ?? 0);
   return {
     widthPt: Math.max(0, offset - gapPt),
     heightPt: signs.length === 0 ? 0 : labelled,
@@ -39,17 +40,22 @@ export function setSigns(signs: readonly Drawing[], parent: StructureIndex, sett
       const items = row.flatMap(({ sign, scale, cellPt, offset: dx, tag }): PlacedItem[] => {
         const middle = x + dx + cellPt / 2;
         const left = middle - (sign.widthPt * scale) / 2;
-        const number: Shape = {
-          kind: 'text',
-          x: middle,
-          y: y + heightPt + baselineIn(label, look.fonts),
-          text: sign.name,
-          face: label.face,
-          sizePt: label.sizePt,
-          colour: label.colour,
-          anchor: 'middle',
-        };
-        const shapes = [...sign.shapes.map((shape) => placeShape(shape, scale, left, y)), number];
+        const number: readonly Shape[] =
+          label === undefined
+            ? []
+            : [
+                {
+                  kind: 'text',
+                  x: middle,
+                  y: y + heightPt + baselineIn(label, look.fonts),
+                  text: sign.name,
+                  face: label.face,
+                  sizePt: label.sizePt,
+                  colour: label.colour,
+                  anchor: 'middle',
+                },
+              ];
+        const shapes = [...sign.shapes.map((shape) => placeShape(shape, scale, left, y)), ...number];
         return shapes.map((shape) => ({ kind: 'shape', shape, tag }));
       });
       const figures = row.map(({ cellPt, offset: dx, tag }) => ({

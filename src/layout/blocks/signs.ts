@@ -17,6 +17,8 @@ export function collectSigns(block: SignsBlock, place: Place, setting: Setting):
     return { item, signs, tag: structure.add('LBody', entry) };
   });
   const columnPt = Math.max(0, ...rows.map(({ signs }) => signs.widthPt));
+  // signs without a number under them still stand apart
+  const apartPt = look.signs.label === undefined ? look.space.paragraph : look.space.listItem;
   const textX = place.x + columnPt + look.body.sizePt;
   const textPt = place.x + measure(place.widthPt, look) - textX;
   const pieces = rows.flatMap(({ item, signs, tag }): Piece[] => {
@@ -30,7 +32,7 @@ export function collectSigns(block: SignsBlock, place: Place, setting: Setting):
       [...items, ...placeText(text, textX, top, 'left', setting, tag)],
       block.origin,
     );
-    return [...withChange([{ ...row, figures }], item.change), gap(look.space.listItem)];
+    return [...withChange([{ ...row, figures }], item.change), gap(apartPt)];
   });
   return [gap(look.space.paragraph), ...pieces, gap(look.space.paragraph)];
 }

@@ -84,7 +84,7 @@ function oneLook({ theme, fonts, leastPt, signPt }: CardLookOptions, base: Face,
       briefFrom: 'symbol',
       panels: theme.cautions,
     },
-    signs: { heightPt: signPt, label: style(shares.note) },
+    signs: { heightPt: signPt },
     space: {
       paragraph: shares.stepGap * em,
       listItem: 0.5 * shares.stepGap * em,

@@ -6,7 +6,7 @@ import type { Block, Inline } from '../../markup/block';
 import { collectBlocks } from '../blocks/collect';
 import { rule } from '../blocks/marks';
 import { placeText, setText, textHeight } from '../inline/text';
-import type { Look } from '../look';
+import type { Look, TextStyle } from '../look';
 import type { PartHeading } from '../pages/paginate';
 import { isSolid, type Piece } from '../pieces';
 import type { Place, Setting } from '../setting';
@@ -51,8 +51,9 @@ export function headsOf(title: Block | undefined, options: HeadOptions, setting:
     setting.survey.headings.filter(({ block }) => block.level === partLevel).map((part) => [part.name, part]),
   );
   const strip = (head: Strip) => besideHole(underlined(head, widthPt, setting), hole);
-  const continued = (part: string | undefined) =>
-    strip(continuedTitle(options.title, parts.get(part ?? '')?.title, widthPt, setting));
+  const names = [...parts.values()].map((part) => part.title);
+  const titleOf = continuedTitles(options.title, names, widthPt, setting);
+  const continued = (part: string | undefined) => strip(titleOf(parts.get(part ?? '')?.title));
   const first = strip(stripOf(titlePieces));
   const nexts = new Map([undefined, ...parts.keys()].map((part) => [part, continued(part)]));
   const next = (part: string | undefined) => nexts.get(part) ?? continued(part);
@@ -92,17 +93,31 @@ function besideHole({ heightPt, items }: Strip, { abovePt, leastPt }: HoleRoom):
   };
 }
 
-/** The title of a face that goes on from the one before. All of it is an artifact. */
-function continuedTitle(title: string, part: string | undefined, widthPt: number, setting: Setting): Strip {
+/**
+ * The titles of faces that go on from the one before, each within a part or within none. All of a title is an artifact. Card and part stand
+ * on all of them, in the type of the heads or, if one of them would not have room on one line, in that of the steps; if it would not have
+ * even so, the part alone stands on all: the foot says which card it is, and a second line of every head would cost the card whole faces.
+ */
+function continuedTitles(
+  title: string,
+  parts: readonly string[],
+  widthPt: number,
+  setting: Setting,
+): (part: string | undefined) => Strip {
   const { look } = setting;
-  const style = { ...look.headings[partLevel].style, face: look.body.face };
+  const inHeads = { ...look.headings[partLevel].style, face: look.body.face };
   const after = words(` (${look.words.continued})`, false);
-  const set = (content: readonly Inline[]) => setText(content, style, widthPt, setting, originOf([]));
-  const own = [words(part ?? title, true), after];
-  const both = part === undefined || part === title ? undefined : set([words(`${title}: `, false), ...own]);
-  // the foot says which card it is; a second line of every head would cost the card whole faces
-  const text = both === undefined || both.lines.length > 1 ? set(own) : both;
-  return { heightPt: textHeight(text), items: placeText(text, 0, 0, 'left', setting) };
+  const set = (content: readonly Inline[], style: TextStyle) =>
+    setText(content, style, widthPt, setting, originOf([]));
+  const own = (part: string) => [words(part, true), after];
+  const both = (part: string) => [...(part === title ? [] : [words(`${title}: `, false)]), ...own(part)];
+  const style = [inHeads, look.body].find((tried) =>
+    parts.every((part) => set(both(part), tried).lines.length === 1),
+  );
+  return (part = title) => {
+    const text = style === undefined ? set(own(part), inHeads) : set(both(part), style);
+    return { heightPt: textHeight(text), items: placeText(text, 0, 0, 'left', setting) };
+  };
 }
 
 function stripOf(pieces: readonly Piece[]): Strip {

@@ -3,7 +3,7 @@ import { stickMarks } from '../../calc/figures/stickMarks';
 import { quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
-import { numberOf, stripSheets, type TankStrip, tankStrips, titleOf } from './strips';
+import { fullMark, numberOf, stripSheets, type TankStrip, tankStrips, titleOf } from './strips';
 import { workingOf } from './workings';
 
 /** One named mark. */
@@ -42,6 +42,9 @@ export interface StickTankContext {
   readonly marks: readonly (readonly MarkContext[])[];
 }
 
+/** Of less than a litre a tenth says too little of what is poured, m³. */
+const littlePourM3 = 0.001;
+
 /** How many of the lowest marks a stick is proved at. */
 const provedMarks = 3;
 
@@ -71,9 +74,11 @@ function tankContext({ model, pieces, levels, lengthMm }: TankStrip, world: Worl
   const [system = 'metric'] = phrases.systems;
   const figure = figures.sticks.find((chart) => chart.model.id === model.id)?.figure;
   const working = figure === undefined ? undefined : workingOf(figure, phrases);
-  const volume = (m3: number): string => phrases.both(quantity('volume', m3), { fractions: 16 });
+  const poured = (m3: number): string =>
+    phrases.both(quantity('volume', m3), { fractions: 16, ...(m3 < littlePourM3 ? { decimals: 2 } : {}) });
   const depth = (metres: number): string => depthWords(metres, phrases);
   const named = stickMarks(model, system).filter((mark) => mark.named);
+  const full = fullMark(model, system, phrases);
   const joins = new Map(pieces.flatMap((piece) => piece.joins.map((join) => [join.words, join.depthMm])));
   return {
     id: model.id,
@@ -90,25 +95,30 @@ function tankContext({ model, pieces, levels, lengthMm }: TankStrip, world: Worl
     full: `${phrases.both(quantity('volume', Math.min(model.fillToM3, model.tank.capacityM3)), { rounding: 'down' })}, ${depth(levels.fullM)}`,
     measured: model.basis === 'measured',
     readings: (spec?.stick ?? []).map((reading) => ({
-      depth: phrases.first(reading.depth),
-      volume: phrases.first(reading.volume),
+      depth: unbroken(phrases.first(reading.depth)),
+      volume: unbroken(phrases.first(reading.volume)),
     })),
     shape: spec?.shape === undefined ? '' : world.words['tank-shape'][spec.shape.kind],
     doubt: working?.doubt ?? '',
     proof: named.slice(0, provedMarks).map(({ volumeM3, depthM }, index) => ({
-      pour: volume(volumeM3 - (named[index - 1]?.volumeM3 ?? 0)),
-      volume: volume(volumeM3),
+      pour: poured(volumeM3 - (named[index - 1]?.volumeM3 ?? 0)),
+      // the mark is one of the first units; beside what was poured its second would not add up
+      volume: phrases.first(quantity('volume', volumeM3), { fractions: 16 }),
       depth: depth(depthM),
     })),
     unit: phrases.unit('volume', system),
-    marks: inRows(
-      named.map(({ volumeM3, depthM }) => ({
+    marks: inRows([
+      ...named.map(({ volumeM3, depthM }) => ({
         volume: numberOf(volumeM3, system, phrases),
         depth: depth(depthM),
       })),
-    ),
+      ...(full === undefined ? [] : [{ volume: full.words, depth: depth(full.depthM) }]),
+    ]),
   };
 }
+
+/** Kept whole at the end of a line. */
+const unbroken = (words: string): string => words.replaceAll(' ', '\u00a0');
 
 /** Depths to a tenth of a millimetre or a hundredth of an inch: finer than a mark can be scribed. */
 function depthWords(metres: number, { plain, systems }: Phrases): string {

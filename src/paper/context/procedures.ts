@@ -1,5 +1,6 @@
 /** Procedures as the templates see them: text in pieces, with the names of parts in bold. */
 import type { Car, PartId } from '../../car/car';
+import { gravestFirst } from '../../language/signal';
 import type { Caution, Phase, Procedure, Procedures, Step } from '../../procedure/procedure';
 import { type Piece, withNamesStrong } from '../pieces';
 import { type OtherCards, type SendingPiece, sendingTo, textAlone, withCards, withFaces } from './cardsSaid';
@@ -152,7 +153,11 @@ function procedureContext(
     wrong,
     seen,
     never,
-    cautions: cautions.map((caution) => ({ ...caution, brief: isBrief(caution), repeated: false })),
+    cautions: gravestFirst(cautions).map((caution) => ({
+      ...caution,
+      brief: isBrief(caution),
+      repeated: false,
+    })),
     changes,
     steps: stepContexts(wanted, id, known, cautions, saying),
   };
@@ -180,8 +185,8 @@ function stepContexts(
     const head = saying.kind === 'brief' ? [] : atHead;
     const before = index === 0 ? head : (rows[index - 1] ?? []).flatMap((step) => step.cautions);
     const own = row.flatMap((step) => step.cautions);
-    const cautions = own
-      .filter(({ id }, at) => own.findIndex((caution) => caution.id === id) === at)
+    const cautions = gravestFirst(own)
+      .filter(({ id }, at, all) => all.findIndex((caution) => caution.id === id) === at)
       .filter(({ id }) => !before.some((caution) => caution.id === id))
       .map((caution) => ({ ...caution, ...form(caution.id) }));
     const steps = row.map((step) =>

@@ -148,19 +148,47 @@ export function titleOf({ name }: Pick<TankModel, 'name'>, tag = ''): string {
 }
 
 function volumeScale(model: TankModel, system: UnitSystem, phrases: Phrases): DipstickScale {
+  const marks = stickMarks(model, system).map(({ depthM, volumeM3, named }) => ({
+    depthMm: depthM * 1000,
+    words: named ? numberOf(volumeM3, system, phrases) : '',
+  }));
+  const full = fullMark(model, system, phrases);
   return {
     unit: phrases.unit('volume', system),
-    marks: stickMarks(model, system).map(({ depthM, volumeM3, named }) => ({
-      depthMm: depthM * 1000,
-      words: named ? numberOf(volumeM3, system, phrases) : '',
-    })),
+    marks: full === undefined ? marks : [...marks, { depthMm: full.depthM * 1000, words: full.words }],
   };
+}
+
+/** A figure this near below the line to fill to says how much that is. */
+const nearFullM = 0.003;
+
+/** Decimals of that figure: so fine that its mark lies within the line. */
+const fullDecimals: Readonly<Record<UnitSystem, number>> = { us: 2, imperial: 2, metric: 1 };
+
+/** The figure at the line to fill to, rounded down, and its mark, where no other mark with a figure stands at that line. */
+export function fullMark(
+  model: TankModel,
+  system: UnitSystem,
+  phrases: Phrases,
+): { readonly depthM: number; readonly words: string } | undefined {
+  const fullM = stickLevels(model).fullM;
+  const isNear = stickMarks(model, system).some((mark) => mark.named && fullM - mark.depthM < nearFullM);
+  if (isNear) return undefined;
+  const fullM3 = Math.min(model.fillToM3, model.tank.capacityM3);
+  const inUnit = inPrintedUnit(quantity('volume', fullM3), { system });
+  const parts = 10 ** fullDecimals[system];
+  const figure = Math.floor(inUnit * parts + 1e-6) / parts;
+  const depthM = model.tank.depthAtVolumeM(Math.min(fullM3, (fullM3 * figure) / inUnit));
+  return { depthM, words: phrases.number(figure) };
+}
+
+function withoutUnit(printed: string, system: UnitSystem, phrases: Phrases): string {
+  return printed.slice(0, -(phrases.unit('volume', system).length + 1));
 }
 
 /** The number of a volume without its unit, in fractions where the unit is divided so. */
 export function numberOf(volumeM3: number, system: UnitSystem, phrases: Phrases): string {
-  const printed = phrases.plain(quantity('volume', volumeM3), { system, fractions: 16 });
-  return printed.slice(0, -(phrases.unit('volume', system).length + 1));
+  return withoutUnit(phrases.plain(quantity('volume', volumeM3), { system, fractions: 16 }), system, phrases);
 }
 
 /** Fine marks of depth, and which of them have a figure: quarters of an inch and inches, or five and ten millimetres. */

@@ -24,7 +24,10 @@ const mostFaces = 60;
 const mostGlassPt = 290;
 
 /** A card of so many procedures begins with a list of them and their faces. */
-const leastListed = 4;
+const leastListed = 3;
+
+/** A list of more than so many stands in two columns. What is shorter is kept whole, and in the first of two its numbers would stand in mid-face. */
+const mostInOneColumn = 6;
 
 /** The paper for one card of the plans. */
 export function dashCard(plan: CardPlan): Paper {
@@ -73,11 +76,13 @@ export function dashCard(plan: CardPlan): Paper {
           fillerAt: (place) => world.language.messages.say('filler-at', { place }),
         },
       );
+      const [glass] = glassOf(plan, world);
       return {
         car: identityContext(car.spec, phrases),
         card: {
           title: plan.title,
           listed: on.length >= leastListed,
+          inColumns: on.length > mostInOneColumn,
           // a trouble is looked up by what is noticed, everything else by its name
           signs: signsOfTrouble(
             procedures.filter(({ id }) => on.some((each) => each.id === id)),
@@ -93,7 +98,8 @@ export function dashCard(plan: CardPlan): Paper {
           trouble,
           next: plans.cards.find(({ name }) => name === plan.next)?.title ?? '',
           afterTheRun: plan.ends === 'run',
-          glass: glassOf(plan, world).length > 0 ? 'glass' : '',
+          glass: glass === undefined ? '' : 'glass',
+          glassName: glass?.glass ?? '',
           procedures: on,
         },
       };

@@ -1,8 +1,9 @@
 /** The valve-position card: how every valve stands at the end of each part of the day. */
 import { identityContext } from '../context/identity';
+import { byAlphabet } from '../context/partIndex';
 import { listOfPlaces } from '../context/placeList';
 import type { PlaceOnCard } from '../context/placesSaid';
-import { valveTableContext } from '../context/proof';
+import { type ValveTableContext, valveTableContext } from '../context/proof';
 import type { Paper, World } from '../paper';
 import type { PaperTitle } from '../plans';
 import { asLapSheet } from '../ways';
@@ -19,12 +20,20 @@ export const valveCard = ({ title, what }: PaperTitle): Paper => ({
   context: (world) => ({
     car: identityContext(world.car.spec, world.phrases),
     card: { title },
-    table: valveTableContext(world, title, world.plans['valve-card']),
+    table: inOrderOfTags(valveTableContext(world, title, world.plans['valve-card']), world),
     where: { placed: true, places: listOfPlaces(placesOfValves(world), world.car) },
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1, lies: 'landscape' }),
 });
+
+/** The rows in the order of the list of places below them, so that a tag stands at the same height in both. */
+function inOrderOfTags(table: ValveTableContext, { car }: World): ValveTableContext {
+  const inOrder = byAlphabet(car);
+  // what has no tag comes last, in the order of the car
+  const key = ({ tag }: ValveTableContext['rows'][number]) => (tag === '' ? '\uffff' : tag);
+  return { ...table, rows: [...table.rows].sort((one, other) => inOrder(key(one), key(other))) };
+}
 
 /** Every place where a valve is, with the valves there. */
 function placesOfValves({ car }: World): readonly PlaceOnCard[] {

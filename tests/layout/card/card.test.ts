@@ -145,6 +145,31 @@ describe('layoutCard', () => {
     expect(longer).toBe('Raising steam: Light the main burner (continued)');
   });
 
+  it('has the card in all heads of parts that go on, or in none', () => {
+    const parts = (names: readonly string[]) => [
+      heading(1, 'Raising steam'),
+      ...names.flatMap((name) => [heading(2, name), numbered(24)]),
+    ];
+    const heads = (names: readonly string[]) =>
+      laidOut(parts(names), options('A7', { mostPt: 8.5 }))
+        .pages.map((page) => linesOf(page)[0] ?? '')
+        .filter((head) => head.endsWith('(continued)'));
+    const short = heads(['Pilot', 'Soak']);
+    expect(short.length).toBeGreaterThan(3);
+    for (const head of short) expect(head).toMatch(/^Raising steam: /);
+    const long = heads(['Pilot', 'Light the main burner']);
+    expect(long).toContain('Pilot (continued)');
+    expect(long).toContain('Light the main burner (continued)');
+  });
+
+  it('sets all those heads in the type of the steps where only so they have room on a line', () => {
+    const name = 'Light the main';
+    const blocks = [heading(1, 'Raising steam'), heading(2, name), numbered(30)];
+    const { pages } = laidOut(blocks, options('A7', { mostPt: 8.5 }));
+    const [head] = textsOf(pages[1]).filter(({ text }) => text.startsWith('Raising steam:'));
+    expect(head?.sizePt).toBe(8.5);
+  });
+
   it('ends no line of its foot with the dot that parts what it says, and begins none with it', () => {
     const feet = new Set<string>();
     for (const name of ['A7', 'card 3 x 5', 'A6', 'half letter', 'A5']) {
