@@ -43,6 +43,34 @@ describe.each(demoNames)('%s', (name) => {
     expect(lines).toBeGreaterThan(10);
   });
 
+  test('the helper is warned at every step that is the helper’s, and sees which of them nothing shows later', async () => {
+    const world = await worldIn(textOf(name));
+    const { marked, procedures } = burnerFrontContext(world);
+    const critical = criticalKeys(world);
+    const warned = new Set<string>();
+    let bars = 0;
+    for (const { title, runs } of procedures) {
+      const steps = driversSteps(world, title);
+      let before: readonly string[] = [];
+      for (const { start, steps: run } of runs)
+        for (const [index, { byDriver, cautions, critical: bar }] of run.entries()) {
+          const step = steps[start + index - 1];
+          if (step === undefined) throw new Error(`no step ${start + index} of ${title}`);
+          const own = step.cautions.map(({ id }) => id);
+          const shown = cautions.map(({ id }) => id);
+          expect([...shown].sort()).toEqual(byDriver ? [] : own.filter((id) => !before.includes(id)).sort());
+          for (const { id, repeated } of cautions) expect(repeated).toBe(warned.has(id));
+          for (const id of shown) warned.add(id);
+          before = byDriver ? [] : own;
+          const isCritical = [...critical].some((key) => key.endsWith(` ${step.id}`));
+          if (bar) expect([byDriver, isCritical]).toEqual([false, true]);
+          bars += bar ? 1 : 0;
+        }
+    }
+    expect(warned.size).toBeGreaterThan(0);
+    expect(marked).toBe(bars > 0);
+  });
+
   test('what comes of letting fuel to a burner is told, whoever does it', async () => {
     const world = await worldIn(textOf(name));
     const { procedures } = burnerFrontContext(world);

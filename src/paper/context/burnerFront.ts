@@ -1,6 +1,7 @@
 /** Lighting up as the helper at the burner sees it: what is done there, and what to wait for from the driver. */
 import type { Car } from '../../car/car';
 import type { Messages } from '../../language/messages';
+import { gravestFirst } from '../../language/signal';
 import { duties } from '../../procedure/duties';
 import type { Step } from '../../procedure/procedure';
 import type { World } from '../paper';
@@ -9,7 +10,7 @@ import { withPartStrong } from './partBold';
 import { callsClear, peopleBack } from './peopleBack';
 import { listOfPlaces } from './placeList';
 import { type Naming, placesOnCard, taggedParts } from './placesSaid';
-import { cardSteps } from './procedures';
+import { type CautionContext, cardSteps } from './procedures';
 import { criticalKeys } from './proof';
 import { standsOn } from './standsOn';
 
@@ -19,6 +20,10 @@ export interface BurnerFrontStep {
   readonly result: readonly Piece[];
   /** Done elsewhere by the driver; the helper waits for the call, and sees what comes of it if `result` is not empty. */
   readonly byDriver: boolean;
+  /** What is warned of before it, where the helper does it. */
+  readonly cautions: readonly CautionContext[];
+  /** Left out by the helper, nothing later shows it before harm is done. */
+  readonly critical: boolean;
 }
 
 /** Acts of the driver that the helper must know of; readings at the dash are left out. */
@@ -28,6 +33,7 @@ const known: ReadonlySet<Step['action']> = new Set(['open', 'crack', 'shut', 'ca
 export function burnerFrontContext(world: World) {
   const { car, guide, plans, proof, language } = world;
   const card = guide.crew['burner-front'];
+  const said = new Set<string>();
   const places = burnerPlaces(car);
   const critical = criticalKeys({ proof });
   const shown = proof.procedures
@@ -59,16 +65,24 @@ export function burnerFrontContext(world: World) {
     people: burning.some(callsClear) ? peopleBack(world) : null,
     placed: list.tagged.length + list.named.length > 0,
     places: list,
+    marked: shown.some(({ procedure: { id }, steps }) =>
+      steps.some(({ step }) => byHelper(step, places) && critical.has(`${id} ${step.id}`)),
+    ),
+    opened: false,
     stand: card.stand.map(({ say, sign }) => ({ say, sign: sign ?? '' })),
     signed: card.stand.filter(({ sign }) => sign !== undefined),
     stopAt: card['stop-at'],
-    procedures: shown.map(({ procedure: { title, good }, steps }) => ({
+    procedures: shown.map(({ procedure: { id, title, good }, steps }) => ({
       title,
       good,
       runs: inRuns(
-        steps.map(({ number, step }) => ({
+        steps.map(({ number, step }, index) => ({
           number,
-          line: lineOf(step, { car, places, messages: language.messages }),
+          line: {
+            ...lineOf(step, { car, places, messages: language.messages }),
+            cautions: byHelper(step, places) ? cautionsOf(step, steps[index - 1]?.step, places, said) : [],
+            critical: byHelper(step, places) && critical.has(`${id} ${step.id}`),
+          },
         })),
       ),
     })),
@@ -87,6 +101,23 @@ function namingsIn(say: string, car: Car): readonly Naming[] {
   return [...car.parts.values()]
     .filter(({ name, tag }) => tag === undefined && say.includes(name))
     .map(({ id }) => ({ say, result: '', part: id }));
+}
+
+/** The cautions of a step of the helper that the line before has not said, in a line each; shorter where the card has said them. */
+function cautionsOf(
+  step: Step,
+  before: Step | undefined,
+  places: ReadonlySet<string>,
+  said: Set<string>,
+): readonly CautionContext[] {
+  const saidBefore = before !== undefined && byHelper(before, places) ? before.cautions : [];
+  return gravestFirst(step.cautions)
+    .filter(({ id }) => !saidBefore.some((each) => each.id === id))
+    .map((caution) => {
+      const repeated = said.has(caution.id);
+      said.add(caution.id);
+      return { ...caution, brief: true, repeated };
+    });
 }
 
 /** Steps that follow each other on the driver's card, numbered as there, so that both call a step by one number. */
@@ -151,7 +182,7 @@ interface Told {
   readonly messages: Messages;
 }
 
-function lineOf(step: Step, told: Told): BurnerFrontStep {
+function lineOf(step: Step, told: Told): Omit<BurnerFrontStep, 'cautions' | 'critical'> {
   const { car, places } = told;
   return {
     say: withPartStrong(step.say, step.part, car),
