@@ -102,8 +102,8 @@ describe('the manual against the issue before', () => {
   test('a figure of one valve: bars beside exactly what says it', async () => {
     const { outcome } = await since([
       [
-        'tag: F5\n    place: toe-board\n    kind: needle\n    opens: anticlockwise\n    turns: 1 turn',
-        'tag: F5\n    place: toe-board\n    kind: needle\n    opens: anticlockwise\n    turns: 2 turns',
+        'tag: F5\n    place: toe-board\n    feel: the small wheel at the foot of the pump\n    kind: needle\n    opens: anticlockwise\n    turns: 1 turn',
+        'tag: F5\n    place: toe-board\n    feel: the small wheel at the foot of the pump\n    kind: needle\n    opens: anticlockwise\n    turns: 2 turns',
       ],
     ]);
     const { blocks } = goodOf(outcome);

@@ -63,7 +63,7 @@ test('a red line, a band, a level and a reserve are those of the spec', async ()
   expect(clean('steam gauge')).toEqual([
     'at zero',
     '300 psi or more',
-    '480 psi to 530 psi',
+    '480 to 530 psi',
     'above 530 psi with the fire on; never past 600 psi',
   ]);
   expect(clean('water glass')?.at(-1)).toContain('under one quarter of the glass');
