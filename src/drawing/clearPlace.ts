@@ -22,9 +22,12 @@ const besideLinePt = 1.9;
 /** Between words above each other, where there is room for it, and at the least. */
 const apartPt = { good: 1.5, least: 0.5 } as const;
 
+/** How much farther words go for the sake of more room. */
+const worthPt = 6;
+
 /**
  * The middle of words that reach `half` up and down: at `y`, or as near to it as nothing is in their way, above rather than below. They
- * crowd other words only where no other place is clear; where there is none at all, they stay at `y`.
+ * crowd other words only where a place with room is much farther; where nothing is clear at all, they stay at `y`.
  */
 export function clearMiddle(y: number, half: number, { lines, taken, room }: InTheWay): number {
   const fromLine = half + besideLinePt;
@@ -44,5 +47,6 @@ export function clearMiddle(y: number, half: number, { lines, taken, room }: InT
     room.bottom - half,
   ].sort((one, other) => Math.abs(one - y) - Math.abs(other - y) || one - other);
   const find = (apart: number) => places.find((at) => isFree(at, apart));
-  return find(apartPt.good) ?? find(apartPt.least) ?? y;
+  const [good, least = y] = [find(apartPt.good), find(apartPt.least)];
+  return good !== undefined && Math.abs(good - y) <= Math.abs(least - y) + worthPt ? good : least;
 }

@@ -114,7 +114,7 @@ function stripInput(
   if (piece === undefined) throw new RangeError(`the strip of ${model.name} has no piece ${index + 1}`);
   const [first = 'metric', second] = phrases.systems;
   const said = words.strip;
-  const hasSecondDepths = stripUnits(phrases).secondDepth !== undefined;
+  const hasSecondDepths = stripUnits(phrases).secondDepth !== '';
   const level = (metres: number, name: string): readonly DipstickMark[] =>
     metres > 0 ? [{ depthMm: metres * 1000, words: name }] : [];
   return {
@@ -149,17 +149,24 @@ function stripInput(
 /** What each scale of a strip counts; no second depths where both systems measure them alike. */
 export interface StripUnits {
   readonly left: string;
-  readonly right?: string;
+  /** Empty if the car prints in one system. */
+  readonly right: string;
   readonly depth: string;
-  readonly secondDepth?: string;
+  /** Empty if there are none. */
+  readonly secondDepth: string;
 }
 
 /** The units that all strips of a car are in. */
 export function stripUnits({ systems: [first = 'metric', second], unit }: Phrases): StripUnits {
   const [left, depth] = [unit('volume', first), unit('length', first)];
-  if (second === undefined) return { left, depth };
+  if (second === undefined) return { left, right: '', depth, secondDepth: '' };
   const secondDepth = unit('length', second);
-  return { left, right: unit('volume', second), depth, ...(secondDepth === depth ? {} : { secondDepth }) };
+  return {
+    left,
+    right: unit('volume', second),
+    depth,
+    secondDepth: secondDepth === depth ? '' : secondDepth,
+  };
 }
 
 /** Name and tag of a tank, as they stand on its strip. */
@@ -202,13 +209,12 @@ export function fullMark(
   return { depthM, words: phrases.number(figure) };
 }
 
-function withoutUnit(printed: string, system: UnitSystem, phrases: Phrases): string {
-  return printed.slice(0, -(phrases.unit('volume', system).length + 1));
-}
-
-/** The number of a volume without its unit, in fractions where the unit is divided so. */
+/** The number of a mark without its unit: in fractions where the unit is divided so, else with all of its decimals. */
 export function numberOf(volumeM3: number, system: UnitSystem, phrases: Phrases): string {
-  return withoutUnit(phrases.plain(quantity('volume', volumeM3), { system, fractions: 16 }), system, phrases);
+  const volume = quantity('volume', volumeM3);
+  if (system === 'metric') return phrases.number(Number(inPrintedUnit(volume, { system }).toFixed(3)));
+  const printed = phrases.plain(volume, { system, fractions: 16 });
+  return printed.slice(0, -(phrases.unit('volume', system).length + 1));
 }
 
 /** One kind of mark of a scale of depth: how far from one to the next, in what the scale counts, and how long its line is. */
