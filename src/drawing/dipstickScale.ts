@@ -71,8 +71,8 @@ export function placeScale(
   const half = (fonts[face].capHeight * figurePt) / 2;
   const lines = linesAcross(input);
   const room = {
-    top: stripEndsPt.head + half + 1,
-    bottom: depthY(input, input.fromMm) - half - 1,
+    top: stripEndsPt.head + 1,
+    bottom: depthY(input, input.fromMm) - 1,
   };
   const stretchOf = (middleY: number) => ({ top: middleY - half, bottom: middleY + half });
   const shown = marks.filter(({ depthMm }) => isOnPiece(input, depthMm));

@@ -163,6 +163,18 @@ describe('a dipstick strip', () => {
     }
   });
 
+  it('keeps a figure at its upper end below the head, where no piece goes on', () => {
+    const ending = { ...strip, depths: { unit: 'mm', marks: [{ depthMm: 149.8, words: '149.8' }] } };
+    const said = drawDipstick(ending, plexFonts).shapes.find(
+      (shape) => shape.kind === 'text' && shape.text === '149.8',
+    );
+    if (said?.kind !== 'text') throw new Error('the figure is not there');
+    const top = said.y - plexFonts[said.face].capHeight * said.sizePt;
+    expect(top).toBeGreaterThan(depthY(ending, 150));
+    const goesOn = { ...ending, joins: [{ depthMm: 140, words: 'A' }] };
+    expect(wordsOn(goesOn)).not.toContain('149.8');
+  });
+
   it('says the depth in two units on the two sides of one line', () => {
     const begins = (depthMm: number) =>
       levelLines(strip)
