@@ -56,6 +56,7 @@ export const docentForm = z.strictObject({
       ).optional(),
       of: of.optional(),
       least: measure('length', 'The least distance suggested.', '3 m'),
+      fuel: yesNo('It is kept while fuel is handled, before anything is lit, and then no more.').optional(),
       why: text('Why.'),
       when,
     }),
