@@ -2,7 +2,8 @@
  * A sheet of dipstick strips beside each other, with the ruler that shows whether the printer scaled.
  */
 import type { FontSet } from '../font/metrics';
-import { type DipstickInput, drawDipstick, stripWidthPt } from './dipstick';
+import { drawDipstick, widthOfStrip } from './dipstick';
+import type { DipstickInput } from './dipstickInput';
 import type { Drawing } from './drawing';
 import { placeShape } from './place';
 import { rulerEndPt, rulerLengthPt, rulerUpright, rulerWidthPt } from './ruler';
@@ -13,11 +14,29 @@ export interface StripSheetInput {
   readonly strips: readonly DipstickInput[];
 }
 
-const gapPt = 12;
+/** Between two strips: room for the shears. */
+const gapPt = 8;
 
-/** How many strips stand beside each other and the ruler on a width. */
-export function stripsAcross(widthPt: number): number {
-  return Math.floor((widthPt - rulerWidthPt) / (stripWidthPt + gapPt));
+/** Shares strips out over sheets of a width, in their order, each sheet as full as it goes; no sheet is without a strip. */
+export function stripsOnSheets(
+  strips: readonly DipstickInput[],
+  widthPt: number,
+  fonts: FontSet,
+): readonly (readonly DipstickInput[])[] {
+  const sheets: DipstickInput[][] = [];
+  let left = 0;
+  for (const strip of strips) {
+    const needed = gapPt + widthOfStrip(strip, fonts);
+    const sheet = needed <= left ? sheets.at(-1) : undefined;
+    if (sheet === undefined) {
+      sheets.push([strip]);
+      left = widthPt - rulerWidthPt - needed;
+    } else {
+      sheet.push(strip);
+      left -= needed;
+    }
+  }
+  return sheets;
 }
 
 /** Height of the ruler; a sheet is never lower. */
@@ -27,10 +46,12 @@ export const leastSheetPt = rulerLengthPt + 2 * rulerEndPt;
 export function drawStripSheet({ name, strips }: StripSheetInput, fonts: FontSet): Drawing {
   const drawn = strips.map((strip) => drawDipstick(strip, fonts));
   const heightPt = Math.max(leastSheetPt, ...drawn.map((strip) => strip.heightPt));
+  const begins = (index: number) =>
+    drawn.slice(0, index).reduce((x, { widthPt }) => x + widthPt + gapPt, rulerWidthPt + gapPt);
   const ruler = rulerUpright({ x: 0, y: heightPt });
   return {
     name,
-    widthPt: rulerWidthPt + drawn.length * (gapPt + stripWidthPt),
+    widthPt: begins(drawn.length) - gapPt,
     heightPt,
     alt: [
       ...drawn.map(({ alt }) => alt),
@@ -39,8 +60,8 @@ export function drawStripSheet({ name, strips }: StripSheetInput, fonts: FontSet
     shapes: [
       ...ruler,
       ...drawn.flatMap((strip, index) => {
-        const x = rulerWidthPt + gapPt + index * (stripWidthPt + gapPt);
-        return strip.shapes.map((shape) => placeShape(shape, 1, x, heightPt - strip.heightPt));
+        const [x, y] = [begins(index), heightPt - strip.heightPt];
+        return strip.shapes.map((shape) => placeShape(shape, 1, x, y));
       }),
     ],
   };

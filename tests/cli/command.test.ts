@@ -227,7 +227,9 @@ describe('steps', () => {
     expect(title).toBe('walk-round: Walk-round');
     const steps = lines.filter((line) => /^[a-z]/.test(line));
     expect(all.said).toContain(`Walk-round, ${steps.length} steps`);
-    for (const name of steps.map((line) => line.split(' ')[0] ?? '').slice(0, 3)) {
+    // a change before all others knows only the steps of the library
+    const ofLibrary = steps.filter((line) => !line.endsWith('(changed)'));
+    for (const name of ofLibrary.map((line) => line.split(' ')[0] ?? '').slice(0, 3)) {
       const changed = join(folder, 'changed.yaml');
       writeFileSync(
         changed,

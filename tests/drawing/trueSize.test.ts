@@ -1,15 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type DipstickInput,
-  depthY,
-  drawDipstick,
-  headLines,
-  stripWidthPt,
-} from '../../src/drawing/dipstick';
+import { drawDipstick, headLines, stripWidthPt, widthOfStrip } from '../../src/drawing/dipstick';
+import { type DipstickInput, depthY } from '../../src/drawing/dipstickInput';
 import type { Shape } from '../../src/drawing/drawing';
 import { rulerAcross, rulerUpright } from '../../src/drawing/ruler';
-import { drawStripSheet } from '../../src/drawing/stripSheet';
+import { drawStripSheet, stripsOnSheets } from '../../src/drawing/stripSheet';
 import { drawTagSheet, tagGrid } from '../../src/drawing/tagSheet';
 import { drawValveTag, type TagType, tagSizes, type ValveTagInput } from '../../src/drawing/valveTag';
 import { drawingFaults } from '../helpers/drawingFaults';
@@ -31,6 +26,10 @@ const strip: DipstickInput = {
   },
   right: { unit: 'L', marks: [{ depthMm: 50, words: '15' }] },
   depths: { unit: 'in', marks: [1, 2, 3, 4, 5].map((inch) => ({ depthMm: inch * 25.4, words: `${inch}` })) },
+  secondDepths: {
+    unit: 'mm',
+    marks: [20, 40, 60, 80, 100].map((depthMm) => ({ depthMm, words: `${depthMm}` })),
+  },
   levels: [
     { depthMm: 12, words: 'cannot be drawn' },
     { depthMm: 40, words: 'reserve' },
@@ -44,21 +43,19 @@ const strip: DipstickInput = {
   foot: 'end of the stick',
 };
 
-/** Level lines that begin at one of the edges and are no longer than a mark, by height. */
-const levels = (input: DipstickInput, edge = 0) =>
+/** All level lines, by their ends across. */
+const levelLines = (input: DipstickInput) =>
   drawDipstick(input, plexFonts).shapes.flatMap((shape) => {
     if (shape.kind !== 'path') return [];
     const [from, to] = shape.pieces;
-    return from &&
-      to &&
-      'x' in from &&
-      'x' in to &&
-      from.x === edge &&
-      from.y === to.y &&
-      Math.abs(to.x - edge) < 20
-      ? [from.y]
+    return from && to && 'x' in from && 'x' in to && from.y === to.y
+      ? [{ from: from.x, to: to.x, y: from.y }]
       : [];
   });
+
+/** Level lines that begin at one of the edges and are no longer than a mark, by height. */
+const levels = (input: DipstickInput, edge = 0) =>
+  levelLines(input).flatMap(({ from, to, y }) => (from === edge && Math.abs(to - edge) < 20 ? [y] : []));
 
 const wordsOn = (input: DipstickInput) =>
   drawDipstick(input, plexFonts).shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
@@ -70,16 +67,16 @@ describe('a dipstick strip', () => {
     expect(low - middle).toBeCloseTo(144, 9);
     expect(levels(strip, stripWidthPt)).toEqual([depthY(strip, 50)]);
     expect(depthY(strip, 0) - depthY(strip, 100)).toBeCloseTo((100 * 72) / 25.4, 9);
-    expect(drawDipstick(strip, plexFonts).widthPt).toBeCloseTo((48 * 72) / 25.4, 9);
+    expect(drawDipstick(strip, plexFonts).widthPt).toBeCloseTo((56 * 72) / 25.4, 9);
   });
 
   it('says what cannot be drawn, where the reserve begins, how far to fill', () => {
-    for (const { words } of strip.levels) expect(wordsOn(strip)).toContain(words);
+    for (const { words } of strip.levels) expect(wordsOn(strip).join(' ')).toContain(words);
     const crowded = {
       ...strip,
       levels: strip.levels.map((level, index) => ({ ...level, depthMm: 1 + index / 2 })),
     };
-    for (const { words } of strip.levels) expect(wordsOn(crowded)).toContain(words);
+    for (const { words } of strip.levels) expect(wordsOn(crowded).join(' ')).toContain(words);
     expect(drawingFaults(drawDipstick(crowded, plexFonts))).toEqual([]);
   });
 
@@ -124,11 +121,86 @@ describe('a dipstick strip', () => {
       ).toEqual([]);
     }
     const said = wordsOn(atLines);
-    for (const { words } of atLines.left.marks) expect(said).toContain(words);
-    expect(said).toContain('141');
-    // where the letter of a join stands
-    expect(said).not.toContain('70');
+    for (const { words } of [...atLines.left.marks, ...atLines.depths.marks]) expect(said).toContain(words);
     expect(drawingFaults(drawDipstick(atLines, plexFonts))).toEqual([]);
+  });
+
+  it('leaves out no depth beside a line across, and a leader ties a figure to its line', () => {
+    const inches = [1, 2, 3, 4].map((inch) => ({ depthMm: inch * 25.4, words: `${inch}` }));
+    for (const nearMm of [-1.3, -0.4, 0, 0.4, 1.3]) {
+      const crossed = {
+        ...strip,
+        left: { unit: 'US gal', marks: [] },
+        depths: { unit: 'in', marks: inches },
+        levels: [{ depthMm: 25.4 + nearMm, words: 'reserve' }],
+        joins: [{ depthMm: 76.2 + nearMm, words: 'A' }],
+      };
+      const { shapes } = drawDipstick(crossed, plexFonts);
+      expect(drawingFaults(drawDipstick(crossed, plexFonts)), `${nearMm}`).toEqual([]);
+      for (const { depthMm, words } of inches) {
+        const figure = shapes.find((shape) => shape.kind === 'text' && shape.text === words);
+        const y = depthY(crossed, depthMm);
+        const own = levelLines(crossed).filter(
+          (each) => Math.abs(each.y - y) < 1e-9 && each.to < each.from && each.from - each.to < 9,
+        );
+        expect(own, words).toHaveLength(1);
+        const [end] = own.map(({ to }) => to);
+        if (figure?.kind !== 'text') throw new Error(`there is no ${words}`);
+        const middle = figure.y - (plexFonts['narrow-bold'].capHeight * figure.sizePt) / 2;
+        const leaders = shapes.flatMap((shape) => {
+          if (shape.kind !== 'path') return [];
+          const [from, to] = shape.pieces;
+          return from && to && 'x' in from && 'x' in to && from.x === end && from.y === y ? [to] : [];
+        });
+        if (Math.abs(middle - y) < 0.5) {
+          expect(leaders).toEqual([]);
+          continue;
+        }
+        expect(Math.abs(middle - y)).toBeLessThan(10);
+        expect(leaders.map((to) => to.y)).toEqual([expect.closeTo(middle, 9)]);
+        for (const to of leaders) expect(to.x - figure.x).toBeCloseTo(1.2, 9);
+      }
+    }
+  });
+
+  it('keeps a figure at its upper end below the head, where no piece goes on', () => {
+    const ending = { ...strip, depths: { unit: 'mm', marks: [{ depthMm: 149.8, words: '149.8' }] } };
+    const said = drawDipstick(ending, plexFonts).shapes.find(
+      (shape) => shape.kind === 'text' && shape.text === '149.8',
+    );
+    if (said?.kind !== 'text') throw new Error('the figure is not there');
+    const top = said.y - plexFonts[said.face].capHeight * said.sizePt;
+    expect(top).toBeGreaterThan(depthY(ending, 150));
+    const goesOn = { ...ending, joins: [{ depthMm: 140, words: 'A' }] };
+    expect(wordsOn(goesOn)).not.toContain('149.8');
+  });
+
+  it('says the depth in two units on the two sides of one line', () => {
+    const begins = (depthMm: number) =>
+      levelLines(strip)
+        .filter(({ from, to, y }) => Math.abs(y - depthY(strip, depthMm)) < 1e-9 && Math.abs(to - from) < 9)
+        .map(({ from, to }) => ({ from, way: Math.sign(to - from) }));
+    const [inch] = begins(76.2).filter(({ way }) => way < 0);
+    const [tens] = begins(60).filter(({ way }) => way > 0);
+    expect(inch?.from).toBeGreaterThan(40);
+    expect(inch?.from).toBe(tens?.from);
+    expect(wordsOn(strip)).toEqual(expect.arrayContaining(['in', 'mm']));
+  });
+
+  it('becomes wider where its figures and names need it, on all pieces alike', () => {
+    const figures = {
+      ...strip,
+      left: { unit: 'US gal', marks: [{ depthMm: 120, words: '13 13/16' }] },
+      right: { unit: 'imp gal', marks: [{ depthMm: 110, words: '11 15/16' }] },
+    };
+    const pieces = [
+      { ...figures, toMm: 80 },
+      { ...figures, fromMm: 60 },
+    ];
+    const [width = 0, other] = pieces.map((piece) => widthOfStrip(piece, plexFonts));
+    expect(width).toBeGreaterThan(stripWidthPt);
+    expect(other).toBe(width);
+    for (const piece of pieces) expect(drawingFaults(drawDipstick(piece, plexFonts))).toEqual([]);
   });
 
   it('says the depth as heavily as what is in the tank', () => {
@@ -156,6 +228,27 @@ describe('a sheet of strips', () => {
     );
     expect(new Set(feet).size).toBe(1);
     expect(sheet.alt).toContain('ruler of 100 mm and 4 in');
+  });
+});
+
+describe('strips on sheets', () => {
+  it('stand three beside the ruler on A4 and on letter, fewer where they are wider; none is left out', () => {
+    const wide = {
+      ...strip,
+      left: { unit: 'US gal', marks: [{ depthMm: 120, words: '13 13/16' }] },
+      right: { unit: 'imp gal', marks: [{ depthMm: 110, words: '11 15/16' }] },
+    };
+    // paper less 8 mm on both sides
+    for (const paperMm of [210, 215.9]) {
+      const widthPt = ((paperMm - 16) * 72) / 25.4;
+      const counts = (strips: readonly DipstickInput[]) =>
+        stripsOnSheets(strips, widthPt, plexFonts).map((sheet) => sheet.length);
+      expect(counts([strip, strip, strip, strip])).toEqual([3, 1]);
+      expect(counts([wide, wide, wide])).toEqual([2, 1]);
+      for (const strips of stripsOnSheets([strip, strip, strip, wide, wide], widthPt, plexFonts))
+        expect(drawStripSheet({ name: 'sheet', strips }, plexFonts).widthPt).toBeLessThanOrEqual(widthPt);
+    }
+    expect(stripsOnSheets([wide, wide], 50, plexFonts)).toEqual([[wide], [wide]]);
   });
 });
 

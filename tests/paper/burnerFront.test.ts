@@ -91,7 +91,7 @@ describe.each(demoNames)('%s', (name) => {
     }
   });
 
-  test('at a call the driver shuts first what “Shut everything” shuts first', async () => {
+  test('at a call the driver shuts at once what “Shut everything” shuts first', async () => {
     const world = await worldIn(textOf(name));
     const first = world.proof.procedures.find(({ id }) => id === 'shut-everything')?.steps[0];
     const tag = world.car.parts.get(first?.part ?? '')?.tag;
@@ -100,7 +100,7 @@ describe.each(demoNames)('%s', (name) => {
     expect(calls).toHaveLength(1);
     expect(tag).toMatch(/^F\d+$/);
     expect(calls[0]?.say).toContain(`any of these calls the driver shuts the `);
-    expect(calls[0]?.say).toContain(`(${tag}) first`);
+    expect(calls[0]?.say).toContain(`(${tag}) at once`);
   });
 
   test('how far people stand back, and from where, is told as on the card for a cold start', async () => {
@@ -134,6 +134,6 @@ test.each(fixtures)(
     const first = world.proof.procedures.find(({ id }) => id === 'shut-everything')?.steps[0];
     const calls = burnerFrontContext(world).stand.filter(({ say }) => say.startsWith('Call aloud'));
     expect(calls).toHaveLength(1);
-    expect(calls[0]?.say).toContain(`(${world.car.parts.get(first?.part ?? '')?.tag}) first`);
+    expect(calls[0]?.say).toContain(`(${world.car.parts.get(first?.part ?? '')?.tag}) at once`);
   },
 );

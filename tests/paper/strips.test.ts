@@ -1,9 +1,15 @@
 /** Long strips in pieces. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { drawDipstick, stripWidthPt } from '../../src/drawing/dipstick';
+import { lineLengths, placeScale } from '../../src/drawing/dipstickScale';
 import { worldOf } from '../../src/kettlebook';
 import { piecesOf, stripSheets } from '../../src/paper/context/strips';
-import { demo, demoNames, workshop } from '../whole/made';
+import { measuredRoom } from '../../src/paper/sheets';
+import { drawingFaults } from '../helpers/drawingFaults';
+import { carFrom, demo, demoNames, goodOf, root, workshop } from '../whole/made';
 
 const levels = { cannotBeDrawnM: 0.01, reserveM: 0.06, fullM: 0.3 };
 
@@ -67,6 +73,95 @@ describe.each(demoNames)('the strips of %s', (name) => {
         const beside = scale.marks.filter(({ depthMm, words }) => words !== '' && full - depthMm < 3);
         expect(beside.length, `${tank}, ${scale.unit}`).toBeGreaterThan(0);
       }
+    }
+  });
+});
+
+/** The number of a figure such as `1 1/2`. */
+const numberIn = (figure: string): number =>
+  figure.split(/\s/).reduce((sum, part) => {
+    const [over = Number.NaN, under = 1] = part.split('/').map(Number);
+    return sum + over / under;
+  }, 0);
+
+/** Every car that the tests know, but for those that are in another language. */
+const specs = ['cars', 'tests/fixtures/cars'].flatMap((folder) =>
+  readdirSync(join(root, folder))
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => `${folder}/${name}`),
+);
+
+describe.each(specs)('the strips of %s', (file) => {
+  const read = async () => {
+    const shop = await workshop();
+    const world = worldOf(goodOf(await carFrom(readFileSync(join(root, file), 'utf8'))), shop);
+    const sheets = stripSheets(world, 'XXXX·XXXX');
+    return { world, strips: sheets.flatMap((sheet) => sheet.strips), sheets };
+  };
+
+  test('say every figure of every scale on one of their pieces, no word on another', async () => {
+    const { world, strips } = await read();
+    const said = new Map<string, string[]>();
+    const wanted = new Map<string, string[]>();
+    for (const strip of strips) {
+      const drawing = drawDipstick(strip, world.fonts);
+      expect(drawingFaults(drawing), strip.name).toEqual([]);
+      const words = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+      said.set(strip.tank, [...(said.get(strip.tank) ?? []), ...words]);
+      const scales = [strip.left, strip.right, strip.depths, strip.secondDepths];
+      const figures = scales.flatMap((scale) => scale?.marks ?? []).map((mark) => mark.words);
+      wanted.set(
+        strip.tank,
+        figures.filter((figure) => figure !== ''),
+      );
+      for (const { words: name, depthMm } of strip.levels)
+        if (depthMm > strip.fromMm && depthMm < strip.toMm) expect(words.join(' ')).toContain(name);
+    }
+    for (const [tank, figures] of wanted) {
+      expect(figures.length).toBeGreaterThan(5);
+      expect(said.get(tank)).toEqual(expect.arrayContaining(figures));
+    }
+  });
+
+  test('have each figure near its mark and in order, and no two that say the same', async () => {
+    const { world, strips } = await read();
+    let moved = 0;
+    for (const strip of strips) {
+      const { edge, depth } = lineLengths;
+      const scales = [
+        [strip.left, edge],
+        [strip.right, edge],
+        [strip.depths, depth],
+        [strip.secondDepths, depth],
+      ] as const;
+      for (const [scale, lengths] of scales) {
+        if (scale === undefined) continue;
+        const figures = placeScale(scale, lengths, strip, world.fonts)
+          .marks.flatMap(({ y, figure }) => (figure === undefined ? [] : [{ y, ...figure }]))
+          .toSorted((one, other) => other.y - one.y);
+        expect(figures.length).toBeGreaterThan(0);
+        for (const [index, { y, middleY, words }] of figures.entries()) {
+          const of = `${strip.tank}, ${words} ${scale.unit}`;
+          expect(Math.abs(y - middleY), of).toBeLessThan(10);
+          if (Math.abs(y - middleY) > 0.5) moved += 1;
+          const below = figures[index - 1];
+          if (below === undefined) continue;
+          expect(below.middleY - middleY, of).toBeGreaterThan(6);
+          expect(numberIn(words), of).toBeGreaterThan(numberIn(below.words));
+        }
+      }
+    }
+    expect(moved).toBeGreaterThan(0);
+  });
+
+  test('stand three to a sheet', async () => {
+    const { world, sheets } = await read();
+    const { widthPt } = measuredRoom(world);
+    for (const [index, { strips }] of sheets.entries()) {
+      const widths = strips.map((strip) => drawDipstick(strip, world.fonts).widthPt);
+      expect(widths).toEqual(strips.map(() => stripWidthPt));
+      expect(widths.reduce((sum, width) => sum + width, 0)).toBeLessThan(widthPt);
+      if (index < sheets.length - 1) expect(strips).toHaveLength(3);
     }
   });
 });

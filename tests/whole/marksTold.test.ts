@@ -26,7 +26,7 @@ test('both kinds of cards are among those of the demo cars', async () => {
     for (const paper of cards) {
       const { laidOut } = goodOf(setOnePaper(ready, paper, shop));
       const words = wordsOf(laidOut);
-      if (!words.includes('Bar at a step')) continue;
+      if (!words.includes('Bar and arrow at a step')) continue;
       const tells = words.includes('Triangle with a letter');
       expect(tells, `${name} ${paper.name}`).toBe(marksOf(laidOut) > 0);
       told.push(tells);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { makePapers } from '../../src/kettlebook';
 import { PdfFile } from '../helpers/pdfFile';
-import { linesOf } from '../helpers/pdfLines';
+import { type FoundLine, linesOf } from '../helpers/pdfLines';
 import { type FoundText, textOf } from '../helpers/pdfText';
 import { demo, demoNames, goodOf, workshop } from './made';
 
@@ -29,14 +29,26 @@ async function make(car: string, name: string): Promise<Uint8Array> {
 
 const mm = (points: number) => (points * 25.4) / 72;
 
-/** A strip of a dipstick as found on a page: its left edge and all its marks that have a figure, with their depth in millimetres. */
-interface FoundStrip {
-  readonly head: readonly string[];
-  readonly left: readonly { readonly figure: string; readonly depthMm: number }[];
-  readonly right: readonly { readonly figure: string; readonly depthMm: number }[];
+type FoundMarks = readonly { readonly figure: string; readonly depthMm: number }[];
+
+/** One side of the line of depth as found on a page: its unit, its marks that have a figure, the depth of every line in millimetres. */
+interface FoundDepths {
+  readonly unit: string;
+  readonly marks: FoundMarks;
+  readonly linesMm: readonly number[];
 }
 
-const stripPt = (48 * 72) / 25.4;
+/** A strip of a dipstick as found on a page: all its marks that have a figure, with their depth in millimetres. */
+interface FoundStrip {
+  readonly head: readonly string[];
+  readonly left: FoundMarks;
+  readonly right: FoundMarks;
+  readonly depths: readonly FoundDepths[];
+  /** Depth at the upper end. */
+  readonly toMm: number;
+}
+
+const stripPt = (56 * 72) / 25.4;
 
 const read = new Map<string, Promise<readonly FoundStrip[]>>();
 
@@ -82,50 +94,78 @@ async function readStrips(car: string): Promise<readonly FoundStrip[]> {
             return joinY(shared) + (joinDepth.get(`${tank} ${shared}`) ?? Number.NaN);
           })();
       for (const name of names) joinDepth.set(`${tank} ${name}`, zero - joinY(name));
-      const marks = (edge: 'left' | 'right') =>
+      const inside = lines.filter(({ from, to }) =>
+        [from, to].every(([x, y]) => x >= left - 1 && x <= right + 1 && y <= foot.y),
+      );
+      const marks = (beginsAt: number, way: 1 | -1, longPt: number): FoundMarks =>
         own.flatMap((text) => {
           if (!/^[\d./ \u00a0]+$/.test(text.text)) return [];
-          const near =
-            edge === 'left'
-              ? Math.abs(text.x - left - 15) < 1
-              : Math.abs(right - 15 - text.x - text.width) < 1;
-          if (!near) return [];
-          return [{ figure: text.text, depthMm: mm(zero - markBeside(text, edge, level, left, right)) }];
+          const begins = way === 1 ? text.x : text.x + text.width;
+          if (Math.abs(way * (begins - beginsAt) - longPt - 2) > 0.5) return [];
+          const y = markOf(text, { beginsAt, way, longPt }, inside);
+          return [{ figure: text.text, depthMm: mm(zero - y) }];
         });
+      // the line that marks stand on both sides of, or on its left alone
+      const isLevel = ({ from, to }: FoundLine) => Math.abs(from[1] - to[1]) < 0.01;
+      const upright = inside.filter(({ from, to }) => from[0] === to[0] && Math.abs(from[1] - to[1]) > 20);
+      const linesFrom = (x: number, way: 1 | -1) =>
+        inside.filter(
+          (each) => isLevel(each) && Math.abs(each.from[0] - x) < 0.01 && (each.to[0] - x) * way > 0,
+        );
+      const spine = upright
+        .map(({ from }) => from[0])
+        .find((x) => x > left + 20 && x < right - 20 && linesFrom(x, -1).length > 4);
+      if (spine === undefined) throw new Error(`there is no line of depth on ${tank}`);
+      const top = Math.min(...upright.flatMap(({ from, to }) => (from[0] === spine ? [from[1], to[1]] : [])));
+      const depths = ([-1, 1] as const).flatMap((way): readonly FoundDepths[] => {
+        const ofSide = linesFrom(spine, way).map(({ from }) => mm(zero - from[1]));
+        const unit = own.find(
+          ({ text, x, width }) =>
+            /^(in|mm)$/.test(text) && Math.abs((way === 1 ? x : x + width) - spine - way * 4) < 0.5,
+        );
+        if (ofSide.length === 0) return [];
+        return [{ unit: unit?.text ?? '', marks: marks(spine, way, 8), linesMm: ofSide }];
+      });
       return {
         head: own.slice(0, 4).map(({ text }) => text),
-        left: marks('left'),
-        right: marks('right'),
+        left: marks(left, 1, 11),
+        right: marks(right, -1, 11),
+        depths,
+        toMm: mm(zero - top),
       };
     });
   });
 }
 
 /**
- * Height of the mark that a figure stands on: a line of 13 points from the edge, level with the figure's middle; beside a line across the
- * strip, which no figure stands on, a little above or below it.
+ * Height of the mark of a figure: a line as long as any of its scale, level with the figure's middle; or one of half that length, from
+ * whose end a leader goes to the figure.
  */
-function markBeside(
-  { y, size }: FoundText,
-  edge: 'left' | 'right',
-  level: ReturnType<typeof linesOf>,
-  left: number,
-  right: number,
+function markOf(
+  { text, y, size }: FoundText,
+  { beginsAt, way, longPt }: { readonly beginsAt: number; readonly way: 1 | -1; readonly longPt: number },
+  lines: readonly FoundLine[],
 ): number {
   const middle = y - 0.349 * size;
-  const marks = level.filter(({ from, to }) => {
-    const outer = edge === 'left' ? Math.min(from[0], to[0]) - left : right - Math.max(from[0], to[0]);
-    return Math.abs(outer) < 0.6 && Math.abs(Math.abs(to[0] - from[0]) - 13) < 0.1;
-  });
-  const [nearest] = marks
-    .map(({ from }) => from[1])
-    .sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
-  const across = level.some(
-    ({ from, to }) => Math.abs(to[0] - from[0]) > 100 && Math.abs(from[1] - (nearest ?? 0)) < 5.1,
+  const near = (one: number, other: number, by = 0.02) => Math.abs(one - other) < by;
+  const ofLength = (pt: number) =>
+    lines.filter(
+      ({ from, to }) =>
+        near(from[1], to[1]) && near(from[0], beginsAt, 0.3) && near(way * (to[0] - from[0]), pt),
+    );
+  const level = ofLength(longPt).filter(({ from }) => near(from[1], middle, 0.6));
+  const led = ofLength(longPt / 2).filter((mark) =>
+    lines.some(
+      ({ from, to }) =>
+        near(from[0], mark.to[0]) &&
+        near(from[1], mark.to[1]) &&
+        near(to[1], middle, 0.1) &&
+        near(way * (to[0] - beginsAt), longPt + 0.8),
+    ),
   );
-  if (nearest === undefined || Math.abs(nearest - middle) > (across ? 6.5 : 0.6))
-    throw new Error(`no mark at ${y}`);
-  return nearest;
+  const [found, ...more] = [...level, ...led];
+  if (found === undefined || more.length > 0) throw new Error(`${1 + more.length} marks of ${text} at ${y}`);
+  return found.from[1];
 }
 
 /** The number of a figure such as `1 1/2`. */
@@ -200,6 +240,39 @@ describe.each(demoNames)('the strips of %s', (name) => {
     }
     for (const { name: tank, tag } of sticks)
       expect(strips.map(({ head }) => head[0])).toContain(`${tank} ${tag}`);
+  });
+
+  test('say every inch and every ten millimetres of depth, with lines at each eighth and each two millimetres', async () => {
+    const { car } = await demo(name);
+    const strips = await stripsOf(name);
+    const sticks = new Set(strips.map(({ head }) => head[0]));
+    // all of them are printed in both
+    const { first, second } = car.spec.print.units;
+    const inches = { unit: 'in', mm: 25.4, every: 1, line: 1 / 8 };
+    const millimetres = { unit: 'mm', mm: 1, every: 10, line: 2 };
+    const wanted = [first, second].map((system) => (system === 'metric' ? millimetres : inches));
+    for (const stick of sticks) {
+      const pieces = strips.filter(({ head }) => head[0] === stick);
+      const toMm = Math.max(...pieces.map((piece) => piece.toMm));
+      for (const [side, { unit, mm: unitMm, every, line }] of wanted.entries()) {
+        const found = pieces.flatMap(({ depths }) => depths.slice(side, side + 1));
+        expect(found.map((each) => each.unit)).toEqual(pieces.map(() => unit));
+        const marks = found.flatMap((each) => each.marks);
+        for (const { figure, depthMm } of marks)
+          expect(depthMm / unitMm, `${stick}, ${figure} ${unit}`).toBeCloseTo(Number(figure), 2);
+        const figures = Array.from({ length: Math.floor(toMm / unitMm / every) }, (_, index) =>
+          String((index + 1) * every),
+        );
+        expect(figures.length).toBeGreaterThan(3);
+        expect(
+          [...new Set(marks.map(({ figure }) => figure))].toSorted((a, b) => Number(a) - Number(b)),
+        ).toEqual(figures);
+        const lines = new Set(
+          found.flatMap(({ linesMm }) => linesMm.map((depthMm) => depthMm / unitMm / line)).map(Math.round),
+        );
+        expect(lines.size, `${stick}, lines of ${unit}`).toBe(Math.floor(toMm / unitMm / line + 1e-3));
+      }
+    }
   });
 
   test('every sheet of strips has a ruler of 100 mm and 4 in', async () => {

@@ -85,7 +85,11 @@ function stepOf(step: Step, { car, language }: World): DarkStep {
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
   return {
     say: withNamesStrong(named, [named]),
-    how: [feelOf(part.id, car), valve.quickly ?? language.ways[valve.opens]?.shut ?? '']
+    how: [
+      car.places.get(valve.place)?.how ?? '',
+      feelOf(part.id, car),
+      valve.quickly ?? language.ways[valve.opens]?.shut ?? '',
+    ]
       .filter((words) => words !== '')
       .join('; '),
   };

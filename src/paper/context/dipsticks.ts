@@ -3,7 +3,7 @@ import { stickMarks } from '../../calc/figures/stickMarks';
 import { quantity } from '../../quantity/quantity';
 import type { World } from '../paper';
 import type { Phrases } from '../phrase';
-import { fullMark, numberOf, stripSheets, type TankStrip, tankStrips, titleOf } from './strips';
+import { fullMark, numberOf, stripSheets, stripUnits, type TankStrip, tankStrips, titleOf } from './strips';
 import { workingOf } from './workings';
 
 /** One named mark. */
@@ -57,6 +57,7 @@ export function dipsticksContext(world: World): Readonly<Record<string, unknown>
     flame: flame === undefined ? '' : flame.short,
     flameSignal: flame?.signal ?? 'danger',
     // the fingerprint is on the strips and taken over this, so that it cannot be in it
+    units: stripUnits(world.phrases),
     sheets: stripSheets(world, '').map(({ name, strips }, index) => ({
       number: index + 1,
       drawing: name,

@@ -41,9 +41,11 @@ export function listOfPlaces(
 ): PlaceList {
   const feels = byFeel === 'apart' ? feelByPart(car, handlingOf) : new Map<string, string>();
   const behind = byFeel === 'together' ? withFeels(car) : (row: PlaceRow) => row;
+  const covered = byFeel === 'apart' ? coveredValves(car) : new Map<string, string>();
   const placeWords = (place: string, part: string) => {
-    const feel = feels.get(part);
-    return feel === undefined ? place : `${place}: ${feel}`;
+    const [first, feel] = [covered.get(part), feels.get(part)];
+    const found = first === undefined ? place : `${place} (${first})`;
+    return feel === undefined ? found : `${found}: ${feel}`;
   };
   const tags = new Set(taggedParts(car).map(({ tag }) => tag));
   const inOrder = byAlphabet(car);
@@ -100,12 +102,23 @@ function withFeels(car: Car): (row: PlaceRow) => PlaceRow {
   };
 }
 
+/** What is opened or lifted before a hand gets at a valve, by the valve’s tag. */
+function coveredValves({ spec, places }: Car): ReadonlyMap<string, string> {
+  return new Map(
+    Object.values(spec.valves).flatMap(({ tag, place }) => {
+      const how = places.get(place)?.how;
+      return how === undefined ? [] : [[tag, how] as const];
+    }),
+  );
+}
+
 /** How parts feel, by the tag or the name that a list has for them; `lockOf` tells of a lock. */
 function feelByPart(car: Car, lockOf: (id: PartId, car: Car) => string): ReadonlyMap<string, string> {
   return new Map(
     [...car.parts.values()].flatMap(({ id, tag, name }) => {
-      // what nobody finds out by trying: how a lock goes on
-      const feel = id in car.spec.locks ? lockOf(id, car) : feelOf(id, car);
+      // what nobody finds out by trying: how a lock goes on, or a brake that stays on
+      const isSet = id in car.spec.locks || car.spec.controls[id]?.kind === 'parking-brake';
+      const feel = isSet ? lockOf(id, car) : feelOf(id, car);
       return feel === '' ? [] : [[tag ?? name, feel] as const];
     }),
   );

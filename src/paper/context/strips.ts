@@ -1,15 +1,16 @@
 /** The dipstick strips of a car: which marks stand on them, and how long ones are shared out over pieces and sheets. */
 import { type StickLevels, stickLevels, stickMarks } from '../../calc/figures/stickMarks';
 import type { TankModel } from '../../calc/figures/tankModel';
+import { headLines } from '../../drawing/dipstick';
 import {
   type DipstickInput,
   type DipstickMark,
   type DipstickScale,
-  headLines,
+  type ScaleMark,
   stripEndsPt,
-} from '../../drawing/dipstick';
+} from '../../drawing/dipstickInput';
 import { ptPerMm } from '../../drawing/printedSize';
-import { type StripSheetInput, stripsAcross } from '../../drawing/stripSheet';
+import { type StripSheetInput, stripsOnSheets } from '../../drawing/stripSheet';
 import type { UnitSystem } from '../../quantity/dimension';
 import { inPrintedUnit } from '../../quantity/print';
 import { quantity } from '../../quantity/quantity';
@@ -50,7 +51,7 @@ export function tankStrips(world: World): readonly TankStrip[] {
 /** Pieces share this much of the stick, half above the line where they are joined and half below. */
 const lapMm = 20;
 /** Names of levels and joins are kept this far from each other. */
-const apartMm = 7;
+const apartMm = 10;
 
 /** A stick as the fewest pieces of nearly one length that a sheet has room for. */
 export function piecesOf(lengthMm: number, levels: StickLevels, roomMm: number): readonly StripPiece[] {
@@ -90,10 +91,9 @@ export function stripSheets(world: World, mark: string): readonly StripSheetInpu
   const strips = tankStrips(world).flatMap((strip) =>
     strip.pieces.map((_, index) => stripInput(strip, index, world, mark)),
   );
-  const across = Math.max(1, stripsAcross(measuredRoom(world).widthPt));
-  return Array.from({ length: Math.ceil(strips.length / across) }, (_, sheet) => ({
+  return stripsOnSheets(strips, measuredRoom(world).widthPt, world.fonts).map((own, sheet) => ({
     name: `strips-${sheet + 1}`,
-    strips: strips.slice(sheet * across, (sheet + 1) * across),
+    strips: own,
   }));
 }
 
@@ -114,6 +114,7 @@ function stripInput(
   if (piece === undefined) throw new RangeError(`the strip of ${model.name} has no piece ${index + 1}`);
   const [first = 'metric', second] = phrases.systems;
   const said = words.strip;
+  const hasSecondDepths = stripUnits(phrases).secondDepth !== '';
   const level = (metres: number, name: string): readonly DipstickMark[] =>
     metres > 0 ? [{ depthMm: metres * 1000, words: name }] : [];
   return {
@@ -128,7 +129,10 @@ function stripInput(
     ],
     left: volumeScale(model, first, phrases),
     ...(second === undefined ? {} : { right: volumeScale(model, second, phrases) }),
-    depths: depthScale(lengthMm / 1000, first, phrases),
+    depths: depthScale(lengthMm, first, phrases),
+    ...(second !== undefined && hasSecondDepths
+      ? { secondDepths: depthScale(lengthMm, second, phrases) }
+      : {}),
     levels: [
       ...level(levels.cannotBeDrawnM, said['cannot-be-drawn']),
       ...(levels.reserveM > levels.cannotBeDrawnM ? level(levels.reserveM, said.reserve) : []),
@@ -139,6 +143,29 @@ function stripInput(
     ...piece,
     say: language.messages.say,
     foot: piece.fromMm === 0 ? said.end : language.messages.say('strip-goes-on', { piece: index }),
+  };
+}
+
+/** What each scale of a strip counts; no second depths where both systems measure them alike. */
+export interface StripUnits {
+  readonly left: string;
+  /** Empty if the car prints in one system. */
+  readonly right: string;
+  readonly depth: string;
+  /** Empty if there are none. */
+  readonly secondDepth: string;
+}
+
+/** The units that all strips of a car are in. */
+export function stripUnits({ systems: [first = 'metric', second], unit }: Phrases): StripUnits {
+  const [left, depth] = [unit('volume', first), unit('length', first)];
+  if (second === undefined) return { left, right: '', depth, secondDepth: '' };
+  const secondDepth = unit('length', second);
+  return {
+    left,
+    right: unit('volume', second),
+    depth,
+    secondDepth: secondDepth === depth ? '' : secondDepth,
   };
 }
 
@@ -182,33 +209,52 @@ export function fullMark(
   return { depthM, words: phrases.number(figure) };
 }
 
-function withoutUnit(printed: string, system: UnitSystem, phrases: Phrases): string {
+/** The number of a mark without its unit: in fractions where the unit is divided so, else with all of its decimals. */
+export function numberOf(volumeM3: number, system: UnitSystem, phrases: Phrases): string {
+  const volume = quantity('volume', volumeM3);
+  if (system === 'metric') return phrases.number(Number(inPrintedUnit(volume, { system }).toFixed(3)));
+  const printed = phrases.plain(volume, { system, fractions: 16 });
   return printed.slice(0, -(phrases.unit('volume', system).length + 1));
 }
 
-/** The number of a volume without its unit, in fractions where the unit is divided so. */
-export function numberOf(volumeM3: number, system: UnitSystem, phrases: Phrases): string {
-  return withoutUnit(phrases.plain(quantity('volume', volumeM3), { system, fractions: 16 }), system, phrases);
+/** One kind of mark of a scale of depth: how far from one to the next, in what the scale counts, and how long its line is. */
+interface DepthStep {
+  readonly every: number;
+  readonly reach: number;
 }
 
-/** Fine marks of depth, and which of them have a figure: quarters of an inch and inches, or five and ten millimetres. */
-const depthSteps: Readonly<Record<UnitSystem, { readonly stepM: number; readonly namedEvery: number }>> = {
-  us: { stepM: 0.0254 / 4, namedEvery: 4 },
-  imperial: { stepM: 0.0254 / 4, namedEvery: 4 },
-  metric: { stepM: 0.005, namedEvery: 2 },
+/** From coarse to fine; a mark is of the first kind whose steps it is on. The first kind has figures. */
+const inches: readonly DepthStep[] = [
+  { every: 1, reach: 1 },
+  { every: 1 / 2, reach: 0.75 },
+  { every: 1 / 4, reach: 0.55 },
+  { every: 1 / 8, reach: 0.35 },
+];
+const millimetres: readonly DepthStep[] = [
+  { every: 10, reach: 1 },
+  { every: 2, reach: 0.45 },
+];
+const depthSteps: Readonly<
+  Record<UnitSystem, { readonly unitMm: number; readonly steps: readonly DepthStep[] }>
+> = {
+  us: { unitMm: 25.4, steps: inches },
+  imperial: { unitMm: 25.4, steps: inches },
+  metric: { unitMm: 1, steps: millimetres },
 };
 
-function depthScale(lengthM: number, system: UnitSystem, phrases: Phrases): DipstickScale {
-  const { stepM, namedEvery } = depthSteps[system];
-  const count = Math.floor(lengthM / stepM + 1e-9);
+function depthScale(lengthMm: number, system: UnitSystem, phrases: Phrases): DipstickScale {
+  const { unitMm, steps } = depthSteps[system];
+  const finest = Math.min(...steps.map(({ every }) => every));
+  const count = Math.floor(lengthMm / unitMm / finest + 1e-9);
   return {
     unit: phrases.unit('length', system),
-    marks: Array.from({ length: count }, (_, index) => {
-      const depthM = (index + 1) * stepM;
-      const named = (index + 1) % namedEvery === 0;
+    marks: Array.from({ length: count }, (_, index): ScaleMark => {
+      const depth = (index + 1) * finest;
+      const kind = steps.findIndex(({ every }) => Number.isInteger(depth / every));
       return {
-        depthMm: depthM * 1000,
-        words: named ? String(Math.round(inPrintedUnit(quantity('length', depthM), { system }))) : '',
+        depthMm: depth * unitMm,
+        words: kind === 0 ? String(depth) : '',
+        reach: steps[kind]?.reach ?? 0,
       };
     }),
   };
