@@ -35,6 +35,33 @@ describe.each(demoNames)('the log sheet of %s', (name) => {
   });
 });
 
+describe.each(demoNames)('%s, filled in', (name) => {
+  test('what a gauge shows on the road is no figure for the start of a day', async () => {
+    const { gauges } = logContext(worldOf(await demo(name), await workshop()));
+    for (const { name: gauge, road } of gauges) {
+      expect(road, gauge).toMatch(/\w/);
+      expect(road, gauge).not.toContain('start of a day');
+    }
+    const told = template('log-sheet').split('On the road it shows')[1] ?? '';
+    expect(told).toContain('{{#if from}}{{from}} to {{to}}{{else}}{{road}}{{/if}}');
+  });
+
+  test('every tank says in what it is written down', async () => {
+    const { car, ...world } = worldOf(await demo(name), await workshop());
+    const { tanks } = logContext({ car, ...world });
+    expect(tanks.map(({ id }) => id)).toEqual(Object.keys(car.spec.tanks));
+    for (const { id, by, unit, on } of tanks) {
+      if (car.spec.tanks[id]?.read === 'stick')
+        expect([by, unit]).toEqual([
+          'stick',
+          world.phrases.unit('length', world.phrases.systems[0] ?? 'metric'),
+        ]);
+      else expect(by === 'mark' || by === 'pressure' ? on : unit, id).toMatch(/\w/);
+    }
+    expect(template('log-sheet')).toContain('Written in');
+  });
+});
+
 test('nobody is asked to dip a tank under pressure on the road', async () => {
   const asked = async (name: string) => {
     const { gauges } = logContext(worldOf(await demo(name), await workshop()));

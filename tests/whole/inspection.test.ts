@@ -29,4 +29,17 @@ describe.each(demoNames)('%s', (name) => {
     const fields = JSON.stringify(table.body).match(/looked-at-\d+-found/g) ?? [];
     expect(new Set(fields).size).toBe(order.length);
   });
+
+  test('a safety valve is looked at cold and tried in steam, and every tank of fuel has its row', async () => {
+    const { car, guide } = await demo(name);
+    const rows = guide.upkeep.inspection;
+    const nameOf = (id: string) => car.parts.get(id)?.name ?? id;
+    const valve = rows.filter(({ part }) => part === nameOf(car.spec.boiler['safety-valve'] ?? ''));
+    expect(valve.map(({ boiler }) => boiler)).toEqual(['cold', 'steam']);
+    expect(valve[0]?.look).not.toContain('steam');
+    expect(valve[1]?.look).toContain('steam');
+    const fuelTanks = Object.entries(car.spec.tanks).filter(([, { holds }]) => holds in car.spec.fuels);
+    expect(fuelTanks.length).toBeGreaterThan(0);
+    for (const [id] of fuelTanks) expect(rows.filter(({ part }) => part === nameOf(id)).length, id).toBe(1);
+  });
 });

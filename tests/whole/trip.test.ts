@@ -55,7 +55,8 @@ describe.each(demoNames)('%s', (name) => {
       const [far, volume, depth] = names[system];
       expect(faces[index]).toContain(`${far} from start`);
       expect(faces[index]).toContain('Water, by the stick');
-      expect(faces[index]).toContain(`Before, ${depth} After, ${depth} Taken, ${volume}`);
+      expect(faces[index]).toContain(`Before the leg, ${depth} After it, ${depth} Taken on here, ${volume}`);
+      expect(faces[index]).toContain('is written in the log of the day');
       expect(faces[index]).toMatch(
         new RegExp(
           `Example: \\d+ ${far} of \\S+ road takes the water stick from [^ ]+( \\S+)? ${depth} down to`,

@@ -129,6 +129,8 @@ function ownWords({ car, liquids, figures }: World): readonly string[] {
   };
   const all = [
     ...gather(car.spec),
+    // what is said of a fuel aloud
+    ...Object.values(car.spec.fuels).flatMap(({ name }) => name.split(',')[0] ?? []),
     ...[...car.parts.values()].map(({ name }) => name),
     ...[...liquids.values()].flatMap(({ name, source }) => [name, source]),
     ...figures.all.flatMap(({ source, inputs }) => [source, ...inputs.map(({ from }) => from)]),

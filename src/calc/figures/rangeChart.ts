@@ -10,6 +10,7 @@ import { rangeM } from '../range/range';
 import type { Terrain } from '../range/trip-log';
 import type { OtherTank } from './otherTanks';
 import { type StickChart, type StickRow, stickChart } from './stickCharts';
+import { depthOnStick, markWidthM } from './stickReading';
 import type { TankModel } from './tankModel';
 import type { LiquidUse, UsedLiquid } from './use';
 
@@ -97,7 +98,7 @@ export function rangeChart(
 ): RangeChart {
   const chart: StickChart = stickChart(model, system);
   const read = marks.length > 0 ? rowsOfMarks(marks, chart) : chart.rows;
-  const rows = [...read.filter((row) => isFilled(row, model)), ...filledRow(read, chart)].map(
+  const rows = [...read.filter((row) => isFilled(row, model)), ...filledRow(read, chart, system)].map(
     (row): RangeRow => ({ ...row, rangeM: rangesFor(row.toRunOnM3, use, printedStepM[system]) }),
   );
   const full = rows.at(-1) ?? { depthM: 0, volumeM3: 0, toRunOnM3: 0, rangeM: {} };
@@ -133,13 +134,23 @@ function rowsOfMarks(
   }));
 }
 
-/** The reading of a tank filled as far as it may be, where no mark of stick or gauge stands near it. */
-function filledRow(rows: readonly StickRow[], { model, kept }: StickChart): readonly StickRow[] {
+/**
+ * The reading of a tank filled as far as it may be, where no mark of stick or gauge stands near it. On a stick that is the mark below, as
+ * nobody fills to the one above; what is in the tank is then counted as it stands at that mark.
+ */
+function filledRow(
+  rows: readonly StickRow[],
+  { model, kept }: StickChart,
+  system: UnitSystem,
+): readonly StickRow[] {
   const { tank, fillToM3 } = model;
   const volumeM3 = Math.min(fillToM3, tank.capacityM3);
   const marked = rows.some((row) => isFilled(row, model) && row.volumeM3 >= volumeM3 * (1 - likeFull));
   if (marked) return [];
-  return [{ depthM: tank.depthAtVolumeM(volumeM3), volumeM3, toRunOnM3: Math.max(0, volumeM3 - kept) }];
+  const filledM = tank.depthAtVolumeM(volumeM3);
+  const depthM = model.byStick ? depthOnStick(filledM, 'keep-under', system) : filledM;
+  const readM3 = filledM - depthM <= markWidthM ? volumeM3 : tank.volumeAtDepthM3(depthM);
+  return [{ depthM, volumeM3: readM3, toRunOnM3: Math.max(0, readM3 - kept) }];
 }
 
 /** How far a volume goes on each terrain whose use is known, rounded down to whole steps. */

@@ -20,6 +20,8 @@ export interface TankModel {
   readonly fillToM3: number;
   readonly unusableM3: number;
   readonly reserveM3: number;
+  /** Whether it is read by a stick; the depth of any other is looked up by nobody. */
+  readonly byStick: boolean;
   /** Whether any of the measures is an estimate. */
   readonly estimated: boolean;
 }
@@ -39,6 +41,7 @@ export function tankModels(car: Car): readonly TankModel[] {
         fillToM3: (tank['fill-to'] ?? tank.capacity).si,
         unusableM3: tank.unusable?.si ?? 0,
         reserveM3: tank.reserve?.si ?? 0,
+        byStick: tank.read === 'stick',
         estimated: [tank.capacity, tank.unusable, tank.reserve].some((each) => each?.estimated === true),
       },
     ];

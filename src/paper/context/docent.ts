@@ -1,4 +1,6 @@
 /** What the docent guide says of the car: what to show, what to answer, what stays shut, how a demonstration runs. */
+import type { PartId } from '../../car/car';
+import type { Named } from '../guide/speak';
 import type { World } from '../paper';
 import { type PartContext, partsOfKind } from './controls';
 import { readingsContext } from './readings';
@@ -16,7 +18,8 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       says,
     })),
     questions: docent.questions,
-    neverTouch: docent['never-touch'].map(({ of, why }) => ({ parts: of, why })),
+    neverTouch: neverTouchRows(world),
+    neverTouchElse: docent['never-touch-else'],
     proofOfCold: docent['proof-of-cold'],
     valves: ofKind('valve'),
     readings: readingsContext(world),
@@ -48,6 +51,22 @@ export function docentContext(world: World): Readonly<Record<string, unknown>> {
       length: phrases.both(car.spec.car.length),
     },
   };
+}
+
+/** Parts that nobody touches, and why. */
+export interface NeverTouchRow {
+  readonly parts: readonly Named[];
+  readonly why: string;
+}
+
+/** A part stands in the first row that names it; a row that names none that is new falls away. */
+export function neverTouchRows({ guide }: World): readonly NeverTouchRow[] {
+  const named = new Set<PartId>();
+  return guide.docent['never-touch'].flatMap(({ of, why }) => {
+    const parts = of.filter(({ id }) => !named.has(id));
+    for (const { id } of parts) named.add(id);
+    return parts.length === 0 ? [] : [{ parts, why }];
+  });
 }
 
 /** Where the parts of an entry are, each place once. */

@@ -27,6 +27,7 @@ export interface ReadingsContext {
 export function readingsContext(world: World): ReadingsContext {
   const { readings } = world.guide;
   const { gauges, tanks } = world.car.spec;
+  const worked = new Set(world.figures.sticks.map(({ model }) => model.id));
   return {
     gauges: partsOfKind(world, 'gauge').map((part) => {
       const said = readings.gauges.find(({ of }) => of.some(({ id }) => id === part.id));
@@ -35,10 +36,12 @@ export function readingsContext(world: World): ReadingsContext {
       // how much is in a tank is told of the start of a day; a glass has a mark, which holds on the road too
       const amount = gauge?.reads === 'level' && gauge.of in tanks;
       const startOnly = amount && gauge.kind !== 'glass';
+      // a depth that is worked out is the same on every paper; one that was written down by hand need not be
+      const isWorked = amount && gauge.kind === 'stick' && worked.has(gauge.of);
       return {
         ...part,
         cold: gauge?.['cold-reads'] ?? said?.cold ?? '',
-        ready: gauge?.['ready-reads'] ?? (amount ? byKeeper : undefined) ?? said?.ready ?? '',
+        ready: gauge?.['ready-reads'] ?? (amount && !isWorked ? byKeeper : undefined) ?? said?.ready ?? '',
         road: (startOnly || part.from !== '' ? undefined : byKeeper) ?? said?.road ?? '',
         stop: gauge?.['stop-at'] ?? said?.stop ?? '',
       };

@@ -1,9 +1,9 @@
 /** The blank card of a trip: this car’s rules of thumb, and room for what is read and taken on at every stop. */
 import { planningOf } from '../../calc/figures/planning';
 import { printedStepM, type RangeChart, rangeChart } from '../../calc/figures/rangeChart';
+import { depthOnStick, stickMarkM } from '../../calc/figures/stickReading';
 import { type StickStep, stickStep } from '../../calc/figures/stickStep';
 import type { Terrain } from '../../calc/range/trip-log';
-import { inch } from '../../quantity/base-units';
 import type { UnitSystem } from '../../quantity/dimension';
 import { quantity } from '../../quantity/quantity';
 import { roundTo } from '../../quantity/rounding';
@@ -102,7 +102,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
       .filter((chart) => !isUnderAir(chart))
       .map((chart) => ({
         tank: chart.model.name,
-        at: phrases[which](quantity('length', keptToM(chart)), { rounding: 'up' }),
+        at: phrases[which](quantity('length', depthOnStick(keptToM(chart), 'reach', system))),
       })),
     underAir: charts
       .filter(byStick)
@@ -125,13 +125,6 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
 
 /** How long the leg of the example may be, in whole units of distance: the longest for which the tank holds enough. */
 const exampleUnits = [10, 5, 4, 3, 2, 1];
-
-/** To what a depth is read off a stick. */
-const depthStepsM: Readonly<Record<UnitSystem, number>> = {
-  us: inch / 16,
-  imperial: inch / 16,
-  metric: 0.001,
-};
 
 /**
  * Read off the stick chart from the depth of the reserve upward, as the range table is, so that both say the same of the same stick.
@@ -156,15 +149,16 @@ function exampleOf(
   const terrain = terrains.findLast((each) => use.byTerrain[each].planPerM !== undefined);
   const perM = terrain && use.byTerrain[terrain].planPerM;
   if (terrain === undefined || perM === undefined) return null;
-  const upwards = (depthM: number) => roundTo(depthM, depthStepsM[system], 'up');
-  const endM = upwards(keptToM);
+  const endM = depthOnStick(keptToM, 'reach', system);
   const neededM3 = (legM: number) => model.tank.volumeAtDepthM3(endM) + perM * legM;
+  const startOf = (legM: number) =>
+    roundTo(model.tank.depthAtVolumeM(neededM3(legM)), stickMarkM[system], 'up');
   const fullM3 = model.tank.volumeAtDepthM3(full.depthM);
   const legM = exampleUnits
     .map((units) => units * printedStepM[system])
-    .find((each) => neededM3(each) <= fullM3);
+    .find((each) => neededM3(each) <= fullM3 && startOf(each) <= full.depthM + 1e-9);
   if (legM === undefined) return null;
-  const startM = upwards(model.tank.depthAtVolumeM(neededM3(legM)));
+  const startM = startOf(legM);
   const byStepsM = ((startM - endM) / step.stepM) * (step.rangeM[terrain] ?? 0);
   return {
     distance: phrases[which](quantity('distance', legM)),

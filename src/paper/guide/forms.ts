@@ -37,6 +37,10 @@ export const docentForm = z.strictObject({
   parts: list(z.strictObject({ of, says: texts('Two sentences that a child follows.').length(2), when })),
   questions: list(z.strictObject({ ask: text('What visitors ask.'), says: texts('The answer.'), when })),
   'never-touch': list(z.strictObject({ of, why: text('Why not.') })),
+  'never-touch-else': z.strictObject({
+    what: text('What no row above has named.'),
+    why: text('Why not.'),
+  }),
   'proof-of-cold': list(act),
   roles: list(
     z.strictObject({ name: text('The role.'), does: texts('What they do.'), stands: text('Where.') }),
@@ -52,6 +56,7 @@ export const docentForm = z.strictObject({
       ).optional(),
       of: of.optional(),
       least: measure('length', 'The least distance suggested.', '3 m'),
+      fuel: yesNo('It is kept while fuel is handled, before anything is lit, and then no more.').optional(),
       why: text('Why.'),
       when,
     }),

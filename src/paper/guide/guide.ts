@@ -15,6 +15,7 @@ import type { Phrases } from '../phrase';
 import { crewForm, docentForm, readingsForm, runningForm, subjectsForm, upkeepForm, useForm } from './forms';
 import { unknownOilingPoints } from './oilingPoints';
 import { readingValues } from './readings';
+import { ropeValues } from './rope';
 import { Speaker, type Spoken } from './speak';
 import { guideValues } from './values';
 
@@ -198,7 +199,10 @@ export function guideFor(
   files: GuideFiles,
   style: GuideStyle,
 ): Outcome<Guide> {
-  const values = guideValues(car, figures, style);
+  const values = {
+    ...guideValues(car, figures, style),
+    rope: ropeValues(car, files.docent.form.distances, style.phrases),
+  };
   const readings = readingValues(car, figures, style.phrases);
   const speaker = new Speaker(car, new Writer({}), values, { ...style, readings });
   const say = <T>({ form, spot }: Placed<T>, keys: readonly string[]) =>

@@ -1,5 +1,6 @@
 /** How full each tank should be, as it is read: on a stick by depth, else by volume. */
 import type { CarFigures } from '../../calc/figures/carFigures';
+import { type DepthAsked, depthOnStick } from '../../calc/figures/stickReading';
 import type { TankModel } from '../../calc/figures/tankModel';
 import type { Car, PartId } from '../../car/car';
 import type { Values } from '../../language/wording';
@@ -9,7 +10,8 @@ import type { Phrases } from '../phrase';
 /**
  * `full`, `start` and `least` of every tank, and the same of every gauge that reads how much is in one: filled as far as
  * it may be, the least that a day begins with, and where the reserve begins. `least` is absent where no reserve is
- * written down; `under-air` is there for a tank with a pressure band.
+ * written down; `starts-full` is there where a day begins with no less than all that may be filled in, `under-air` for a
+ * tank with a pressure band.
  */
 export function readingValues(
   car: Car,
@@ -23,14 +25,15 @@ export function readingValues(
     return [
       id,
       {
-        full: amount(filled.si, 'down', model, phrases),
+        full: amount(filled.si, 'keep-under', model, phrases),
         start: amount(
           (tank['least-to-start'] ?? filled).si,
-          tank['least-to-start'] ? 'up' : 'down',
+          tank['least-to-start'] ? 'reach' : 'keep-under',
           model,
           phrases,
         ),
-        least: tank.reserve === undefined ? undefined : amount(kept, 'up', model, phrases),
+        'starts-full': tank['least-to-start'] === undefined ? 'yes' : undefined,
+        least: tank.reserve === undefined ? undefined : amount(kept, 'reach', model, phrases),
         'under-air': tank.pressure === undefined ? undefined : 'yes',
       },
     ];
@@ -43,18 +46,18 @@ export function readingValues(
   return new Map([...ofTanks, ...ofGauges]);
 }
 
-/** A volume, and first its depth where the tank is read by stick; rounded to the safe side. */
+/** A volume, and beside it its depth where the tank is read by stick; rounded to the safe side. */
 function amount(
   volumeM3: number,
-  rounding: 'up' | 'down',
+  asked: DepthAsked,
   model: TankModel | undefined,
-  { first, messages }: Phrases,
+  { first, messages, systems: [system = 'metric'] }: Phrases,
 ): string {
-  const volume = first(quantity('volume', volumeM3), { rounding });
+  const volume = first(quantity('volume', volumeM3), { rounding: asked === 'reach' ? 'up' : 'down' });
   if (model === undefined) return volume;
   const depthM = model.tank.depthAtVolumeM(Math.min(volumeM3, model.tank.capacityM3));
   return messages.say('depth-and-volume', {
-    depth: first(quantity('length', depthM), { rounding }),
+    depth: first(quantity('length', depthOnStick(depthM, asked, system))),
     volume,
   });
 }

@@ -7,6 +7,7 @@ import type { Values } from '../../language/wording';
 import { carValues } from '../../procedure/carValues';
 import { duties } from '../../procedure/duties';
 import { quantity } from '../../quantity/quantity';
+import { wholeSteps } from '../../quantity/rounding';
 import type { Phrases } from '../phrase';
 import type { GuideStyle } from './guide';
 
@@ -46,22 +47,29 @@ function figureValues(car: Car, figures: CarFigures, phrases: Phrases): Values {
     seconds === undefined ? undefined : phrases.duration(quantity('time', seconds), 'up');
   const working = figures.steam.find(({ at }) => at === 'working');
   const main = Object.values(spec.burners).find(({ job }) => job === 'main');
+  const mainFuel = main === undefined ? undefined : (spec.fuels[main.fuel]?.name ?? main.fuel);
   const known = (value: Parameters<Phrases['first']>[0], options?: Parameters<Phrases['first']>[1]) =>
     value === undefined ? undefined : phrases.first(value, options);
   return {
     'usual-speed': known(spec.running['usual-speed']),
     'most-speed': known(spec.running['most-speed']),
     mass: known(spec.running['mass-empty']),
+    // good time, as the run sheet plans: visitors look at both
     'steam-time':
       move === undefined
         ? undefined
-        : known(quantity('time', Math.ceil(move / 60) * 60, true), { rounding: 'up', decimals: 0 }),
+        : known(quantity('time', wholeSteps(move * (1 + figures.raising.doubt), 60, 'up') * 60, true), {
+            rounding: 'up',
+            decimals: 0,
+          }),
     'light-to-move': planned(light?.goodS),
     'light-to-move-least': planned(light?.leastS),
     'start-up': light === undefined ? undefined : planned(figures.startUp.goodS),
     'steam-temperature': known(working?.temperature),
     'burner-rate': known(main?.['full-rate']),
-    'main-fuel': main === undefined ? undefined : (spec.fuels[main.fuel]?.name ?? main.fuel),
+    'main-fuel': mainFuel,
+    // nobody says the shares of a blend aloud
+    'main-fuel-said': mainFuel?.split(',')[0],
     'water-range': known(fullRange(figures.water)),
     'fuel-range': known(fullRange(figures.fuel)),
     'blow-down-feed':

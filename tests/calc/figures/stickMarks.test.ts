@@ -19,6 +19,7 @@ function model(shape: TankShape, more: Partial<TankModel> = {}): TankModel {
     fillToM3: tank.capacityM3,
     unusableM3: tank.capacityM3 * 0.03,
     reserveM3: tank.capacityM3 * 0.1,
+    byStick: true,
     estimated: false,
     ...more,
   };
