@@ -21,7 +21,7 @@ export const valveCard = ({ title, what }: PaperTitle): Paper => ({
     car: identityContext(world.car.spec, world.phrases),
     card: { title },
     table: inOrderOfTags(valveTableContext(world, title, world.plans['valve-card']), world),
-    where: { placed: true, places: listOfPlaces(placesOfValves(world), world.car) },
+    where: { placed: true, places: listOfPlaces(placesOfValves(world), world.car, { byFeel: 'together' }) },
   }),
   drawings: () => [],
   ...asLapSheet(title, { mostFaces, growTo: 1, lies: 'landscape' }),
