@@ -50,6 +50,28 @@ describe.each(demoNames)('the card for the dark of %s', (name) => {
     expect(acts.length).toBeGreaterThan(4);
   });
 
+  test('says how a brake is set that stays on, and what is lifted before a hand gets at a valve', async () => {
+    const ready = await demo(name);
+    const { blocks } = goodOf(setOnePaper(ready, dark, shop));
+    const told = blocks.flatMap((block) =>
+      block.kind === 'steps'
+        ? block.items.map(({ action, result }) => ({ act: said(action), how: said(result) }))
+        : [],
+    );
+    const { controls, valves } = ready.car.spec;
+    const held = Object.values(controls).filter(({ kind }) => kind === 'parking-brake');
+    for (const { name: brake, how = '' } of held) {
+      const line = told.find(({ act }) => act.includes(brake));
+      expect(line?.how).toContain(how.split(';')[0]);
+    }
+    expect(held.length).toBeGreaterThan(0);
+    for (const { tag, place } of Object.values(valves)) {
+      const first = ready.car.places.get(place)?.how;
+      const line = told.find(({ act }) => act.endsWith(` ${tag}`));
+      if (first !== undefined && line !== undefined) expect(line.how).toContain(first);
+    }
+  });
+
   test('is set larger than cards are by day, in bold, and keeps to few faces', async () => {
     const ready = await demo(name);
     const { laidOut } = goodOf(setOnePaper(ready, dark, shop));

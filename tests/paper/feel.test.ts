@@ -44,6 +44,26 @@ test('the list of places says so for trouble, where they part, and not elsewhere
   ]);
 });
 
+test('for trouble the list says what is lifted before a hand gets at a valve, and how a brake is set that stays on', async () => {
+  const { car } = await demo('marigold');
+  const { spec } = car;
+  const [box, brake] = [spec.valves['pilot-tank-valve'], spec.controls['hand-brake']];
+  const first = car.places.get(box?.place ?? '')?.how;
+  expect([box?.tag, first, brake?.how].includes(undefined)).toBe(false);
+  const places = [
+    { place: 'the box', reach: 'standing', parts: [box?.tag ?? '', 'T3'] },
+    { place: 'the side', reach: 'seated', parts: [brake?.name ?? ''] },
+  ] as const;
+  const wordsOf = (byFeel: 'apart' | 'not') => {
+    const { tagged, named } = listOfPlaces(places, car, { byFeel });
+    return [...tagged, ...named].map((row) => `${row.parts.join(' ')}: ${row.places.join(' ')}`);
+  };
+  expect(wordsOf('apart').find((line) => line.startsWith(`${box?.tag}:`))).toContain(`the box (${first})`);
+  expect(wordsOf('apart').find((line) => line.startsWith('T3:'))).toBe('T3: the box');
+  expect(wordsOf('apart').at(-1)).toContain(`the side: ${brake?.how}`);
+  expect(wordsOf('not').join(' ')).not.toContain(first ?? 'no word');
+});
+
 test('what a step names beside its part stands in the list of places', async () => {
   const { car, proof } = await demo('marigold');
   const goingOn = proof.procedures.find(({ id }) => id === 'going-on');

@@ -1,5 +1,5 @@
 /** The card for the dark: what is shut from the seat, in order, and how that feels; what must be found; what is looked at. */
-import type { Car } from '../../car/car';
+import type { Car, PartId } from '../../car/car';
 import type { Step } from '../../procedure/procedure';
 import { seatedSteps } from '../../proof/escape';
 import type { World } from '../paper';
@@ -80,7 +80,7 @@ function stepOf(step: Step, { car, language }: World): DarkStep {
   if (part === undefined || valve === undefined || action !== 'shut')
     return {
       say: withPartStrong(say, id, car),
-      how: part === undefined ? withoutPart(step, car) : feelOf(part.id, car),
+      how: part === undefined ? withoutPart(step, car) : handOn(part.id, car),
     };
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
   return {
@@ -93,6 +93,13 @@ function stepOf(step: Step, { car, language }: World): DarkStep {
       .filter((words) => words !== '')
       .join('; '),
   };
+}
+
+/** How a hand finds a part; of a brake that stays on, also how it is set, which the first clause of the spec says. */
+function handOn(id: PartId, car: Car): string {
+  const control = car.spec.controls[id];
+  const set = control?.kind === 'parking-brake' ? (control.how?.split(';')[0] ?? '') : '';
+  return [feelOf(id, car), set].filter((words) => words !== '').join('; ');
 }
 
 /**
