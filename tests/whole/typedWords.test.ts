@@ -136,7 +136,9 @@ function ownWords({ car, liquids, figures }: World): readonly string[] {
     ...figures.all.flatMap(({ source, inputs }) => [source, ...inputs.map(({ from }) => from)]),
     ...logColumns(car.spec.print.units.first),
   ];
-  return [...new Set(all.map(withApostrophes))].sort((a, b) => b.length - a.length);
+  // of how a part is worked some papers say the first clause alone
+  const clauses = all.flatMap((each) => [each, ...(each.includes('; ') ? [each.split('; ')[0] ?? ''] : [])]);
+  return [...new Set(clauses.map(withApostrophes))].sort((a, b) => b.length - a.length);
 }
 
 function escaped(text: string): string {

@@ -35,6 +35,8 @@ export interface TripFaceContext {
   readonly example: TripExample | null;
   /** Whether water and fuel are read by stick; other tanks are read on their gauge or glass. */
   readonly sticks: { readonly water: boolean; readonly fuel: boolean };
+  /** Whether fuel is read before and after a leg: a tank read by stick that is under air is not opened for it. */
+  readonly fuelRead: boolean;
   readonly stops: readonly number[];
 }
 
@@ -119,6 +121,7 @@ function faceOf(world: World, system: UnitSystem, which: 'first' | 'second'): Tr
             which,
           }),
     sticks: { water: byStick(water), fuel: byStick(fuel) },
+    fuelRead: !(byStick(fuel) && isUnderAir(fuel)),
     stops: Array.from({ length: stopRows }, (_, index) => index + 1),
   };
 }

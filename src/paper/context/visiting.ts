@@ -5,6 +5,7 @@ import type { World } from '../paper';
 import type { Phrases } from '../phrase';
 import { cardsBeside } from './cardsSaid';
 import { type PartContext, partContext } from './controls';
+import { feelOf, sharedPlaces } from './feel';
 import { peopleBack } from './peopleBack';
 import { nothingSaid, nothingSaidInTrouble, placesOnCard } from './placesSaid';
 import { cardProcedure, cardSteps } from './procedures';
@@ -24,6 +25,8 @@ export type Handled = PartContext & {
   readonly elsewhere: boolean;
   /** For what the boiler's level is read on: the lowest at which a fire may burn. */
   readonly lowest: string;
+  /** How a hand tells a valve from what is worked beside it; empty for one that stands alone. */
+  readonly feel: string;
 };
 
 /** What the sheet says of the car. */
@@ -110,12 +113,14 @@ function handledFromSeat(
   // room is scarce on one sheet, so that the first units have to do
   const phrases: Phrases = { ...both, both: both.first };
   const levels = new Set(car.spec.boiler.level.map(({ gauge }) => gauge));
+  const shared = sharedPlaces(car);
   return [...car.parts.values()].flatMap((part) => {
     const place = car.places.get(part.place ?? '');
     const elsewhere = place?.reach !== 'seated';
     if (place === undefined || (elsewhere && !anywhere.includes(part.id))) return [];
     const context = partContext(part, car, phrases);
     const lowest = context.reads === 'level' && levels.has(part.id) ? car.spec.boiler['lowest-level'] : '';
-    return wanted(context) ? [{ ...context, placeName: place.name, elsewhere, lowest }] : [];
+    const feel = part.kind === 'valve' && shared.has(place.name) ? feelOf(part.id, car) : '';
+    return wanted(context) ? [{ ...context, placeName: place.name, elsewhere, lowest, feel }] : [];
   });
 }
