@@ -6,6 +6,7 @@ import { placesContext } from '../context/controls';
 import { dataContext } from '../context/data';
 import { drawnContext, manualDrawings } from '../context/drawings';
 import { fuelAndWaterContext } from '../context/fuelAndWater';
+import { fuelCutContext } from '../context/fuelCut';
 import { howItWorksContext } from '../context/howItWorks';
 import { identityContext } from '../context/identity';
 import { logContext } from '../context/logSheet';
@@ -106,6 +107,7 @@ function ofTheProof(world: World): Readonly<Record<string, unknown>> {
     ),
     valveTables: valveTablesContext(world),
     leaks: leaksContext(world),
+    fuelCut: fuelCutContext(world),
     critical: criticalContext(world),
     triedOnModel: triedContext(world),
   };
