@@ -5,6 +5,7 @@ test.each([
   ['46\u00a0bar to 52\u00a0bar', '46 to 52\u00a0bar'],
   ['35 psi to 50 psi; below, stop', '35 to 50 psi; below, stop'],
   ['10,5\u00a0bar bis 13\u00a0bar, nie über 15\u00a0bar', '10,5 bis 13\u00a0bar, nie über 15\u00a0bar'],
+  ['75\u00a0mm by 90\u00a0mm', '75 by 90\u00a0mm'],
   ['between 100\u00a0psi and 125\u00a0psi.', 'between 100 and 125\u00a0psi.'],
   ['1\u00a01/2\u00a0in to 2\u00a0in', '1\u00a01/2 to 2\u00a0in'],
   ['4\u00a0US gal to 8\u00a0US gal', '4 to 8\u00a0US gal'],
@@ -20,6 +21,8 @@ test.each([
   '12\u00a0mm to 1\u00a0m',
   '5\u00a0m to 8\u00a0min',
   '480\u00a0psi, never above 600\u00a0psi',
+  '3\u00a0in for 10\u00a0in',
+  '2\u00a0ft per 40\u00a0ft',
 ])('%s stays', (text) => {
   expect(withUnitOnce(text)).toBe(text);
 });

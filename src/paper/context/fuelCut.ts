@@ -1,5 +1,7 @@
 /** What cuts the fuel, in the order of “Shut everything”: for a reader who looks for the one valve that does it all. */
 import { duties } from '../../procedure/duties';
+import type { Step } from '../../procedure/procedure';
+import { seatedSteps } from '../../proof/escape';
 import type { World } from '../paper';
 
 /** A valve that cuts fuel. */
@@ -19,15 +21,19 @@ export interface FuelCut {
 export function fuelCutContext({ car, proof }: World): FuelCut {
   const fuel = duties['fuel-valve']?.parts(car) ?? [];
   const wayOut = proof.procedures.find(({ id }) => id === 'shut-everything');
-  const shut = (wayOut?.steps ?? []).flatMap(({ part, action }) => {
-    const valve =
-      action === 'shut' && part !== undefined && fuel.includes(part) ? car.spec.valves[part] : undefined;
-    const place = car.places.get(valve?.place ?? '');
-    return valve === undefined || place === undefined ? [] : [{ valve, place }];
-  });
-  const told = (isSeated: boolean) =>
-    shut
-      .filter(({ place }) => (place.reach === 'seated') === isSeated)
-      .map(({ valve: { name, tag }, place }) => ({ name, tag, place: place.name }));
-  return { seated: told(true), others: told(false) };
+  if (wayOut === undefined) return { seated: [], others: [] };
+  const fromSeat = seatedSteps(car, wayOut);
+  const cut = wayOut.steps.filter(
+    ({ part, action }) => action === 'shut' && part !== undefined && fuel.includes(part),
+  );
+  const told = ({ part = '' }: Step): readonly FuelValve[] => {
+    const valve = car.spec.valves[part];
+    return valve === undefined
+      ? []
+      : [{ name: valve.name, tag: valve.tag, place: car.places.get(valve.place)?.name ?? '' }];
+  };
+  return {
+    seated: cut.filter((step) => fromSeat.includes(step)).flatMap(told),
+    others: cut.filter((step) => !fromSeat.includes(step)).flatMap(told),
+  };
 }

@@ -15,10 +15,7 @@ import { leastSizes } from '../legible';
 import type { Paper, World } from '../paper';
 import type { CardPlan } from '../plans';
 import { cardSheet } from '../sheets';
-import { asCard } from '../ways';
-
-/** Two sides of as many leaves as hang on a ring and still turn; a card that needs more is refused. Its list says where to turn to. */
-const mostFaces = 60;
+import { asCard, mostCardFaces } from '../ways';
 
 /** The glass with its words is no wider than this. */
 const mostGlassPt = 290;
@@ -105,7 +102,7 @@ export function dashCard(plan: CardPlan): Paper {
       };
     },
     drawings: (world) => glassOf(plan, world).map((input) => drawGlass(input, world.fonts)),
-    ...asCard(plan.title, plan.read, mostFaces),
+    ...asCard(plan.title, plan.read, mostCardFaces),
   };
 }
 

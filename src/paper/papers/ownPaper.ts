@@ -6,10 +6,7 @@ import { criticalKeys } from '../context/proof';
 import { visitingContext } from '../context/visiting';
 import type { Paper, World } from '../paper';
 import type { OwnPlan } from '../plans';
-import { asBook, asCard, asLapSheet } from '../ways';
-
-/** As many faces as a card of the program may have. */
-const mostFaces = 60;
+import { asBook, asCard, asLapSheet, mostCardFaces } from '../ways';
 
 /** A sheet for a wall says what it says on one side or two. */
 const mostSides = 2;
@@ -33,7 +30,7 @@ function wayOf({ title, read }: OwnPlan) {
   switch (read) {
     case 'dash':
     case 'lap':
-      return asCard(title, read, mostFaces);
+      return asCard(title, read, mostCardFaces);
     case 'wall':
       return asLapSheet(title, { mostFaces: mostSides, growTo: wallGrowth, lies: 'upright' }, 'wall');
     case 'desk':
