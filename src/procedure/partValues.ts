@@ -26,6 +26,7 @@ export const partValueMeanings = {
   parked: 'Valve: `open` or `shut` when the car is put away.',
   'blown-down-until': 'Blow-down valve: what is seen when it is shut again.',
   'worked-from': 'Valve of a burner: from where it is opened as the burner lights, if the spec says so.',
+  jet: 'Valve: which way what comes out of it goes, if the spec says so.',
   note: 'Valve, gauge, equipment: what there is to know about working it.',
   does: 'Valve: what it does.',
   holds: 'Tank: what is in it.',
@@ -121,6 +122,7 @@ function valveValues(car: Car, id: PartId, print: Printer, { ways, words }: Lang
     parked: words.parked[valve.parked],
     'blown-down-until': blownDownUntil(car, id),
     'worked-from': valve['worked-from'],
+    jet: valve.jet,
     note: valve.note,
     does: valve.does,
   };

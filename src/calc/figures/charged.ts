@@ -13,6 +13,7 @@ import {
   changeFigures,
   fallFigure,
   momentsOf,
+  reliefOf,
 } from './chargedLater';
 import { boyle, ratesNotKnown, strokesNotKnown } from './chargedNotKnown';
 import { enduranceFigures, enduranceOf, keptBackM3, type TankEndurance } from './endurance';
@@ -98,7 +99,7 @@ function figuresOf(
     oneChargeM3,
     deliveredM3,
     lasts,
-    changed: changedCharges(full),
+    changed: changedCharges(full, reliefOf(car, tankId)),
     ...(strokes === undefined ? {} : { strokes }),
   };
   const figures = [

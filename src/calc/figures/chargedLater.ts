@@ -18,6 +18,23 @@ const changes = {
 /** One way the charge changes. */
 export type ChargeChange = keyof typeof changes;
 
+/** A relief valve on a charged tank, which lets go before the air over the fuel reaches what a change would bring it to. */
+export interface LetsGo {
+  readonly name: string;
+  readonly tag: string;
+  readonly setPa: number;
+}
+
+/** The relief valve of a tank with a set pressure; nothing if it has none. */
+export function reliefOf(car: Car, tankId: PartId): LetsGo | undefined {
+  const found = (car.plant.out.get(tankId) ?? [])
+    .map(({ to }) => car.spec.devices[to])
+    .find((device) => device?.kind === 'relief-valve' && device.set !== undefined);
+  return found?.set === undefined
+    ? undefined
+    : { name: found.name, tag: found.tag ?? '', setPa: found.set.si };
+}
+
 /** Pressure after a change, from the top of the band. */
 export interface ChangedCharge {
   readonly change: ChargeChange;
@@ -25,6 +42,8 @@ export interface ChangedCharge {
   readonly toK: number;
   readonly altitudeM: number;
   readonly gaugePa: number;
+  /** The relief valve that should have let go before; absent where none would. */
+  readonly letsGo?: LetsGo;
 }
 
 /** A moment while a burner draws on the charge and nobody pumps. */
@@ -38,16 +57,18 @@ const common = {
   checkedAgainst: 'worked examples of the gas laws; the tables of the standard atmosphere',
 } as const;
 
-/** The tank charged to its top at 15 °C at the sea, then changed. */
-export function changedCharges(full: ChargedTank): readonly ChangedCharge[] {
+/** The tank charged to its top at 15 °C at the sea, then changed, as if no relief valve let go. */
+export function changedCharges(full: ChargedTank, relief?: LetsGo): readonly ChangedCharge[] {
   return (Object.keys(changes) as ChargeChange[]).map((change) => {
     const { toK, altitudeM } = changes[change];
     const ambientPa = standardAir(altitudeM).pressurePa;
+    const gaugePa = gaugeAfterChangePa(full, { fromK: chargedAtK, toK, ambientPa });
     return {
       change,
       toK,
       altitudeM,
-      gaugePa: gaugeAfterChangePa(full, { fromK: chargedAtK, toK, ambientPa }),
+      gaugePa,
+      ...(relief === undefined || gaugePa <= relief.setPa ? {} : { letsGo: relief }),
     };
   });
 }
@@ -71,7 +92,7 @@ export function changeFigures(
   inputs: readonly FigureInput[],
   changed: readonly ChangedCharge[],
 ): readonly Figure[] {
-  return changed.map(({ change, gaugePa }): Figure => {
+  return changed.map(({ change, gaugePa, letsGo }): Figure => {
     const { toK, altitudeM, words } = changes[change];
     return {
       id: `${change}-${tankId}`,
@@ -99,10 +120,12 @@ export function changeFigures(
       ...common,
       doubt: {
         basis: 'estimated',
-        words:
+        words: [
           change === 'in-the-sun'
             ? 'the vapour of a light fuel adds to it; vent down to the band before lighting'
             : 'temperatures are taken, not measured; a leak makes it less',
+          ...(letsGo === undefined ? [] : [`the ${letsGo.name} is taken not to let go, as it should`]),
+        ].join('; '),
       },
     };
   });

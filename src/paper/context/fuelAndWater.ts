@@ -111,7 +111,14 @@ export interface FuelAndWaterContext {
       readonly pumpings: string;
       readonly fall: readonly { readonly after: string; readonly pressure: string }[];
     }[];
-    readonly changed: readonly { readonly change: string; readonly at: string; readonly pressure: string }[];
+    readonly changed: readonly {
+      readonly change: string;
+      readonly at: string;
+      readonly pressure: string;
+      /** The relief valve that should let go before, and where; empty where none would. */
+      readonly relief: string;
+      readonly reliefSet: string;
+    }[];
   }[];
 }
 
@@ -198,10 +205,12 @@ function chargedContext(
         })),
       };
     }),
-    changed: changed.map(({ change, gaugePa, toK, altitudeM }) => ({
+    changed: changed.map(({ change, gaugePa, toK, altitudeM, letsGo }) => ({
       change: words['charge-after'][change],
       at: altitudeM === 0 ? phrases.both(quantity('temperature', toK)) : heightWords(altitudeM, phrases),
       pressure: pressure(Math.max(0, gaugePa), change === 'cold-night' ? 'down' : 'up'),
+      relief: letsGo === undefined ? '' : [letsGo.name, letsGo.tag && `(${letsGo.tag})`].join(' ').trim(),
+      reliefSet: letsGo === undefined ? '' : phrases.both(quantity('gaugePressure', letsGo.setPa)),
     })),
   };
 }

@@ -47,6 +47,10 @@ export const valve = z.strictObject({
     'Of a valve that lets fuel to a burner: from where it is opened as the burner lights, if its own place is beside door or flue. It stands in the step.',
     'from the seat, feet in',
   ).optional(),
+  jet: words(
+    'Of a tap that is opened under pressure, as for blowing down: which way what comes out of it goes. It stands in the step, so that nobody stands there.',
+    'to the right, under the running board',
+  ).optional(),
   feel,
   parked: choice(['open', 'shut'], 'How it stands when the car is put away.', 'shut'),
   does: words('What it does, in one sentence.', 'Lets pilot fuel out of the pilot tank.'),
