@@ -18,7 +18,8 @@ const said = (content: readonly Inline[]) =>
   content.map((each) => (each.kind === 'text' ? each.text : '')).join('');
 const words = (blocks: readonly Block[]) =>
   blocks.flatMap((block): string[] => {
-    if (block.kind === 'heading') return [said(block.content)];
+    if (block.kind === 'heading' || block.kind === 'paragraph') return [said(block.content)];
+    if (block.kind === 'list') return block.items.flatMap(words);
     if (block.kind !== 'steps') return [];
     return block.items.map(({ action }) => said(action));
   });
@@ -110,11 +111,20 @@ describe.each(demoNames)('the card for the dark of %s', (name) => {
   });
 });
 
-test('lamps are named where a car has them, and only there', async () => {
-  const titles = async (name: string) => words(goodOf(setOnePaper(await demo(name), dark, shop)).blocks);
-  expect(await titles('marigold')).toContain('Lamps');
-  expect(await titles('thimble')).not.toContain('Lamps');
-  expect(await titles('thimble')).toContain('Extinguisher');
+test('lamps and extinguishers are named where a car has them, and only there', async () => {
+  const said = async (name: string) => {
+    const { car } = await demo(name);
+    const all = words(goodOf(setOnePaper(await demo(name), dark, shop)).blocks);
+    const lamps = Object.values(car.spec.controls).filter(({ kind }) => kind === 'lamps');
+    const others = Object.values(car.spec.equipment).filter(({ kind }) => kind === 'extinguisher');
+    const found = (names: readonly { readonly name: string }[]) =>
+      names.filter(({ name: wanted }) =>
+        all.some((line) => line.toLowerCase().startsWith(wanted.toLowerCase())),
+      ).length;
+    return { lamps: lamps.length, lampsSaid: found(lamps), others: others.length, othersSaid: found(others) };
+  };
+  expect(await said('marigold')).toEqual({ lamps: 1, lampsSaid: 1, others: 2, othersSaid: 2 });
+  expect(await said('thimble')).toEqual({ lamps: 0, lampsSaid: 0, others: 1, othersSaid: 1 });
 });
 
 test('valves are said with the way they are shut, so that it can be done by feel', async () => {
