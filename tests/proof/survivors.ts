@@ -61,7 +61,13 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
     harmless('fuel that is left grows stale; the tanks are cut off and have no pressure'),
   ],
   [
-    /^lay-drain-tank/,
+    /^lay-(open|shut)-vent/,
+    harmless(
+      'a tank without pressure, emptied, breathes through what stands open; coming out of lay-up every valve is shut that is parked shut, before any fuel',
+    ),
+  ],
+  [
+    /^drain-drain-tank/,
     harmless('the pump spits a little more water into a tank that is emptied in the next step'),
   ],
   [

@@ -6,25 +6,8 @@ import { at, knows, of } from '../state';
 import { content, level, shut } from '../values';
 import { everyCar, type Rule } from './rule';
 
-/** Duties of what lets water out; a level that is read on a gauge has no valve of its own. */
-const ways = [
-  ...['blow-down', 'water-drain', 'feed-bypass', 'glass-drain', 'drips', 'boiler-vent', 'feed-valve'],
-  ...['level-cold', 'transfer-valve', 'injector-valve'],
-];
-
 /** Duties of the pumps that water goes through. */
 const pumpDuties = ['feed-engine-pump', 'standing-pump', 'transfer-pump'];
-
-const known = new WeakMap<Model, readonly PartId[]>();
-
-/** Valves through which water that is left could not run out if they stood shut. */
-function drains(model: Model): readonly PartId[] {
-  const found =
-    known.get(model) ??
-    ways.flatMap((duty) => duties[duty]?.parts(model.car) ?? []).filter((id) => id in model.car.spec.valves);
-  known.set(model, found);
-  return found;
-}
 
 /** Pumps in which water stands that nobody has let out. */
 function pumps(model: Model): readonly PartId[] {
@@ -51,7 +34,9 @@ export const laidUpDry: Rule = {
     const pump = pumps(model).find((id) => !knows(model, state, 'pump-empty', id));
     if (pump !== undefined) return `nobody has emptied ${nameOf(model, pump)}`;
     if (!knows(model, state, 'water-pipes-empty')) return 'nobody has emptied the water pipes';
-    const valve = drains(model).find((id) => of(state, model.slots.valve, id) === shut);
+    const valve = (duties['open-when-drained']?.parts(model.car) ?? []).find(
+      (id) => of(state, model.slots.valve, id) === shut,
+    );
     return valve === undefined
       ? undefined
       : `${nameOf(model, valve)} is shut, so that water may stand behind it`;
