@@ -67,6 +67,12 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
     ),
   ],
   [
+    /^lay-dry-open/,
+    harmless(
+      'the tap stood open already; one more open on an empty boiler lets nothing out, and coming out of lay-up it is shut',
+    ),
+  ],
+  [
     /^drain-drain-tank/,
     harmless('the pump spits a little more water into a tank that is emptied in the next step'),
   ],
