@@ -294,7 +294,7 @@ export const catalogue = {
   'rule-gloves-for-blow-down':
     'A procedure breaks the rule that gloves are on before a blow-down tap is opened under pressure, where the car carries gloves.',
   'rule-laid-up-dry':
-    'A procedure breaks the rule that a car that is laid up with its water out has boiler and tanks empty and every drain open.',
+    'A procedure breaks the rule that a car that is laid up with its water out has boiler, tanks, pumps and pipes empty and every drain open.',
   'rule-outlets-shut':
     'A procedure breaks the rule that what is opened to drain, vent, fill, charge or read is shut again before the procedure is done.',
   'rule-blower-first':

@@ -4,6 +4,7 @@
  */
 import type { Car, PartId } from '../car/car';
 import { carriedDuties } from './duty/carried';
+import { drainedDuties } from './duty/drained';
 import type { Duties } from './duty/duty';
 import { fuelDuties } from './duty/fuel';
 import { gaugeDuties } from './duty/gauges';
@@ -13,9 +14,14 @@ import { oncePerCar } from './oncePerCar';
 
 /** Every duty by name. */
 export const duties: Duties = Object.fromEntries(
-  Object.entries({ ...steamDuties, ...waterDuties, ...fuelDuties, ...carriedDuties, ...gaugeDuties }).map(
-    ([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }],
-  ),
+  Object.entries({
+    ...steamDuties,
+    ...waterDuties,
+    ...drainedDuties,
+    ...fuelDuties,
+    ...carriedDuties,
+    ...gaugeDuties,
+  }).map(([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }]),
 );
 
 /** Names of the duties that a part of this car has, in the order of `duties`; those of every part of a kind say nothing and are left out. */

@@ -249,6 +249,16 @@ export const facts = {
     of: 'car',
     lapses: 'when the car is filled',
   },
+  'pump-empty': {
+    meaning: 'No water is left in the pump.',
+    of: 'pump',
+    lapses: 'when the car is filled',
+  },
+  'water-pipes-empty': {
+    meaning: 'No water is left in the water pipes.',
+    of: 'car',
+    lapses: 'when the car is filled',
+  },
   'log-written': {
     meaning: 'The log says how the car was left.',
     of: 'car',

@@ -22,6 +22,7 @@ const cooled: Lapse = (events) => events.cooled;
 const levelDisturbed: Lapse = (events) => events.levelDisturbed || events.cooled;
 const waterGone: Lapse = (events) => events.waterGone;
 const stopped: Lapse = (events) => events.stopped;
+const filled: Lapse = ({ act: { step } }) => step.action === 'fill';
 /** It is known only of a tank that is full enough, so that nothing lapses as long as the content stays as it is. */
 const used: PartLapse = (events, tank) =>
   events.left(events.act.model.slots.content.get(tank), content.enough);
@@ -52,7 +53,8 @@ const lapses: Readonly<Partial<Record<FactKey, Lapse>>> = {
   'chest-drained': stopped,
   'brakes-tried': stopped,
   'somebody-with-car': (events) => events.gotIn,
-  'water-out': ({ act: { step } }) => step.action === 'fill',
+  'water-out': filled,
+  'water-pipes-empty': filled,
   'valves-parked': (events) => events.anyValveMoved,
 };
 
@@ -66,6 +68,7 @@ const lapsesOfPart: Readonly<Partial<Record<FactKey, PartLapse>>> = {
   },
   'feed-ready': (events, pump) => waterGone(events) || coilPumpStopped(events, pump),
   'feeds-against-pressure': (events) => waterGone(events) || events.cooled,
+  'pump-empty': filled,
   'tank-vented': ({ act: { model, draft } }, tank) => of(draft, model.slots.pressure, tank) !== pressure.none,
   'tank-bonded': (events, tank) => events.came(events.act.model.slots.cap.get(tank), yes),
   'pressure-in-band': (events, tank) =>
@@ -182,6 +185,8 @@ const overNight: ReadonlySet<FactKey> = new Set([
   'boiler-at-zero',
   'boiler-cool',
   'water-out',
+  'pump-empty',
+  'water-pipes-empty',
   'log-written',
 ]);
 

@@ -28,7 +28,7 @@ describe('a van with a transfer pump and an injector', () => {
     const pumped = proceduresOf(car).flatMap((each) =>
       ids(each.steps.filter((step) => step.part === 'transfer-pump')),
     );
-    expect(new Set(pumped)).toEqual(new Set(['road-transfer', 'stop-transfer']));
+    expect(new Set(pumped)).toEqual(new Set(['road-transfer', 'stop-transfer', 'drain-transfer-pump']));
   });
 
   test('the water of an injector is opened before its steam and shut after it, and not for the whole day', () => {

@@ -61,7 +61,19 @@ const bySteps: readonly (readonly [RegExp, Reason])[] = [
     harmless('fuel that is left grows stale; the tanks are cut off and have no pressure'),
   ],
   [
-    /^lay-drain-tank/,
+    /^lay-(open|shut)-vent/,
+    harmless(
+      'a tank without pressure, emptied, breathes through what stands open; coming out of lay-up every valve is shut that is parked shut, before any fuel',
+    ),
+  ],
+  [
+    /^lay-dry-open/,
+    harmless(
+      'the tap stood open already; one more open on an empty boiler lets nothing out, and coming out of lay-up it is shut',
+    ),
+  ],
+  [
+    /^drain-drain-tank/,
     harmless('the pump spits a little more water into a tank that is emptied in the next step'),
   ],
   [

@@ -139,6 +139,21 @@ export const partsOfPapers: Readonly<Record<string, Wanted>> = {
     'steam-gauge first',
   ),
   'card-shut-everything': stopping,
+  'card-frost': withDuty(
+    'boiler',
+    'open-when-drained',
+    'water-tank',
+    'water-strainer',
+    'feed-heater',
+    'condenser',
+    'muffler',
+    'feed-engine-pump',
+    'standing-pump',
+    'transfer-pump',
+    'oil-tank',
+    'throttle',
+    'steam-gauge first',
+  ),
   'card-something-is-wrong': (part, ready) =>
     stopping(part, ready) || withDuty('level-steaming first', 'steam-gauge first')(part, ready),
   'card-for-the-dark': (part, ready) =>

@@ -64,6 +64,10 @@ export const steamDuties: Duties = {
     meaning: 'The condenser.',
     parts: (car) => (car.spec.condenser === undefined ? [] : ['condenser']),
   },
+  muffler: {
+    meaning: 'Mufflers of the exhaust.',
+    parts: (car) => keysWhere(car.spec.fittings, ({ kind }) => kind === 'muffler'),
+  },
   'steam-gauge': {
     meaning: 'Gauges that read the boiler’s pressure.',
     parts: (car) =>

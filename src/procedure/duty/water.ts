@@ -14,6 +14,7 @@ import {
   injectorValves,
   levelValves,
   transferValves,
+  waterStrainers,
   waterTanks,
 } from './waterParts';
 
@@ -135,6 +136,14 @@ export const waterDuties: Duties = {
   'water-drain': {
     meaning: 'Hand valves that let water out to the ground or the open air, blow-down and vents left out.',
     parts: waterDrains,
+  },
+  'water-strainer': {
+    meaning: 'Strainers, separators among them, in a pipe that carries water.',
+    parts: waterStrainers,
+  },
+  'feed-heater': {
+    meaning: 'The feed-water heater.',
+    parts: (car) => (car.spec['feed-heater'] === undefined ? [] : ['feed-heater']),
   },
   'water-tank-drain': {
     meaning: 'Of those, the ones that empty a water tank.',

@@ -6,31 +6,23 @@ import { at, knows, of } from '../state';
 import { content, level, shut } from '../values';
 import { everyCar, type Rule } from './rule';
 
-/** Duties of what lets water out; a level that is read on a gauge has no valve of its own. */
-const ways = [
-  ...['blow-down', 'water-drain', 'feed-bypass', 'glass-drain', 'drips', 'boiler-vent', 'feed-valve'],
-  'level-cold',
-];
+/** Duties of the pumps that water goes through. */
+const pumpDuties = ['feed-engine-pump', 'standing-pump', 'transfer-pump'];
 
-const known = new WeakMap<Model, readonly PartId[]>();
-
-/** Valves through which water that is left could not run out if they stood shut. */
-function drains(model: Model): readonly PartId[] {
-  const found =
-    known.get(model) ??
-    ways.flatMap((duty) => duties[duty]?.parts(model.car) ?? []).filter((id) => id in model.car.spec.valves);
-  known.set(model, found);
-  return found;
+/** Pumps in which water stands that nobody has let out. */
+function pumps(model: Model): readonly PartId[] {
+  return pumpDuties.flatMap((duty) => duties[duty]?.parts(model.car) ?? []);
 }
 
 export const laidUpDry: Rule = {
   id: 'laid-up-dry',
   code: 'rule-laid-up-dry',
   group: 'water',
-  title: 'a car that is laid up with its water out has boiler and tanks empty and every drain open',
+  title:
+    'a car that is laid up with its water out has boiler, tanks, pumps and pipes empty and every drain open',
   reason: 'one low pocket of water freezes and breaks the pump or the tube it stands in',
-  mend: 'open every drain, and leave it open until the car comes out of lay-up',
-  asks: ['water-out'],
+  mend: 'empty every pump and pipe, open every drain, and leave it open until the car comes out of lay-up',
+  asks: ['water-out', 'pump-empty', 'water-pipes-empty'],
   appliesTo: everyCar,
   atEnd: ({ model, state, procedure, parked }) => {
     if (procedure.phase !== 'lay-up' || parked) return undefined;
@@ -39,7 +31,12 @@ export const laidUpDry: Rule = {
     if (at(state, model.slots.level) !== level.empty) return 'there is still water in the boiler';
     const tank = model.waterTanks.find((id) => of(state, model.slots.content, id) !== content.empty);
     if (tank !== undefined) return `there is still water in ${nameOf(model, tank)}`;
-    const valve = drains(model).find((id) => of(state, model.slots.valve, id) === shut);
+    const pump = pumps(model).find((id) => !knows(model, state, 'pump-empty', id));
+    if (pump !== undefined) return `nobody has emptied ${nameOf(model, pump)}`;
+    if (!knows(model, state, 'water-pipes-empty')) return 'nobody has emptied the water pipes';
+    const valve = (duties['open-when-drained']?.parts(model.car) ?? []).find(
+      (id) => of(state, model.slots.valve, id) === shut,
+    );
     return valve === undefined
       ? undefined
       : `${nameOf(model, valve)} is shut, so that water may stand behind it`;
