@@ -8,14 +8,20 @@ import type { Duties } from './duty/duty';
 import { fuelDuties } from './duty/fuel';
 import { gaugeDuties } from './duty/gauges';
 import { steamDuties } from './duty/steam';
+import { strainerDuties } from './duty/strainers';
 import { waterDuties } from './duty/water';
 import { oncePerCar } from './oncePerCar';
 
 /** Every duty by name. */
 export const duties: Duties = Object.fromEntries(
-  Object.entries({ ...steamDuties, ...waterDuties, ...fuelDuties, ...carriedDuties, ...gaugeDuties }).map(
-    ([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }],
-  ),
+  Object.entries({
+    ...steamDuties,
+    ...waterDuties,
+    ...fuelDuties,
+    ...strainerDuties,
+    ...carriedDuties,
+    ...gaugeDuties,
+  }).map(([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }]),
 );
 
 /** Names of the duties that a part of this car has, in the order of `duties`; those of every part of a kind say nothing and are left out. */
