@@ -28,10 +28,7 @@ export interface DarkContext {
   readonly rest: readonly DarkPlace[];
   /** What is said before anything is touched. */
   readonly before: readonly { readonly say: string }[];
-  readonly find: readonly {
-    readonly what: string;
-    readonly of: readonly { readonly name: string; readonly place: string; readonly feel: string }[];
-  }[];
+  readonly find: readonly { readonly name: string; readonly place: string; readonly feel: string }[];
   readonly look: World['guide']['crew']['dark']['look'];
 }
 
@@ -49,10 +46,7 @@ export function darkContext(world: World): DarkContext {
     places: byPlace(first, world),
     rest: byPlace(rest, world, first.length + 1),
     before,
-    find: find.map(({ what, of }) => ({
-      what,
-      of: of.map(({ id, name, place }) => ({ name, place, feel: feelOf(id, car) })),
-    })),
+    find: find.flatMap(({ of }) => of.map(({ id, name, place }) => ({ name, place, feel: feelOf(id, car) }))),
     look,
   };
 }
@@ -73,14 +67,15 @@ function byPlace(steps: readonly Step[], world: World, first = 1): readonly Dark
  * A valve is said by its name and the way it is shut; anything else in the words of its step, with how a hand works it. What
  * people are told to do has its measure: how far, and until what is smelt; the rest has nothing to see, for it is dark.
  */
-function stepOf(step: Step, { car, language }: World): DarkStep {
+function stepOf(step: Step, world: World): DarkStep {
+  const { car, language } = world;
   const { part: id, say, action } = step;
   const part = id === undefined ? undefined : car.parts.get(id);
   const valve = part?.kind === 'valve' ? car.spec.valves[part.id] : undefined;
   if (part === undefined || valve === undefined || action !== 'shut')
     return {
       say: withPartStrong(say, id, car),
-      how: part === undefined ? withoutPart(step, car) : handOn(part.id, car),
+      how: part === undefined ? withoutPart(step, car) : handOn(part.id, world),
     };
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
   return {
@@ -95,11 +90,14 @@ function stepOf(step: Step, { car, language }: World): DarkStep {
   };
 }
 
-/** How a hand finds a part; of a brake that stays on, also how it is set, which the first clause of the spec says. */
-function handOn(id: PartId, car: Car): string {
-  const control = car.spec.controls[id];
-  const set = control?.kind === 'parking-brake' ? (control.how?.split(';')[0] ?? '') : '';
-  return [feelOf(id, car), set].filter((words) => words !== '').join('; ');
+/**
+ * How a hand finds a part; of a brake that stays on, also how it is set, which the first clause of the spec says.
+ */
+function handOn(id: PartId, { car: { spec } }: World): string {
+  const control = spec.controls[id];
+  const brake = control?.kind === 'parking-brake';
+  const how = brake ? (control.how?.split(';')[0] ?? '') : '';
+  return [feelOf(id, { spec }), how].filter((words) => words !== '').join('; ');
 }
 
 /**

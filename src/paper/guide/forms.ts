@@ -286,7 +286,7 @@ export const crewForm = z.strictObject({
   dark: z.strictObject({
     shut: key.meta({ description: 'The procedure whose seated steps shut everything.' }),
     before: list(z.strictObject({ say: text('What is said before anything is touched.'), when, for: each })),
-    find: list(z.strictObject({ of, what: text('What is to be found.') })),
+    find: list(z.strictObject({ of })).meta({ description: 'What is to be found without light.' }),
     look: list(
       z.strictObject({ what: text('What is looked at.'), good: text('As it should be.'), when, for: each }),
     ),
