@@ -57,6 +57,7 @@ export const carValueMeanings = {
   'inspector.note': 'What the inspector asked for.',
   'oil.kind': 'What cylinder oil to use.',
   'oil.proof': 'How one sees that it goes in.',
+  'oil.bearings': 'What bearings, pins and joints are oiled with; not there if the spec says nothing.',
   'tyres.size': 'What is written on the tyres.',
   'tyres.pressure': 'What they are blown to.',
 } as const;
@@ -134,7 +135,7 @@ export function carValues(car: Car, style: PrintStyle, language: Language): Valu
       certificate: inspection.certificate,
       note: inspection.note,
     },
-    oil: { kind: engine.oil.kind, proof: engine.oil.proof },
+    oil: { kind: engine.oil.kind, proof: engine.oil.proof, bearings: engine.oil.bearings },
     tyres: { size: running.tyres.size, pressure: print.show(running.tyres.pressure) },
   };
 }

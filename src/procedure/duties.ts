@@ -9,6 +9,7 @@ import type { Duties } from './duty/duty';
 import { fuelDuties } from './duty/fuel';
 import { gaugeDuties } from './duty/gauges';
 import { steamDuties } from './duty/steam';
+import { strainerDuties } from './duty/strainers';
 import { waterDuties } from './duty/water';
 import { oncePerCar } from './oncePerCar';
 
@@ -19,6 +20,7 @@ export const duties: Duties = Object.fromEntries(
     ...waterDuties,
     ...drainedDuties,
     ...fuelDuties,
+    ...strainerDuties,
     ...carriedDuties,
     ...gaugeDuties,
   }).map(([name, { meaning, parts }]) => [name, { meaning, parts: oncePerCar(parts) }]),

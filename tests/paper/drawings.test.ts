@@ -58,3 +58,16 @@ describe.each(demoNames)('the drawings of %s', (name) => {
     expect(JSON.stringify(manualDrawings(world))).toBe(JSON.stringify(manualDrawings(world)));
   });
 });
+
+test('a gauge whose pipe is among the lines is drawn where that joins, and not at what it reads', async () => {
+  const world = worldOf(await demo('heron'), shop);
+  const fuel = plumbingInputs(world).find(({ name }) => name === 'plumbing-fuel');
+  const part = (id: string) => fuel?.parts.find((each) => each.id === id);
+  expect(part('fuel-gauge')).toMatchObject({ symbol: 'dial', tag: 'G3' });
+  expect(part('main-burner')?.gauges).toEqual([]);
+  expect(fuel?.pipes.filter(({ to }) => to === 'fuel-gauge').map(({ from }) => from)).toEqual([
+    'fuel-stop-tap',
+  ]);
+  const drawing = manualDrawings(world).find(({ name }) => name === 'plumbing-fuel');
+  expect(drawing?.alt).toContain('F2 fuel stop tap to G3 fuel pressure gauge');
+});

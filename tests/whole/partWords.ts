@@ -54,13 +54,19 @@ export function ownWords(spec: string): string {
   return spec.replace(/(^|\s)#.*$/gm, '');
 }
 
-/** Where a text speaks of a kind of part that the car has not got and does not itself speak of. */
+/** A text without what it says the car has not got: `there is no pilot`. */
+function withoutDenials(words: string): string {
+  return words.replace(/\bthere is no (pilot|water glass)\b/gi, '');
+}
+
+/** Where a text speaks of a kind of part that the car has not got and does not itself speak of, but to say that it has none. */
 export function strangeTerms(words: string, { car }: ReadyCar, spec: string): readonly string[] {
   const own = ownWords(spec);
+  const said = withoutDenials(words);
   return terms.flatMap(([duty, term]) => {
-    const found = term.exec(words);
+    const found = term.exec(said);
     if ((duties[duty]?.parts(car).length ?? 0) > 0 || found === null || term.test(own)) return [];
-    return [`${duty}: …${words.slice(Math.max(0, found.index - 60), found.index + 40)}…`];
+    return [`${duty}: …${said.slice(Math.max(0, found.index - 60), found.index + 40)}…`];
   });
 }
 

@@ -1,8 +1,9 @@
 /** How each way of knowing what the car uses is told: the figure of one terrain, with its doubt. */
 import { type Quantity, quantity } from '../../quantity/quantity';
 import type { Figure, FigureInput } from '../figure';
+import { wild } from '../numeric/robust-fit';
 import type { Terrain } from '../range/trip-log';
-import { meanUse, nextTripUse, type UseFit } from '../range/use-fit';
+import { meanUse, nextTripUse, type UseFit, type WildTrip } from '../range/use-fit';
 
 /** Which liquid. */
 export type UsedLiquid = 'water' | 'fuel';
@@ -70,10 +71,7 @@ export function fromLog(
     { name: 'trips in the log', value: fit.trips, from: file },
     {
       name: 'trips left out as wild',
-      value:
-        fit.wild.length === 0
-          ? 'none'
-          : fit.wild.map(({ trip }) => `${trip.date} (line ${trip.line})`).join(', '),
+      value: fit.wild.length === 0 ? 'none' : fit.wild.map(wildWords).join(', '),
       from: file,
     },
     { name: 'middle of the fit', value: quantity('volumePerDistance', mean.mean), from: file },
@@ -87,11 +85,17 @@ export function fromLog(
   return told(terrain, liquid, mean.mean, plan.high, {
     inputs,
     formula: `robust fit of use against distance and stops through nought, × terrain ratio, with the stops of the log; planned with the use that ${planned} trips in 100 do not pass`,
-    source: 'weighted least squares with Student’s interval; wild trips named and left out',
+    source: `weighted least squares with Student’s interval; trips that lie off by more than ${wild} times the spread of the trips named and left out as wild`,
     checkedAgainst: 'NIST StRD NoInt1 and NoInt2',
     estimated,
     words: `${fit.trips} trips; ${ratioWords}`,
   });
+}
+
+/** A trip that was left out, by how much it stood off, and to which side. */
+export function wildWords({ trip, timesExpected }: WildTrip): string {
+  const off = Math.round((timesExpected - 1) * 100);
+  return `${trip.date} (line ${trip.line}), which used ${Math.abs(off)} in 100 ${off < 0 ? 'less' : 'more'} than the fit says`;
 }
 
 /** How the stops of a log are counted; nothing where it tells of none. */

@@ -12,7 +12,7 @@ const huber = 1.345;
 /** Median of the size of a normal residual, in standard deviations, turned over. */
 const spreadOfMedian = 1.4826;
 /** How many spreads off an observation is called wild. */
-const wild = 3.5;
+export const wild = 3.5;
 /** Fewer observations than this cannot tell which of them is wild. */
 const leastToJudge = 5;
 

@@ -16,7 +16,7 @@ export type TerrainRatios = Readonly<Record<Terrain, number>>;
 /** A trip left out of the fit. */
 export interface WildTrip {
   readonly trip: Trip;
-  /** What was used over what the fit says. */
+  /** What was used over what the fit says: above 1 if it was more. */
   readonly timesExpected: number;
 }
 

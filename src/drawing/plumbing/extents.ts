@@ -35,6 +35,7 @@ const sizes: Readonly<Record<SymbolKind, readonly [width: number, height: number
   joint: [12, 10],
   muffler: [26, 16],
   glass: [9, 30],
+  dial: [16, 16],
   plain: [14, 14],
   'open-air': [12, 11],
   ground: [14, 9],

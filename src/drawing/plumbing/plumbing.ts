@@ -23,6 +23,7 @@ export const symbolKinds = [
   'joint',
   'muffler',
   'glass',
+  'dial',
   'plain',
   'open-air',
   'ground',

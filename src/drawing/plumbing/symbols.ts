@@ -139,6 +139,10 @@ const draw: Readonly<Record<SymbolKind, Draw>> = {
     outline(frame, frame.half.x),
     box(frame.at(0, 0.4), frame.half.x * 1.1, frame.half.y * 0.95, { fill: inks.soft }, frame.half.x * 0.5),
   ],
+  dial: (frame) => [
+    circle(frame.middle, frame.half.x, hollow),
+    polyline([frame.middle, frame.at(0.45, -0.6)], line),
+  ],
   plain: (frame) => [outline(frame, 0)],
   'open-air': (frame) => [
     polyline(

@@ -172,7 +172,11 @@ const facts: Partial<Record<Part['kind'], Facts>> = {
     const device = car.spec.devices[id];
     if (device === undefined) return {};
     const set = device.kind === 'steam-automatic' ? car.spec.boiler['burner-cuts-out'] : device.set;
-    return { does: device.does, test: device.test ?? '', set: set === undefined ? '' : phrases.both(set) };
+    const where = [
+      ...(set === undefined ? [] : [phrases.both(set)]),
+      ...(device['set-temperature'] === undefined ? [] : [phrases.both(device['set-temperature'])]),
+    ];
+    return { does: device.does, test: device.test ?? '', set: where.join(', ') };
   },
   gauge: (id, car, phrases) => {
     const gauge = car.spec.gauges[id];

@@ -62,6 +62,7 @@ const byKind: Partial<Record<Part['kind'], SymbolKind>> = {
 function symbolOf({ id, kind }: Part, { spec }: Car): SymbolKind {
   if (id === 'ground') return 'ground';
   if (kind === 'outside') return 'open-air';
+  if (kind === 'gauge' && spec.gauges[id]?.kind !== 'glass') return 'dial';
   if (kind === 'device') return deviceSymbols[spec.devices[id]?.kind ?? 'check-valve'];
   if (kind === 'fitting') return fittingSymbols[spec.fittings?.[id]?.kind ?? 'other'];
   return byKind[kind] ?? 'plain';

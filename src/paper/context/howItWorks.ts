@@ -8,6 +8,8 @@ import { feedPumps, filledByTransfer, transferPumps, waterTanksBefore } from '..
 export interface HowItWorks {
   readonly boiler: string;
   readonly boilerKind: string;
+  /** A glass shows the boiler’s level. */
+  readonly levelGlass: boolean;
   readonly engine: string;
   readonly superheater: string;
   readonly superheaterInFire: boolean;
@@ -58,6 +60,7 @@ export function howItWorksContext(car: Car): HowItWorks {
   return {
     boiler: spec.boiler.name,
     boilerKind: spec.boiler.kind,
+    levelGlass: spec.boiler.level.some(({ gauge }) => spec.gauges[gauge]?.kind === 'glass'),
     engine: spec.engine.name,
     superheater: spec.superheater?.name ?? '',
     superheaterInFire: spec.superheater?.['in-the-fire'] === true,

@@ -179,8 +179,4 @@ export const fuelDuties: Duties = {
         ...glassCocks(car),
       ]),
   },
-  strainer: {
-    meaning: 'Strainers.',
-    parts: (car) => keysWhere(car.spec.fittings, (fitting) => fitting.kind === 'strainer'),
-  },
 };

@@ -48,7 +48,7 @@ export const valve = z.strictObject({
     'from the seat, feet in',
   ).optional(),
   jet: words(
-    'Of a tap that is opened under pressure, as for blowing down: which way what comes out of it goes. It stands in the step, so that nobody stands there.',
+    'Of a tap that is opened under pressure, as for blowing down, and of a drip valve: which way, and where, what comes out goes. It stands in the step of a blow-down, so that nobody stands there.',
     'to the right, under the running board',
   ).optional(),
   feel,

@@ -308,8 +308,12 @@ export const engineSection = z.strictObject({
       kind: words('What oil to use.', 'steam cylinder oil, ISO grade 460, compounded'),
       use: measure('volumePerDistance', 'How much it uses.', '1 US qt/100 mi').optional(),
       proof: words('How one sees that oil is going in.', 'the sight glass drips 4 times a minute').optional(),
+      bearings: words(
+        'What bearings, pins and joints outside the cylinders are oiled with, its grade with it. Without it the oiling chart sends to the keeper’s record.',
+        'bearing oil, ISO grade 150',
+      ).optional(),
     })
-    .meta({ description: 'Cylinder oil.' }),
+    .meta({ description: 'Cylinder oil, and what the rest is oiled with.' }),
   exhaust: choice(['open-air', 'feed-heater', 'condenser'], 'Where the used steam goes.', 'open-air'),
 });
 

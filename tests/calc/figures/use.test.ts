@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { levelLengthM, liquidUse, usedOver } from '../../../src/calc/figures/use';
-import { allowance } from '../../../src/calc/figures/useFigures';
+import { allowance, wildWords } from '../../../src/calc/figures/useFigures';
 import { readTripLog } from '../../../src/calc/range/trip-log';
 import { mile, usGallon } from '../../../src/quantity/base-units';
 import { spoiled } from '../../helpers/tinySpec';
@@ -187,5 +187,28 @@ describe('feed pumps', () => {
     expect(inputs.map(({ from }) => from)).toContain('fuel-use-level');
     const share = Number(/^(\d+) in 100/.exec(wordsOf(heron, 'feed-engine-feed-pump'))?.[1]);
     expect(share).toBeGreaterThan(50);
+  });
+});
+
+describe('a trip that was left out', () => {
+  const trip = { line: 7, date: '2025-07-12', distanceM: 34_000, terrain: 'rolling' } as const;
+
+  test('is told with its line, by how much it stood off, and to which side', () => {
+    expect(wildWords({ trip, timesExpected: 2.316 })).toBe(
+      '2025-07-12 (line 7), which used 132 in 100 more than the fit says',
+    );
+    expect(wildWords({ trip, timesExpected: 0.4 })).toBe(
+      '2025-07-12 (line 7), which used 60 in 100 less than the fit says',
+    );
+  });
+
+  test('stands in the workings of the use of each terrain', () => {
+    const { figures } = demoCar('heron');
+    for (const terrain of ['level', 'rolling', 'hilly'])
+      expect(
+        figures.all
+          .find(({ id }) => id === `water-use-${terrain}`)
+          ?.inputs.find(({ name }) => name === 'trips left out as wild')?.value,
+      ).toMatch(/^2025-07-12 \(line 7\), which used \d+ in 100 more than the fit says$/);
   });
 });
