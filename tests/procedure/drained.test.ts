@@ -11,7 +11,7 @@ const stepsOf = (car: Car, id: string) => procedure(proceduresOf(car, library), 
 
 /** What holds water without a valve of its own, by the step that empties it. */
 const pockets = [
-  ['drain-water-strainer', 'water-strainer'],
+  ['drain-water-strainer', 'drained-strainer'],
   ['drain-feed-heater', 'feed-heater'],
   ['drain-condenser', 'condenser'],
   ['drain-muffler', 'muffler'],

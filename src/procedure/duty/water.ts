@@ -137,8 +137,8 @@ export const waterDuties: Duties = {
     meaning: 'Hand valves that let water out to the ground or the open air, blow-down and vents left out.',
     parts: waterDrains,
   },
-  'water-strainer': {
-    meaning: 'Strainers, separators among them, in a pipe that carries water.',
+  'drained-strainer': {
+    meaning: 'Strainers, separators among them, in a pipe that carries water: what keeps water in frost.',
     parts: waterStrainers,
   },
   'feed-heater': {
