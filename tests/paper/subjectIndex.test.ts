@@ -16,6 +16,7 @@ describe.each(demoNames)('the subjects of %s', (name) => {
       ...ready.proof.procedures.map(({ id }) => `procedure-${id}`),
       ...ready.faults.map(({ id }) => `fault-${id}`),
       ...ready.guide.running.road.map(({ id }) => `road-${id}`),
+      ...ready.guide.upkeep.jobs.map(({ id }) => `job-${id}`),
     ]);
     const templates = [...files.templates.values()].join('\n');
     const links = subjects.flatMap(({ at }) => at.map(({ link }) => link));
@@ -35,7 +36,7 @@ describe.each(demoNames)('the subjects of %s', (name) => {
 
 test('a subject that names what is not there is told, with its line', () => {
   const text =
-    'subjects:\n  - subject: frost\n    at: [{ procedure: lay-upp }, { fault: cold }, { road: colt }]\n';
+    'subjects:\n  - subject: frost\n    at: [{ procedure: lay-upp }, { fault: cold }, { road: colt }, { job: colt }]\n';
   const outcome = readGuide(new Map([...files.texts, ['subjects.yaml', text]]), {
     procedures: shop.library.procedures.map(({ form }) => form.id),
     cautions: [...shop.library.cautions.keys()],
@@ -44,6 +45,7 @@ test('a subject that names what is not there is told, with its line', () => {
     timeline: shop.timeline.parts.map(({ id }) => id),
   });
   expect(outcome.ok ? [] : outcome.problems.map(({ code, at }) => [code, at?.line])).toEqual([
+    ['library-unknown', 3],
     ['library-unknown', 3],
     ['library-unknown', 3],
     ['library-unknown', 3],

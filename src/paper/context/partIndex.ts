@@ -6,6 +6,7 @@ import { firstSteps, stepAnchor } from './stepAnchors';
 
 /** One entry. */
 export interface IndexEntry {
+  readonly id: string;
   readonly name: string;
   readonly tag: string;
   /** Key of its place, to link to, and its name. */
@@ -25,6 +26,7 @@ export function partIndex({ car, proof }: World): readonly IndexEntry[] {
     .filter(({ kind, place }) => !left.has(kind) && place !== undefined && headed.has(place))
     .sort((a, b) => inOrder(a.name, b.name))
     .map(({ id, name, tag, place }) => ({
+      id,
       name,
       tag: tag ?? '',
       place: place ?? '',

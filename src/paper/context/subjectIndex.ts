@@ -19,6 +19,7 @@ export function subjectIndex({
     ...proof.procedures.map(({ id, title }) => [`procedure-${id}`, title] as const),
     ...faults.map(({ id, seen }) => [`fault-${id}`, seen.replace(/\.$/, '')] as const),
     ...guide.running.road.map(({ id, title }) => [`road-${id}`, title] as const),
+    ...guide.upkeep.jobs.map(({ id, title }) => [`job-${id}`, title] as const),
   ]);
   const held = (link: string) => {
     const what = titles.get(link);
@@ -31,6 +32,7 @@ export function subjectIndex({
       at: at.flatMap((place) => {
         if ('section' in place) return [{ what: place.say, link: place.section }];
         if ('procedure' in place) return held(`procedure-${place.procedure}`);
+        if ('job' in place) return held(`job-${place.job}`);
         return 'fault' in place ? held(`fault-${place.fault}`) : held(`road-${place.road}`);
       }),
     }))

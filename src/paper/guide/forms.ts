@@ -182,6 +182,7 @@ export const subjectsForm = z.strictObject({
           z.strictObject({ procedure: key.meta({ description: 'Key of a procedure.' }) }),
           z.strictObject({ fault: key.meta({ description: 'Key of a sign of a fault.' }) }),
           z.strictObject({ road: key.meta({ description: 'Key of a page of `running.yaml`.' }) }),
+          z.strictObject({ job: key.meta({ description: 'Key of a job of `upkeep.yaml`.' }) }),
           z.strictObject({
             section: key.meta({ description: 'Name of a heading in the templates of the manual.' }),
             say: text('What is found there.'),

@@ -63,9 +63,10 @@ export function readGuide(texts: ReadonlyMap<string, string>, keys: LibraryKeys)
       ),
     );
   const roads = running.value.form.road.map(({ id }) => id);
+  const jobs = upkeep.value.form.jobs.map(({ id }) => id);
   const problems = [
     ...unknownKeys(docent.value, crew.value, keys),
-    ...unknownSubjects(subjects.value, keys, roads),
+    ...unknownSubjects(subjects.value, keys, roads, jobs),
   ];
   if (problems.length > 0) return bad(problems);
   return good({
@@ -109,6 +110,7 @@ function unknownSubjects(
   subjects: Placed<Forms['subjects']>,
   { procedures, faults }: LibraryKeys,
   roads: readonly string[],
+  jobs: readonly string[],
 ): readonly Diagnostic[] {
   const check = new NameCheck();
   for (const [at, { subject, at: places }] of subjects.form.subjects.entries()) {
@@ -119,6 +121,7 @@ function unknownSubjects(
       if ('procedure' in place) check.known(subjects, path, place.procedure, procedures, 'procedure');
       if ('fault' in place) check.known(subjects, path, place.fault, faults, 'sign of a fault');
       if ('road' in place) check.known(subjects, path, place.road, roads, 'page of the road');
+      if ('job' in place) check.known(subjects, path, place.job, jobs, 'job of the keeper');
     }
   }
   return check.problems;
@@ -189,7 +192,7 @@ const unprinted: { readonly [K in keyof Forms]: readonly string[] } = {
   running: ['id'],
   upkeep: ['id', 'job', 'chart', 'who', 'boiler', 'state', 'kind', 'written', 'called-for'],
   crew: ['hurts', 'stop', 'start', 'shut', 'phases'],
-  subjects: ['procedure', 'fault', 'road', 'section'],
+  subjects: ['procedure', 'fault', 'road', 'job', 'section'],
 };
 
 /** Say everything of one car. */

@@ -9,6 +9,7 @@ import { fuelAndWaterContext } from '../context/fuelAndWater';
 import { fuelCutContext } from '../context/fuelCut';
 import { howItWorksContext } from '../context/howItWorks';
 import { identityContext } from '../context/identity';
+import { issueRecord } from '../context/issueRecord';
 import { logContext } from '../context/logSheet';
 import { partIndex } from '../context/partIndex';
 import { runsContext } from '../context/plantWords';
@@ -50,6 +51,7 @@ function manualContext(world: World): Readonly<Record<string, unknown>> {
 /** What needs nothing of the proof but the order of the steps. */
 function ofTheCar(world: World): Readonly<Record<string, unknown>> {
   const { car, phrases, words } = world;
+  const index = partIndex(world);
   return {
     car: identityContext(car.spec, phrases),
     words,
@@ -86,7 +88,8 @@ function ofTheCar(world: World): Readonly<Record<string, unknown>> {
     since: world.since ?? false,
     signs: signsIn(world),
     subjects: subjectIndex(world),
-    index: partIndex(world),
+    index,
+    issues: issueRecord(world, index),
   };
 }
 

@@ -1,6 +1,6 @@
 /** Whose car it is, which issue of the spec this is, and how its papers are to be printed. */
 import * as z from 'zod';
-import { choice, count, date, measure, sentences, words, yesNo } from './field';
+import { choice, count, date, measure, names, partKinds, sentences, words, yesNo } from './field';
 
 /** What the drawings may show of a body; the first if nothing is said. */
 export const outlines = ['open', 'bare', 'top-up', 'closed', 'van'] as const;
@@ -76,6 +76,19 @@ const issueEntry = {
     .meta({ description: 'The issue letter, counted up with every change that is printed.', sample: 'C' }),
   date: date('The day of the issue.'),
   changed: sentences('What changed with this issue, a sentence each.', '[New pilot needle valve.]'),
+  concerns: z
+    .array(
+      names(
+        partKinds.filter((kind) => !['place', 'liquid', 'fuel', 'outside', 'content'].includes(kind)),
+        'A part that it concerns.',
+        'pilot-needle-valve',
+      ),
+    )
+    .meta({
+      description:
+        'The parts that this issue concerns. The record of issues in the owner’s manual then says on which pages each stands.',
+    })
+    .optional(),
 };
 
 /** Which issue of the spec this is. */
