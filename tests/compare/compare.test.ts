@@ -114,11 +114,11 @@ describe('what changed', () => {
 
 describe('steps', () => {
   test('one that the keeper added, and one that reads otherwise', async () => {
-    const changes = await changed([['say: Every quarter mile, read', 'say: Every furlong, read']]);
+    const changes = await changed([['say: Every half minute, read', 'say: Every furlong, read']]);
     const steps = changes.filter(({ group }) => group === 'step').map(inShort);
     expect(steps).toHaveLength(1);
     expect(steps[0]).toMatch(
-      /^step changed On the road, step \d+: Every quarter mile, read .* > Every furlong, read/,
+      /^step changed On the road, step \d+: Every half minute, read .* > Every furlong, read/,
     );
   });
 
@@ -140,7 +140,7 @@ describe('steps', () => {
     const changes = await changed([[added, '']]);
     expect(changes.map(inShort).filter((each) => each.startsWith('step removed'))).toEqual([
       expect.stringContaining('On the road, reasons: Nothing on this car puts the fire out'),
-      expect.stringContaining('Every quarter mile, read the water glass aloud from the mirror.'),
+      expect.stringContaining('Every half minute, read the water glass aloud from the mirror.'),
     ]);
   });
 });

@@ -120,7 +120,7 @@ describe('the manual against the issue before', () => {
     const { blocks } = goodOf(outcome);
     const gone = markedIn(blocks).filter(({ goneAfter }) => goneAfter);
     expect(gone.length).toBeGreaterThan(0);
-    expect(JSON.stringify(blocks)).toContain('Every quarter mile, read the water glass aloud');
+    expect(JSON.stringify(blocks)).toContain('Every half minute, read the water glass aloud');
   });
 
   test('nothing but the issue: no bar, and the manual says so', async () => {

@@ -46,13 +46,14 @@ describe.each(demoNames)('%s', (name) => {
     }
   });
 
-  test('the pilot is seen to burn before anything else is read, and again right before people are called clear', async () => {
+  test('the pilot is seen to burn before anything else is read, and again once all are clear, right before the fuel', async () => {
     const { car, proof } = await demo(name);
     const steps = stepsOf(proof.procedures, 'going-on');
     if (duties.pilot?.parts(car).length === 0) return expect(indexOf(steps, 'again-pilot')).toBe(-1);
     expect(indexOf(steps, 'again-pilot')).toBeGreaterThan(0);
     expect(indexOf(steps, 'again-pilot')).toBeLessThan(indexOf(steps, 'again-level'));
-    expect(indexOf(steps, 'see-pilot')).toBe(indexOf(steps, 'clear-front') - 1);
+    expect(indexOf(steps, 'see-pilot')).toBe(indexOf(steps, 'clear-front') + 1);
+    expect(indexOf(steps, 'see-pilot')).toBe(indexOf(steps, 'again-crack-main') - 1);
   });
 
   test('a glass that can be cut off is looked at before it is read for a fire', async () => {
