@@ -159,7 +159,7 @@ describe('the pilot', () => {
       place: 'underneath',
       sets: { lighting: 'pilot-burner' },
       result:
-        'the pilot burner lights at once; if not, shut it, put every flame out, air the burner, and begin this part again',
+        'the pilot burner lights at once; if not, shut it, put every flame out, air the burner, and begin this part again, once',
     });
   });
 

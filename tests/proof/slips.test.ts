@@ -63,7 +63,7 @@ test('a valve opened twice is felt to be open', () => {
 });
 
 test('a step done too early is critical if what it needs has not been done', () => {
-  const early = outcome('done too early', 'main-burner', 'crack-starting-valve');
+  const early = outcome('done too early', 'blow-down', 'crack-blow-down/blow-down-left-tap');
   expect(early.class === 'critical' && early.rule.group).toBe('people');
 });
 
