@@ -38,6 +38,8 @@ export interface RangeContext {
   readonly kept: string;
   /** Whether anything is known at all. */
   readonly known: boolean;
+  /** A trip that used more than is reckoned with: its day, and by how many in the hundred. */
+  readonly thirsty: { readonly date: string; readonly inHundred: number } | false;
   readonly headings: readonly string[];
   readonly rows: readonly {
     /** Wet length of the stick; empty where the gauge is looked up. */
@@ -297,6 +299,16 @@ function blendContext(
   };
 }
 
+/** The trip of the log that used most beyond the fit and was left out of it, and by how many in the hundred; nothing where none did. */
+function thirstyOf(
+  { fit }: RangeChart['use'],
+  phrases: Phrases,
+): { readonly date: string; readonly inHundred: number } | false {
+  const [most] = [...(fit?.wild ?? [])].sort((a, b) => b.timesExpected - a.timesExpected);
+  if (most === undefined || most.timesExpected <= 1) return false;
+  return { date: phrases.date(most.trip.date), inHundred: Math.round((most.timesExpected - 1) * 100) };
+}
+
 /** A range table as text; `which` picks the units: both, or one alone for a table read at a distance. */
 export function rangeContext(
   { liquid, model, use, marks, others, rows }: RangeChart,
@@ -320,6 +332,7 @@ export function rangeContext(
     unusable: print(quantity('volume', model.unusableM3), { rounding: 'up' }),
     kept: print(quantity('volume', model.unusableM3 + model.reserveM3), { rounding: 'up' }),
     reserve: print(quantity('volume', model.reserveM3), { rounding: 'up' }),
+    thirsty: thirstyOf(use, phrases),
     headings: known.map((terrain) => words.terrain[terrain]),
     rows: rows
       .filter((row) => known.some((terrain) => (row.rangeM[terrain] ?? 0) > 0))
