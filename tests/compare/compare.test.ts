@@ -102,7 +102,10 @@ describe('what changed', () => {
         'through: [water-tank, water-tank-valve, water-strainer, feed-pump',
         'through: [water-tank, water-tank-valve, second-strainer, water-strainer, feed-pump',
       ],
-      ['  spare-glass:\n    name: spare gauge glass with packings, its wrench and goggles\n    kind: spare\n    place: tool-roll\n', ''],
+      [
+        '  spare-glass:\n    name: spare gauge glass with packings, its wrench and goggles\n    kind: spare\n    place: tool-roll\n',
+        '',
+      ],
     ]);
     expect(ofCar(changes)).toEqual([
       'part removed spare gauge glass with packings, its wrench and goggles: tool tray under the floor mat > ',

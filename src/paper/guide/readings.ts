@@ -41,9 +41,21 @@ export function readingValues(
   const byTank = new Map(ofTanks);
   const ofGauges = Object.entries(car.spec.gauges).flatMap(([id, { of, reads }]) => {
     const values = reads === 'level' ? byTank.get(of) : undefined;
-    return values === undefined ? [] : [[id, values] as const];
+    if (values === undefined) return [];
+    const mark = leastMark(car.spec.tanks[of]);
+    return [
+      [id, mark === undefined || values.least === undefined ? values : { ...values, least: mark }] as const,
+    ];
   });
   return new Map([...ofTanks, ...ofGauges]);
+}
+
+/** The lowest mark of a tank’s gauge that still has its reserve and what cannot be drawn under it; nothing without such marks. */
+function leastMark(tank: Car['spec']['tanks'][string] | undefined): string | undefined {
+  const kept = (tank?.unusable?.si ?? 0) + (tank?.reserve?.si ?? 0);
+  return [...(tank?.marks ?? [])]
+    .sort((a, b) => a.volume.si - b.volume.si)
+    .find(({ volume }) => volume.si >= kept)?.mark;
 }
 
 /** A volume, and beside it its depth where the tank is read by stick; rounded to the safe side. */
