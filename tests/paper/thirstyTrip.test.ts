@@ -20,7 +20,7 @@ test.each(demoNames)(
     const text = JSON.stringify(goodOf(setOnePaper(ready, manual, shop)).blocks).replaceAll(/\s/g, ' ');
     for (const { date, inHundred } of said) {
       expect(text).toContain(
-        `One trip of the log, of ${date.replaceAll(/\s/g, ' ')}, used ${inHundred} in 100 more`,
+        `One trip of the log, of ${date.replaceAll(/\s/g, ' ')}, used ${inHundred} parts in a hundred more`,
       );
       expect(text).toContain(`used ${inHundred} in 100 more than the fit says`);
     }
