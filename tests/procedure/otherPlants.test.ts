@@ -110,7 +110,7 @@ describe('a one-seat car whose coil is fed by hand while it stands', () => {
 describe('small differences', () => {
   test('what only keeps a brake on is not braked with when the brakes fade', () => {
     expect(ids(stepsOf(demoCar('thimble'), 'brakes-fade'))).not.toContain('fade-parking-brake');
-    expect(ids(stepsOf(demoCar('thimble'), 'brakes-fade'))).toContain('hold-brake');
+    expect(ids(stepsOf(demoCar('thimble'), 'brakes-fade'))).toContain('fade-hold');
     expect(ids(stepsOf(demoCar('marigold'), 'brakes-fade'))).toContain('fade-parking-brake');
   });
 

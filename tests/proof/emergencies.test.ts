@@ -246,7 +246,7 @@ const reasons: Readonly<Record<string, string>> = {
   'throttle-sticks sticks-reverse': 'the car is brought to a stand by the brake in any case',
   'throttle-sticks sticks-brake': 'the wheels are chocked as well',
   'throttle-sticks sticks-drips': 'the steam is spent more slowly; the stop valve is shut',
-  'brakes-fade hold-brake': 'the brake was brought in to stop the car, and is on',
+  'brakes-fade fade-hold': 'the brake was brought in to stop the car, and is on',
   'brakes-fade cut-throttle': 'the throttle is shut once more as the car comes to a stand',
   'brakes-fade fade-parking-brake': 'the wheels are chocked as well',
   'brakes-fade fade-reverse': 'the car is brought to a stand in a step of its own',
