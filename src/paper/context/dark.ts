@@ -67,15 +67,14 @@ function byPlace(steps: readonly Step[], world: World, first = 1): readonly Dark
  * A valve is said by its name and the way it is shut; anything else in the words of its step, with how a hand works it. What
  * people are told to do has its measure: how far, and until what is smelt; the rest has nothing to see, for it is dark.
  */
-function stepOf(step: Step, world: World): DarkStep {
-  const { car, language } = world;
+function stepOf(step: Step, { car, language }: World): DarkStep {
   const { part: id, say, action } = step;
   const part = id === undefined ? undefined : car.parts.get(id);
   const valve = part?.kind === 'valve' ? car.spec.valves[part.id] : undefined;
   if (part === undefined || valve === undefined || action !== 'shut')
     return {
       say: withPartStrong(say, id, car),
-      how: part === undefined ? withoutPart(step, car) : handOn(part.id, world),
+      how: part === undefined ? withoutPart(step, car) : handOn(part.id, car),
     };
   const named = part.tag === undefined ? part.name : `${part.name} ${part.tag}`;
   return {
@@ -90,14 +89,11 @@ function stepOf(step: Step, world: World): DarkStep {
   };
 }
 
-/**
- * How a hand finds a part; of a brake that stays on, also how it is set, which the first clause of the spec says.
- */
-function handOn(id: PartId, { car: { spec } }: World): string {
-  const control = spec.controls[id];
-  const brake = control?.kind === 'parking-brake';
-  const how = brake ? (control.how?.split(';')[0] ?? '') : '';
-  return [feelOf(id, { spec }), how].filter((words) => words !== '').join('; ');
+/** How a hand finds a part; of a brake that stays on, also how it is set, which the first clause of the spec says. */
+function handOn(id: PartId, car: Car): string {
+  const control = car.spec.controls[id];
+  const set = control?.kind === 'parking-brake' ? (control.how?.split(';')[0] ?? '') : '';
+  return [feelOf(id, car), set].filter((words) => words !== '').join('; ');
 }
 
 /**

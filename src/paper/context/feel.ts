@@ -2,7 +2,7 @@
 import type { Car, PartId } from '../../car/car';
 
 /** What the spec says of how it feels, of the switch for what has one; empty if it says nothing. */
-export function feelOf(id: PartId, { spec }: Pick<Car, 'spec'>): string {
+export function feelOf(id: PartId, { spec }: Car): string {
   const own = spec.pumps[id]?.['switched-by'] ?? id;
   return (spec.valves[own] ?? spec.controls[own] ?? spec.locks[own] ?? spec.pumps[own])?.feel ?? '';
 }

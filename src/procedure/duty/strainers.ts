@@ -34,6 +34,10 @@ export const strainerDuties: Duties = {
     meaning: 'What a condenser’s water passes next, where the oil stays.',
     parts: condensateStrainers,
   },
+  'drained-strainer': {
+    meaning: 'Strainers, separators among them, in a pipe that carries water: what keeps water in frost.',
+    parts: (car) => carryingTo(car, ['water']),
+  },
   'other-strainer': {
     meaning: 'Strainers of anything else.',
     parts: (car) =>

@@ -14,7 +14,6 @@ import {
   injectorValves,
   levelValves,
   transferValves,
-  waterStrainers,
   waterTanks,
 } from './waterParts';
 
@@ -136,10 +135,6 @@ export const waterDuties: Duties = {
   'water-drain': {
     meaning: 'Hand valves that let water out to the ground or the open air, blow-down and vents left out.',
     parts: waterDrains,
-  },
-  'drained-strainer': {
-    meaning: 'Strainers, separators among them, in a pipe that carries water: what keeps water in frost.',
-    parts: waterStrainers,
   },
   'feed-heater': {
     meaning: 'The feed-water heater.',

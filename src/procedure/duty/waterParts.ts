@@ -8,15 +8,6 @@ import { keysWhere, unique, valvesOf, without } from './pick';
 /** Tanks that hold water. */
 export const waterTanks = (car: Car) => keysWhere(car.spec.tanks, (tank) => tank.holds === 'water');
 
-/** Strainers in the pipes that carry water. */
-export const waterStrainers = (car: Car) =>
-  keysWhere(
-    car.spec.fittings,
-    ({ kind }, id) =>
-      kind === 'strainer' &&
-      car.plant.pipes.some(({ carries, from, to }) => carries === 'water' && (from === id || to === id)),
-  );
-
 /** Bypass valves of the feed pumps. */
 export const feedBypasses = (car: Car) => unique(feedPumps(car).map((id) => car.spec.pumps[id]?.bypass));
 
