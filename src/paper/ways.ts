@@ -80,7 +80,7 @@ export function asMeasuredSheets(title: string): Way {
 }
 
 /** Two sides of as many leaves as hang on a ring and still turn; a card of the day or of a keeper’s own that needs more is refused. */
-export const mostCardFaces = 60;
+export const mostCardFaces = 72;
 
 /** Faces of a card read at one of the car's distances; what is looked up on it, with the card in the hand. */
 export function asCard(title: string, read: 'dash' | 'lap', mostFaces: number): Way {
