@@ -48,7 +48,7 @@ export const valve = z.strictObject({
     'from the seat, feet in',
   ).optional(),
   jet: words(
-    'Of a tap that is opened under pressure, as for blowing down, and of a drip valve: which way, and where, what comes out goes. It stands in the step of a blow-down, so that nobody stands there.',
+    'Of a tap that is opened under pressure, as for blowing down, of a try cock, a vent, a drip valve: which way, and where, what comes out goes. It stands in the steps that open it, so that nobody stands there.',
     'to the right, under the running board',
   ).optional(),
   feel,
