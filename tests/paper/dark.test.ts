@@ -153,5 +153,5 @@ test('where fuel is smelled, a torch that burns is told of before anything is to
   const [said, ...others] = await before('thimble');
   expect(others).toEqual([]);
   expect(said).toContain(torch?.name);
-  expect(await before('heron')).toEqual([expect.stringMatching(/no match lit\.$/)]);
+  expect(await before('heron')).toEqual([expect.stringMatching(/nothing switched on\.$/)]);
 });
